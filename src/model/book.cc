@@ -1,0 +1,62 @@
+// In: words, facts and anchors. Out: runs of text for the book, and the plain words of runs.
+#include "model/book.h"
+
+#include <utility>
+
+namespace benchleaf::model {
+
+std::string plain_text(const Runs& runs) {
+  std::string text;
+  for (const Run& run : runs) {
+    switch (run.kind) {
+      case Run::Kind::text:
+      case Run::Kind::verdict:
+        text += run.text;
+        break;
+      case Run::Kind::line_break:
+        text += ' ';
+        break;
+      case Run::Kind::page_of:  // a page number and a sign say nothing in a bookmark or an index
+      case Run::Kind::trust_sign:
+      case Run::Kind::blank:
+        break;
+    }
+  }
+  return text;
+}
+
+Run text_run(std::string text, Style style) {
+  Run run;
+  run.text = std::move(text);
+  run.style = style;
+  return run;
+}
+
+Run fact_run(const Fact& fact, Style style) {
+  Run run = text_run(fact.printed, style);
+  run.fact = fact.id;
+  return run;
+}
+
+Run trust_run(Trust trust, bool derived) {
+  Run run;
+  run.kind = Run::Kind::trust_sign;
+  run.trust = trust;
+  run.derived = derived;
+  return run;
+}
+
+Run link_run(std::string text, std::string target, Style style) {
+  Run run = text_run(std::move(text), style);
+  run.target = std::move(target);
+  return run;
+}
+
+Run page_run(std::string target) {
+  Run run;
+  run.kind = Run::Kind::page_of;
+  run.target = std::move(target);
+  return run;
+}
+
+}  // namespace benchleaf::model

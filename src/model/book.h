@@ -1,0 +1,191 @@
+#pragma once
+
+#include <memory>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "model/drawing.h"
+#include "model/fact.h"
+
+namespace benchleaf::model {
+
+/// The device-neutral book: what compose says and page and html set. No fonts, no lengths of a device.
+
+enum class Style : unsigned {
+  plain = 0,
+  bold = 1,
+  italic = 2,
+  code = 4,       ///< formula or code
+  subscript = 8,
+  superscript = 16,
+  accent = 32,    ///< run-in labels only
+  quiet = 64,     ///< second ink
+};
+constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
+constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }
+
+enum class Verdict { use, with_limits, never };
+
+/// A piece of running text. `fact` set: the text is that fact's `printed`. `target` set: the text is a link to that anchor.
+struct Run {
+  enum class Kind {
+    text,
+    page_of,     ///< the page number of `target`, in print only (html leaves it out)
+    trust_sign,  ///< the sign of `trust`, with a bar when `derived`
+    verdict,     ///< mark of `verdict` before the words in `text`
+    line_break,
+    blank,       ///< a line to write on, `blank_mm` long
+  };
+  Kind kind = Kind::text;
+  std::string text;
+  Style style = Style::plain;
+  std::string fact;
+  std::string target;
+  Trust trust = Trust::memory;
+  bool derived = false;
+  Verdict verdict = Verdict::use;
+  double blank_mm = 0;
+};
+using Runs = std::vector<Run>;
+
+/// Plain text of runs, for bookmarks, indexes and alternatives.
+std::string plain_text(const Runs& runs);
+Run text_run(std::string text, Style style = Style::plain);
+Run fact_run(const Fact& fact, Style style = Style::plain);
+Run trust_run(Trust trust, bool derived);
+Run link_run(std::string text, std::string target, Style style = Style::plain);
+Run page_run(std::string target);
+
+struct Block;
+using Blocks = std::vector<Block>;
+
+struct Heading {
+  int level = 2;  ///< 1 chapter, 2 section, 3 sub-section, 4 run-in group
+  Runs runs;
+  std::string anchor;
+};
+
+struct Paragraph {
+  enum class Role { body, lead, dense, note };
+  Runs runs;
+  Role role = Role::body;
+};
+
+struct List {
+  bool ordered = false;
+  std::vector<Blocks> items;
+};
+
+struct Column {
+  enum class Align { left, right, centre, decimal };
+  Runs head;
+  Align align = Align::left;
+  double width_mm = 0;  ///< 0: the setter finds it
+  bool row_head = false;  ///< its cells name the row (scope row), set bold
+};
+
+struct TableCell {
+  Runs runs;
+  std::shared_ptr<const Drawing> drawing;  ///< an interval bar, a small picture; or none
+};
+
+struct TableRow {
+  std::vector<TableCell> cells;  ///< as many as columns
+  std::string anchor;            ///< a row may be the place a record is found
+};
+
+struct Table {
+  std::string name;  ///< entries of one kind stack with the same column widths when the names are the same
+  Runs caption;
+  std::vector<Column> columns;
+  std::vector<TableRow> rows;
+};
+
+struct Figure {
+  std::shared_ptr<const Drawing> drawing;
+  Runs caption;
+};
+
+/// A bench hazard in the words of ANSI Z535; never used for the classification of a chemical.
+struct Message {
+  enum class Word { danger, warning, caution, notice };
+  Word word = Word::notice;
+  Runs hazard;             ///< set bold: hazard and harm
+  Runs avoid;              ///< then what to do
+  std::vector<std::string> signs;  ///< ISO 7010 numbers, two at most are drawn
+  std::string record;      ///< `caution/ID`
+};
+
+struct Step {
+  int number = 1;
+  Runs runs;
+  Runs proof;   ///< what the compiler checked: on, with, meets, rinse
+};
+
+struct MarginNote {
+  Runs label;   ///< words beside the sign
+  Trust trust = Trust::memory;
+  bool derived = false;
+  Runs more;    ///< small text beneath, or empty
+};
+
+/// One record's entry: the look-up key is the largest thing.
+struct Entry {
+  enum class Rank { key, title, small };  ///< a number to look up (27 pt), a page title (25 pt), a short entry (17 pt)
+  Rank rank = Rank::title;
+  std::string anchor;       ///< `cell/sr754w`
+  Runs key;                 ///< 393
+  Runs second;              ///< SR754W
+  Runs aliases;             ///< 7.9 × 5.4 mm SR48
+  std::string running_key;  ///< for the running head; plain text
+  std::shared_ptr<const Drawing> drawing;
+  std::vector<std::shared_ptr<const Block>> blocks;
+  std::vector<MarginNote> margin;
+  bool replaced = false;    ///< an overlay record
+};
+
+/// Blocks set side by side, balanced by the setter where the width allows it.
+struct Columns {
+  std::vector<std::vector<std::shared_ptr<const Block>>> columns;
+};
+
+/// The table of contents and the index are asked for by a block and filled by the setter, which knows the pages.
+struct ContentsList {};
+
+struct IndexEntry {
+  std::string word;      ///< heading
+  std::string sub;       ///< sub-heading or empty
+  std::string sort_key;  ///< folded, see index order in compose
+  std::vector<std::string> targets;
+  std::string see;       ///< a word to look under instead, or empty
+};
+struct IndexList {
+  std::vector<IndexEntry> entries;  ///< in index order
+};
+
+struct Block {
+  std::variant<Heading, Paragraph, List, Table, Figure, Message, Step, Entry, Columns, ContentsList, IndexList> what;
+};
+
+struct Chapter {
+  int number = 1;
+  std::string id;
+  std::string title;
+  std::string tab;      ///< short name on the thumb tab
+  Blocks blocks;
+};
+
+struct Book {
+  std::string title;
+  std::string subtitle;
+  std::string edition;      ///< `1`
+  std::string date;         ///< `November 2026`, as printed
+  std::string iso_date;     ///< `2026-11-01`
+  std::string language = "en-GB";
+  std::string standing_line;  ///< beside the folio
+  Blocks cover_notes;       ///< who answers for what, on the page after the cover
+  std::vector<Chapter> chapters;
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,42 @@
+// In: facts in the order in which derive makes them. Out: the ordered base of facts and the words of the trust marks.
+#include "model/fact.h"
+
+#include <array>
+#include <utility>
+
+namespace benchleaf::model {
+
+namespace {
+
+constexpr std::array<std::string_view, 7> kTrustNames = {"standard", "handbook", "dataset", "trade",
+                                                         "memory",   "invented", "given"};
+
+}  // namespace
+
+std::string_view trust_name(Trust trust) { return kTrustNames.at(static_cast<std::size_t>(trust)); }
+
+std::optional<Trust> trust_from_name(std::string_view name) {
+  for (std::size_t i = 0; i < kTrustNames.size(); ++i) {
+    if (kTrustNames.at(i) == name) return static_cast<Trust>(i);
+  }
+  return std::nullopt;
+}
+
+Trust weaker(Trust one, Trust other) {
+  if (one == Trust::given) return other;
+  if (other == Trust::given) return one;
+  return static_cast<int>(one) > static_cast<int>(other) ? one : other;
+}
+
+bool FactBase::add(Fact fact) {
+  if (!by_id_.emplace(fact.id, facts_.size()).second) return false;
+  facts_.push_back(std::move(fact));
+  return true;
+}
+
+const Fact* FactBase::find(std::string_view id) const {
+  auto found = by_id_.find(id);
+  return found == by_id_.end() ? nullptr : &facts_.at(found->second);
+}
+
+}  // namespace benchleaf::model
