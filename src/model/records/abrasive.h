@@ -1,0 +1,30 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// A scale by which abrasives are graded.
+struct Abrasive : Record {
+  struct Grade {
+    std::string grade;  ///< P1200
+    std::optional<base::Quantity> median;
+    std::optional<base::Quantity> tolerance;
+    std::optional<base::Quantity> largest;
+  };
+
+  std::string scale;
+  std::string form;  ///< coated, bonded-or-loose, any
+  std::string standard;
+  std::string mark;
+  std::vector<Grade> grades;
+  std::string uses;
+  std::string not_to_confuse;
+};
+
+}  // namespace benchleaf::model

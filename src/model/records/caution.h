@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/book.h"
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// A hazard of the bench and what to do about it, in the words of ANSI Z535.
+struct Caution : Record {
+  Message::Word word = Message::Word::notice;
+  std::string severity;    ///< death-or-serious, minor-or-moderate, property
+  std::string likelihood;  ///< will, could
+  std::string hazard;
+  std::string harm;
+  std::string avoid;
+  std::vector<std::string> signs;  ///< ISO 7010 numbers
+  std::string first_aid;
+  bool call = false;       ///< whether a doctor or an emergency number is to be called
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,54 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "model/book.h"
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// What happens when two liquids, or a liquid and a residue, meet; it holds both ways.
+struct Meeting {
+  std::string with;  ///< `chemistry/ID`, `residue/ID`, or `substance/ID` for every liquid that has it
+  Verdict verdict = Verdict::never;  ///< ok is use, with-care is with_limits
+  std::string product;
+  std::string effect;
+  std::string when;
+};
+
+/// A liquid, paste or grease as it is used at the bench.
+struct Chemistry : Record {
+  struct Ingredient {
+    std::string substance;  ///< `substance/ID`
+    std::optional<base::Quantity> strength;
+  };
+  struct OnMaterial {
+    std::string material;  ///< `material/ID`
+    Verdict verdict = Verdict::never;
+    std::string why;
+    std::string condition;
+  };
+
+  std::vector<std::string> also_called;
+  std::string family;  ///< `kind`: water, acid, base, solvent, soap, cleaner, oxidiser, grease, adhesive, polish
+  std::string form;    ///< liquid, paste, grease, powder, aerosol
+  std::vector<Ingredient> made_of;
+  std::optional<base::Quantity> ph;
+  std::optional<base::Quantity> density;
+  std::optional<base::Quantity> flash_point;
+  std::optional<base::Quantity> boiling_point;
+  std::vector<std::string> uses;
+  std::vector<OnMaterial> on_materials;
+  std::vector<Meeting> meets;
+  std::string dilute;
+  std::string dose;
+  std::string after;
+  std::string storage;
+  std::string waste;
+  std::vector<std::string> cautions;  ///< `caution/ID`
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,42 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// content/handbook.yaml: what the book is called and how it is divided.
+struct Handbook {
+  struct Chapter {
+    std::string id;
+    int number = 0;
+    std::string title;
+    std::string tab;
+    std::string door;       ///< words on the start page that lead here, or empty
+    std::string door_line;
+    std::vector<std::string> pages;  ///< `page/ID`
+    std::vector<Kind> kinds;
+    base::Span span;
+  };
+
+  base::FileId file = base::kNoFile;
+  base::Span span;  ///< of the title
+  std::string title;
+  std::string subtitle;
+  std::string edition;
+  std::string date;  ///< 2026-11
+  std::string language = "en-GB";
+  int format = 1;
+  std::vector<std::string> papers;
+  std::string standing_line;
+  std::string scope;
+  std::string promise;
+  std::vector<Chapter> chapters;
+  Node root;
+  std::vector<std::string> unusable;
+  std::vector<Reference> references;
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// What a part is made of, as far as cleaning, sealing and polishing ask.
+struct Material : Record {
+  std::string family;  ///< `kind`: metal, plating, glass, plastic, rubber, film, coating, composite, mineral
+  std::string short_name;
+  std::vector<std::string> also_called;
+  std::string found_in;
+  std::string recognise;
+  std::optional<base::Quantity> density;
+  std::optional<base::Quantity> modulus;
+  std::optional<base::Quantity> poisson;
+  std::optional<base::Quantity> strength;
+  std::optional<base::Quantity> safety_factor;
+  std::string hardness;
+  std::optional<base::Quantity> refractive_index;
+  std::optional<base::Quantity> conducts_heat;
+  std::optional<base::Quantity> softens;
+  std::optional<base::Quantity> service;
+  std::optional<base::Quantity> shelf_life;
+  std::optional<base::Quantity> layer;
+  std::string care;
+  std::vector<std::string> cautions;  ///< `caution/ID`
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// Work in steps. References in steps are `kind/id`, or a slot of this procedure as it is written: `$crystal`.
+struct Procedure : Record {
+  struct Slot {
+    std::string name;
+    std::string asks;
+    std::vector<std::string> allowed;  ///< `kind/id`
+  };
+  /// A caution in its place, or a step: exactly one of `caution` and `text` is set.
+  struct Step {
+    std::string caution;  ///< `caution/ID`
+    std::string text;     ///< `do`
+    std::vector<std::string> tools;  ///< `using`: `tool/ID`
+    std::vector<std::string> on;
+    std::vector<std::string> with;
+    std::string grade;
+    std::vector<std::string> reaches;
+    std::vector<std::string> meets;
+    bool rinse = false;
+    std::string see;
+    bool whole = true;    ///< false where a field of this item is unusable
+  };
+
+  std::string purpose;
+  std::optional<base::Quantity> time;
+  std::vector<std::string> before;
+  std::vector<std::string> tools;   ///< `tool/ID`
+  std::vector<std::string> inside;  ///< `part/ID`, `material/ID`
+  std::vector<Slot> slots;
+  std::vector<std::string> cautions;  ///< `caution/ID`
+  std::vector<Step> steps;            ///< places as in the file: `steps.0` is steps[0]
+  std::vector<std::string> stop;
+  std::string done;
+  std::vector<std::string> next;  ///< `procedure/ID`
+};
+
+}  // namespace benchleaf::model

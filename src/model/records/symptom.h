@@ -1,0 +1,25 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// What the watch shows, and what it may mean.
+struct Symptom : Record {
+  struct Cause {
+    std::string cause;
+    std::string test;
+    std::string cure;
+    std::string procedure;  ///< `procedure/ID`, or empty
+  };
+
+  std::vector<std::string> shown_by;  ///< lcd, led, hands
+  std::string looks;
+  std::vector<Cause> causes;
+  std::vector<std::string> never;
+};
+
+}  // namespace benchleaf::model

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/record.h"
+
+namespace benchleaf::model {
+
+/// A tool of the bench.
+struct Tool : Record {
+  std::string use;
+  std::string instead;
+  std::string size;
+  std::string touches;  ///< `material/ID`, or empty
+  std::string check;
+  std::vector<std::string> cautions;  ///< `caution/ID`
+};
+
+}  // namespace benchleaf::model

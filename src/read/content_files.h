@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/span.h"
+#include "model/record.h"
+#include "read/file_source.h"
+#include "report/finding.h"
+
+namespace benchleaf::read {
+
+/// One file of the content folder that may hold a record; no kind: handbook.yaml.
+struct ContentFile {
+  std::string path;
+  std::optional<model::Kind> kind;
+  std::string id;  ///< by the file name
+};
+
+/// The files of a content folder in order, each with what it must be. Links, strange files, too many and too large ones
+/// are findings and left out.
+std::vector<ContentFile> list_content(const FileSource& content, base::FileTable& files, report::Findings& findings);
+
+}  // namespace benchleaf::read

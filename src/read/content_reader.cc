@@ -1,0 +1,201 @@
+// In: a content folder and the shapes. Out: the knowledge base: all records that could be read, typed, by kind and id.
+// Three passes: files to checked trees; names of all records, so that references find their kinds; trees to records.
+#include "read/content_reader.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "read/content_files.h"
+#include "read/decode.h"
+#include "read/markdown.h"
+#include "read/page_file.h"
+#include "read/record_names.h"
+#include "read/shape_words.h"
+#include "read/yaml_reader.h"
+
+namespace benchleaf::read {
+
+namespace {
+
+using model::Kind;
+using report::Rule;
+
+/// A file that has been read and held against its shape.
+struct CheckedFile {
+  ContentFile name;
+  base::FileId file = base::kNoFile;
+  model::Node root;
+  ShapeReport report;
+  std::string body;        ///< of a page
+  int body_line = 1;
+
+  std::string reference() const { return std::string(model::kind_name(*name.kind)) + "/" + name.id; }
+};
+
+/// The passes over one content folder.
+class ContentReader {
+ public:
+  ContentReader(const FileSource& content, const Shapes& shapes, base::FileTable& files, report::Findings& findings)
+      : content_(content), shapes_(shapes), files_(files), findings_(findings) {}
+
+  model::KnowledgeBase read() {
+    for (const ContentFile& name : list_content(content_, files_, findings_)) read_file(name);
+    if (!format_is_known()) return {};
+    add_names();
+    for (CheckedFile& checked : checked_) decode_file(checked);
+    base_.aliases = names_.aliases();
+    return std::move(base_);
+  }
+
+ private:
+  void read_file(const ContentFile& name) {
+    CheckedFile checked;
+    checked.name = name;
+    std::optional<std::string> text = content_.read(name.path);
+    checked.file = files_.add(content_.shown(name.path), text.value_or(std::string()));
+    if (!text) {
+      findings_.add(Rule::content_unreadable, {checked.file, 0, 0, 0}, "the file cannot be read", {});
+      return give_up(checked);
+    }
+    YamlTree tree;
+    if (name.kind == Kind::page) {
+      PageFile page = split_page(*text, checked.file, findings_);
+      checked.body = std::move(page.body);
+      checked.body_line = page.body_line;
+      if (page.has_head) tree = read_yaml({page.head, checked.file, 2}, findings_);
+    } else {
+      tree = read_yaml({*text, checked.file, 1}, findings_);
+    }
+    if (!tree.root) return give_up(checked);
+    check(checked, std::move(tree));
+  }
+
+  void check(CheckedFile& checked, YamlTree tree) {
+    auto shape = shapes_.find(checked.name.kind ? model::kind_name(*checked.name.kind) : std::string_view("handbook"));
+    if (shape == shapes_.end()) return give_up(checked);  // the missing shape has been told
+    checked.root = std::move(*tree.root);
+    checked.report = check_shape(shape->second, checked.root, tree.refused, findings_);
+    if (checked.root.type != model::NodeType::mapping) return give_up(checked);
+    checked_.push_back(std::move(checked));
+  }
+
+  void give_up(const CheckedFile& checked) {
+    if (checked.name.kind) base_.broken.insert(checked.reference());
+    if (!checked.name.kind) handbook_broken_ = true;
+  }
+
+  /// A newer format may mean something else by the same words, so nothing of it is read.
+  bool format_is_known() {
+    auto handbook = std::find_if(checked_.begin(), checked_.end(), [](const CheckedFile& one) { return !one.name.kind; });
+    if (handbook == checked_.end()) {
+      if (!handbook_broken_) {
+        findings_.add(Rule::content_handbook, {}, "handbook.yaml is missing", "write title, edition, date, format: 1, chapters");
+      }
+      return true;
+    }
+    const std::vector<std::string>& unusable = handbook->report.unusable;
+    const DecodeContext context{unusable, {}};
+    const Fields fields(handbook->root, {}, context);
+    const int format = fields.count("format", kNewestFormat);
+    if (format == kNewestFormat) return true;
+    findings_.add(Rule::content_format, fields.span("format"),
+                  "found format " + std::to_string(format) + ", expected " + std::to_string(kNewestFormat),
+                  "use the release of this program that the content was written for");
+    return false;
+  }
+
+  void add_names() {
+    for (const std::string& broken : base_.broken) names_.add(broken);
+    for (const CheckedFile& checked : checked_) {
+      if (checked.name.kind) names_.add(checked.reference());
+    }
+    for (const CheckedFile& checked : checked_) {
+      if (!checked.name.kind) continue;
+      const std::string folder = std::string(model::kind_name(*checked.name.kind)) + "/";
+      // a record under the wrong file name has its finding; what refers to it by the stated id is right
+      if (const model::Node* id = checked.root.find("id")) names_.add_alias(folder + id->text, checked.reference());
+      const model::Node* aliases = checked.root.find("aliases");
+      if (aliases == nullptr) continue;
+      for (const model::Node& alias : aliases->items) names_.add_alias(folder + alias.text, checked.reference());
+    }
+  }
+
+  void decode_file(CheckedFile& checked) {
+    if (!checked.name.kind) return decode_handbook(checked);
+    switch (*checked.name.kind) {
+#define BENCHLEAF_KIND(name_, folder, Struct, list, plural) \
+  case Kind::name_:                                         \
+    add(checked, base_.list);                               \
+    break;
+#include "model/kinds.def"
+#undef BENCHLEAF_KIND
+    }
+  }
+
+  template <typename RecordType>
+  void add(CheckedFile& checked, std::map<std::string, RecordType, std::less<>>& list) {
+    RecordType record;
+    record.kind = *checked.name.kind;
+    record.id = checked.name.id;
+    record.file = checked.file;
+    record.root = std::move(checked.root);
+    record.unusable = std::move(checked.report.unusable);
+    record.basis_paths = std::move(checked.report.basis_paths);
+    const DecodeContext context = resolve(checked.report, record.unusable, record.references);
+    const Fields fields(record.root, {}, context);
+    record.span = fields.span("id");
+    decode_common(fields, context, record);
+    decode(fields, record);
+    add_body(checked, record);
+    list.emplace(record.id, std::move(record));
+  }
+
+  DecodeContext resolve(ShapeReport& report, const std::vector<std::string>& unusable,
+                        std::vector<model::Reference>& references) const {
+    DecodeContext context{unusable, {}};
+    for (FoundReference& found : report.references) {
+      references.push_back(names_.resolve(std::move(found)));
+      const model::Reference& reference = references.back();
+      if (!reference.target.empty()) context.targets.emplace(reference.path, reference.target);
+    }
+    return context;
+  }
+
+  void add_body(const CheckedFile&, model::Record&) {}
+
+  void add_body(const CheckedFile& checked, model::Page& page) {
+    MarkdownPage body = read_markdown({checked.body, checked.file, checked.body_line}, findings_);
+    page.parts = std::move(body.parts);
+    for (FoundReference& found : body.references) page.references.push_back(names_.resolve(std::move(found)));
+    if (!body.whole) page.unusable.emplace_back("body");
+  }
+
+  void decode_handbook(CheckedFile& checked) {
+    model::Handbook& handbook = base_.handbook;
+    handbook.file = checked.file;
+    handbook.root = std::move(checked.root);
+    handbook.unusable = std::move(checked.report.unusable);
+    const DecodeContext context = resolve(checked.report, handbook.unusable, handbook.references);
+    decode(Fields(handbook.root, {}, context), handbook);
+  }
+
+  const FileSource& content_;
+  const Shapes& shapes_;
+  base::FileTable& files_;
+  report::Findings& findings_;
+  std::vector<CheckedFile> checked_;
+  RecordNames names_;
+  model::KnowledgeBase base_;
+  bool handbook_broken_ = false;
+};
+
+}  // namespace
+
+model::KnowledgeBase read_content(const FileSource& content, const Shapes& shapes, base::FileTable& files,
+                                  report::Findings& findings) {
+  return ContentReader(content, shapes, files, findings).read();
+}
+
+}  // namespace benchleaf::read

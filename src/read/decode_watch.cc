@@ -1,0 +1,140 @@
+// In: checked trees of what a watch is made of. Out: the typed records of cells, modules, gaskets, crystals, parts,
+// tools, watches and stock lists.
+#include "read/decode.h"
+
+namespace benchleaf::read {
+
+namespace {
+
+model::SizeRange size_range(const Fields& fields) {
+  return {fields.quantity("from"), fields.quantity("to"), fields.quantity("step")};
+}
+
+}  // namespace
+
+void decode(const Fields& fields, model::Cell& cell) {
+  cell.designation = fields.text("designation");
+  cell.title = cell.designation;
+  cell.short_form = fields.text("short");
+  cell.trade_number = fields.text("trade-number");
+  cell.consumer_number = fields.text("consumer-number");
+  cell.system = fields.text("system");
+  cell.cells_in_series = fields.count("cells-in-series", 1);
+  if (auto size = fields.part("size")) cell.size = {size->quantity("diameter"), size->quantity("height")};
+  cell.nominal = fields.quantity("nominal");
+  cell.drain = fields.text("drain");
+  if (auto capacity = fields.part("capacity")) {
+    cell.capacity = model::Cell::Capacity{capacity->quantity("value"), capacity->text("load")};
+  }
+  cell.mass = fields.quantity("mass");
+  cell.electrolyte = fields.text("electrolyte");
+  cell.status = fields.has("status") ? fields.text("status") : "current";
+  cell.uses = fields.text("uses");
+}
+
+void decode(const Fields& fields, model::Module& module) {
+  module.display = fields.text("display");
+  module.lamp = fields.text("lamp");
+  module.recognise = fields.text("recognise");
+  module.era = fields.text("era");
+  module.cell_count = fields.count("cell-count", 0);
+  module.wiring = fields.text("wiring");
+  module.cells = fields.references("cells");
+  module.supply = fields.quantity("supply");
+  for (const Fields& load : fields.parts("loads")) {
+    module.loads.push_back({load.text("state"), load.quantity("current"), load.quantity("for"), load.quantity("per-day")});
+  }
+  module.joined = fields.texts("joined");
+  module.contact = fields.text("contact");
+  module.reset = fields.text("reset");
+  module.parts = fields.references("parts");
+  module.healthy = fields.text("healthy");
+  module.cautions = fields.references("cautions");
+}
+
+void decode(const Fields& fields, model::Gasket& gasket) {
+  gasket.profile = fields.text("profile");
+  gasket.section = fields.quantity("section");
+  gasket.section_tolerance = fields.quantity("section-tolerance");
+  gasket.wall = fields.quantity("wall");
+  gasket.height = fields.quantity("height");
+  if (auto inside = fields.part("inside")) gasket.inside = size_range(*inside);
+  gasket.inside_tolerance = fields.quantity("inside-tolerance");
+  gasket.material = fields.reference("material");
+  gasket.seats = fields.texts("seats");
+  if (fields.has("moving")) gasket.moving = fields.flag("moving");
+  gasket.recognise = fields.text("recognise");
+}
+
+void decode(const Fields& fields, model::Crystal& crystal) {
+  crystal.material = fields.reference("material");
+  crystal.form = fields.text("form");
+  crystal.fixing = fields.text("fixing");
+  if (auto sizes = fields.part("sizes")) crystal.sizes = size_range(*sizes);
+  crystal.thickness = fields.quantity("thickness");
+  crystal.oversize = fields.quantity("oversize");
+  crystal.recognise = fields.text("recognise");
+  crystal.remove = fields.text("remove");
+  crystal.fit = fields.text("fit");
+  crystal.polish = fields.text("polish");
+  crystal.grades = fields.references("grades");
+  crystal.cautions = fields.references("cautions");
+}
+
+void decode(const Fields& fields, model::Part& part) {
+  part.made_of = fields.references("made-of");
+  part.where = fields.text("where");
+  part.recognise = fields.text("recognise");
+  part.if_damaged = fields.text("if-damaged");
+  part.again = fields.text("again");
+  part.why_again = fields.text("why-again");
+  part.care = fields.text("care");
+  part.cautions = fields.references("cautions");
+}
+
+void decode(const Fields& fields, model::Tool& tool) {
+  tool.use = fields.text("use");
+  tool.instead = fields.text("instead");
+  tool.size = fields.text("size");
+  tool.touches = fields.reference("touches");
+  tool.check = fields.text("check");
+  tool.cautions = fields.references("cautions");
+}
+
+void decode(const Fields& fields, model::Watch& watch) {
+  watch.number = fields.text("number");
+  watch.module = fields.reference("module");
+  watch.crystal = fields.reference("crystal");
+  if (auto size = fields.part("crystal-size")) {
+    watch.crystal_size =
+        model::Watch::CrystalSize{size->quantity("diameter"), size->quantity("length"), size->quantity("thickness")};
+  }
+  watch.scratch = fields.quantity("scratch");
+  watch.cells_found = fields.references("cells-found");
+  watch.back = fields.text("back");
+  watch.gasket = fields.reference("gasket");
+  watch.gasket_seat = fields.quantity("gasket-seat");
+  if (auto metal = fields.part("case")) {
+    watch.case_metal = model::Watch::Case{metal->reference("metal"), metal->reference("surface"), metal->text("mark")};
+  }
+  watch.residues = fields.references("residues");
+  watch.inside = fields.references("inside");
+  watch.symptoms = fields.references("symptoms");
+  for (const Fields& job : fields.parts("jobs")) {
+    model::Watch::Job one{job.reference("procedure"), {}};
+    for (const Fields& fill : job.parts("fill")) one.fill.push_back({fill.text("slot"), fill.reference("record")});
+    watch.jobs.push_back(std::move(one));
+  }
+  watch.lug_width = fields.quantity("lug-width");
+  watch.found = fields.text("found");
+}
+
+void decode(const Fields& fields, model::Stock& stock) {
+  stock.date = fields.text("date");
+  for (const Fields& item : fields.parts("items")) {
+    stock.items.push_back({item.reference("item"), item.quantity("size"), item.text("grade"), item.count("count", 0),
+                           item.text("made"), item.text("place")});
+  }
+}
+
+}  // namespace benchleaf::read

@@ -1,0 +1,20 @@
+#pragma once
+
+#include <map>
+#include <string>
+
+#include "base/span.h"
+#include "read/file_source.h"
+#include "read/shape.h"
+#include "report/finding.h"
+
+namespace benchleaf::read {
+
+/// The shapes of a schema by name: `cell`, `handbook`, `table`, `fonts`.
+using Shapes = std::map<std::string, Shape, std::less<>>;
+
+/// Reads shapes/NAME.schema.json of a schema folder: one shape for each kind of record, and those of the handbook, the
+/// tables and the fonts. A shape that is missing or not understood is a finding.
+Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Findings& findings);
+
+}  // namespace benchleaf::read
