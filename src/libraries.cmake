@@ -1,0 +1,47 @@
+# The libraries of others, each under one name: external::NAME. Their headers count as system headers.
+# In: what the distribution installed (.ci/install lists it). Out: imported targets for LINKS of benchleaf_stage and benchleaf_test.
+find_package(PkgConfig REQUIRED)
+find_package(Threads REQUIRED)
+find_package(ZLIB REQUIRED)
+find_package(fmt REQUIRED)
+find_package(yaml-cpp REQUIRED)
+find_package(CLI11 REQUIRED)
+find_package(nlohmann_json REQUIRED)
+pkg_check_modules(utf8proc REQUIRED IMPORTED_TARGET libutf8proc)
+pkg_check_modules(harfbuzz REQUIRED IMPORTED_TARGET harfbuzz)
+pkg_check_modules(harfbuzz-subset REQUIRED IMPORTED_TARGET harfbuzz-subset)
+pkg_check_modules(cmark-gfm REQUIRED IMPORTED_TARGET libcmark-gfm)
+
+# A library that comes without a package file: found by its header and its name.
+function(benchleaf_plain_library name header)
+  string(MAKE_C_IDENTIFIER "${name}" id)
+  find_path(${id}_INCLUDE_DIR ${header} REQUIRED)
+  find_library(${id}_LIBRARY NAMES ${name} REQUIRED)
+  mark_as_advanced(${id}_INCLUDE_DIR ${id}_LIBRARY)
+  add_library(plain::${name} UNKNOWN IMPORTED GLOBAL)
+  set_target_properties(plain::${name} PROPERTIES
+    IMPORTED_LOCATION "${${id}_LIBRARY}" INTERFACE_INCLUDE_DIRECTORIES "${${id}_INCLUDE_DIR}")
+endfunction()
+
+benchleaf_plain_library(hpdf hpdf.h)
+benchleaf_plain_library(hyphen hyphen.h)
+benchleaf_plain_library(cmark-gfm-extensions cmark-gfm-core-extensions.h)
+
+# benchleaf_external(NAME TARGET...)
+function(benchleaf_external name)
+  add_library(external::${name} INTERFACE IMPORTED GLOBAL)
+  target_link_libraries(external::${name} INTERFACE ${ARGN})
+endfunction()
+
+benchleaf_external(threads Threads::Threads)
+benchleaf_external(zlib ZLIB::ZLIB)
+benchleaf_external(fmt fmt::fmt)
+benchleaf_external(yaml-cpp yaml-cpp)
+benchleaf_external(cli11 CLI11::CLI11)
+benchleaf_external(json nlohmann_json::nlohmann_json)
+benchleaf_external(utf8proc PkgConfig::utf8proc)
+benchleaf_external(harfbuzz PkgConfig::harfbuzz)
+benchleaf_external(harfbuzz-subset PkgConfig::harfbuzz-subset)
+benchleaf_external(cmark-gfm plain::cmark-gfm-extensions PkgConfig::cmark-gfm)
+benchleaf_external(libharu plain::hpdf)
+benchleaf_external(libhyphen plain::hyphen)
