@@ -1,0 +1,39 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "page/display.h"
+
+namespace benchleaf::pdf {
+
+/// Number of an indirect object, from 1; every generation is 0.
+using ObjectNumber = int;
+
+// Each function appends one piece of PDF text and no white space around it.
+
+void append_integer(std::string& out, std::int64_t value);
+/// A number given in thousandths: -1250 is written -1.25. Lengths are whole thousandths, so no floating number is ever printed.
+void append_thousandths(std::string& out, std::int64_t value);
+/// `12 0 R`
+void append_reference(std::string& out, ObjectNumber number);
+/// `/Name`, with #xx for what a name may not hold.
+void append_name(std::string& out, std::string_view name);
+/// A string of bytes as they are, in round brackets.
+void append_bytes(std::string& out, std::string_view bytes);
+/// A text string: in round brackets if it is printable ASCII, else UTF-16 with a byte order mark.
+void append_text(std::string& out, std::string_view utf8);
+/// The UTF-16 code units of a text in hexadecimal digits, high byte first, with neither mark nor brackets.
+void append_utf16(std::string& out, std::string_view utf8);
+/// Four hexadecimal digits.
+void append_hex16(std::string& out, std::uint32_t value);
+/// `0.2 0.4 1`
+void append_color(std::string& out, page::Color color);
+/// `[left bottom right top]` on a page of this height, whose lengths grow upwards.
+void append_box(std::string& out, const page::Box& box, page::Length page_height);
+
+/// Hexadecimal digits of bytes.
+std::string hex_of(std::string_view bytes);
+
+}  // namespace benchleaf::pdf
