@@ -1,0 +1,163 @@
+"""The checks of the bound handbook find what is planted for them, and pass what is right."""
+
+import contextlib
+import io
+import pathlib
+import tempfile
+import unittest
+
+import fact_check
+import html_check
+import pdf_check
+import plain_text
+import records
+import same_bytes_check
+import structure
+import text_check
+
+SITE = pathlib.Path(__file__).parents[1] / "samples" / "site"
+
+# As poppler prints a tree: a heading, a paragraph with two facts (one over two lines), a table cell.
+PRINTED = '''Document
+  H2 "SR754W" (block)
+    "SR754W"
+  P (block)
+    "It is "
+    Span "cell/sr754w#size.diameter" (inline)
+      "7.9\u2009mm"
+    " wide and gives "
+    Span "cell/sr754w#nominal" (inline)
+      "1.55"
+      "\u00a0V"
+    ", "un\u00ad"
+    "less it is spent."
+  TD (block):
+     /RowSpan 1
+    "SR416"
+'''
+FACTS = {"cell/sr754w#size.diameter": "7.9 mm", "cell/sr754w#nominal": "1.55 V"}
+
+
+def tiny_pdf(font):
+    """A one-page PDF that shows a letter in `font`, one of the fonts that readers are trusted to have."""
+    content = b"BT /F1 12 Tf 50 50 Td (a) Tj ET"
+    objects = [
+        b"<</Type/Catalog/Pages 2 0 R>>",
+        b"<</Type/Pages/Kids[3 0 R]/Count 1>>",
+        b"<</Type/Page/Parent 2 0 R/MediaBox[0 0 99 99]/Contents 5 0 R/Resources<</Font<</F1 4 0 R>>>>>>",
+        b"<</Type/Font/Subtype/Type1/BaseFont/%s>>" % font,
+        b"<</Length %d>>stream\n%s\nendstream" % (len(content), content),
+    ]
+    data, places = b"%PDF-1.4\n", []
+    for number, body in enumerate(objects, 1):
+        places.append(b"%010d 00000 n \n" % len(data))
+        data += b"%d 0 obj\n%s\nendobj\n" % (number, body)
+    table = b"xref\n0 %d\n0000000000 65535 f \n%s" % (len(objects) + 1, b"".join(places))
+    return data + table + b"trailer<</Size %d/Root 1 0 R>>\nstartxref\n%d\n%%%%EOF\n" % (len(objects) + 1, len(data))
+
+
+class Facts(unittest.TestCase):
+    def on_paper(self):
+        return list(fact_check.facts_on_paper(structure.parse(PRINTED)))
+
+    def test_right_ones_pass(self):
+        self.assertEqual(len(self.on_paper()), 2)
+        self.assertEqual(fact_check.faults_of("p", self.on_paper(), FACTS), [])
+
+    def test_wrong_one_on_paper_is_found(self):
+        self.assertEqual(fact_check.faults_of("p", self.on_paper(), {**FACTS, "cell/sr754w#nominal": "1.5 V"}),
+                         ['p: cell/sr754w#nominal is set as "1.55 V", the fact is "1.5 V"'])
+
+    def test_wrong_one_on_screen_is_found(self):
+        page = '<p><data class="fact" data-fact="cell/sr754w#size.diameter" value="7.8 mm"><b>7.9</b>&#8201;mm</data>, ' \
+               '<data data-fact="cell/sr754w#nominal">1.65 V</data>, <data data-fact="cell/none#nominal">3 V</data></p>'
+        self.assertEqual(fact_check.faults_of("h", fact_check.facts_on_screen(page), FACTS), [
+            'h: cell/sr754w#size.diameter is set as "7.8 mm", the fact is "7.9 mm"',
+            'h: cell/sr754w#nominal is set as "1.65 V", the fact is "1.55 V"',
+            "h: cell/none#nominal is no fact",
+        ])
+
+    def test_lost_marks_are_found(self):
+        with tempfile.TemporaryDirectory() as folder:
+            (pathlib.Path(folder) / "facts.jsonl").write_text('{"id": "cell/a#b", "printed": "1"}\n', encoding="utf-8")
+            (pathlib.Path(folder) / "index.html").write_text('<data data-fact="cell/a#b">1</data>', encoding="utf-8")
+            said = io.StringIO()
+            with contextlib.redirect_stdout(said), self.assertRaises(SystemExit) as ended:
+                fact_check.main(pathlib.Path(folder))
+            self.assertEqual(ended.exception.code, 1)
+            self.assertIn("html: only 1 values are set as facts", said.getvalue())
+
+
+class Texts(unittest.TestCase):
+    def setUp(self):
+        self.page = plain_text.Page(structure.parse(PRINTED).blocks())
+
+    def test_text_over_lines_and_spans_is_found(self):
+        self.assertEqual(text_check.faults_of(self.page, [("a", "It is 7.9 mm wide and gives 1.55 V"), ("b", "unless it is spent.")]), [])
+
+    def test_missing_text_is_told(self):
+        self.assertEqual(text_check.faults_of(self.page, [("caution/x hazard", "It burns.")]),
+                         ['caution/x hazard: "It burns." is not in the text'])
+
+    def test_part_of_a_longer_word_is_no_match(self):
+        self.assertFalse(self.page.has("SR41"))
+        self.assertTrue(self.page.has("SR416"))
+
+    def test_two_blocks_do_not_make_one_word(self):
+        self.assertTrue(plain_text.Page(["SR41", "6 pieces"]).has("SR41"))
+
+    def test_wordings_come_from_the_records(self):
+        with tempfile.TemporaryDirectory() as folder:
+            content = pathlib.Path(folder)
+            for name, text in {"cell/a.yaml": "designation: SR1\non: x\n", "caution/b.yaml": "title: T\navoid: Do not.\n",
+                               "page/c.md": "---\ntitle: P\n---\n\nWords.\n"}.items():
+                (content / name).parent.mkdir()
+                (content / name).write_text(text, encoding="utf-8")
+            self.assertEqual([wording for _, wording in records.wordings(content)], ["T", "Do not.", "SR1", "P"])
+
+
+class Tools(unittest.TestCase):
+    def test_font_left_out_is_found(self):
+        with tempfile.TemporaryDirectory() as folder:
+            pdf = pathlib.Path(folder) / "a.pdf"
+            pdf.write_bytes(tiny_pdf(b"Helvetica"))
+            faults = pdf_check.faults_of(pdf)
+            self.assertEqual(len(faults), 1, faults)
+            self.assertIn("a.pdf: not embedded: Helvetica", faults[0])
+
+    def test_broken_pdf_is_found(self):
+        with tempfile.TemporaryDirectory() as folder:
+            pdf = pathlib.Path(folder) / "a.pdf"
+            pdf.write_bytes(tiny_pdf(b"Helvetica")[:-60])
+            self.assertTrue(any("qpdf" in fault for fault in pdf_check.faults_of(pdf)))
+
+    def test_invalid_page_is_found_by_both_checkers(self):
+        faults = html_check.validity_faults(SITE)
+        for tool in ("html-validate", "vnu"):
+            said = [fault for fault in faults if fault.startswith(tool)]
+            self.assertTrue(any("index.html" in fault and "twice" in fault for fault in said), said)
+            self.assertFalse(any("other.html" in fault for fault in said), said)
+
+    def test_dead_links_are_found(self):
+        faults, links = html_check.link_faults(SITE)
+        self.assertGreaterEqual(links, 3)
+        self.assertEqual(len(faults), 2, faults)
+        self.assertTrue(any("gone.html" in fault for fault in faults), faults)
+        self.assertTrue(any("other.html#gone" in fault for fault in faults), faults)
+
+
+class SameBytes(unittest.TestCase):
+    def test_other_bytes_and_other_names_are_found(self):
+        self.assertEqual(same_bytes_check.differences({"a": b"1", "b": b"2"}, {"a": b"1", "b": b"3", "c": b""}),
+                         ["b differs", "c differs"])
+
+    def test_language_that_is_not_installed_is_found(self):
+        self.assertNotEqual(same_bytes_check.locale_fault("xx_XX.UTF-8"), [])
+
+    def test_languages_of_the_check_work(self):
+        for language in same_bytes_check.ZONES:
+            self.assertEqual(same_bytes_check.locale_fault(language), [])
+
+
+if __name__ == "__main__":
+    unittest.main()

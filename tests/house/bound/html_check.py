@@ -1,0 +1,59 @@
+"""The HTML of a bound folder is valid for two checkers of others, and no link of it is dead.
+
+usage: html_check.py FOLDER valid|links
+"""
+
+import json
+import pathlib
+import sys
+
+import tools
+
+CONFIGURATION = pathlib.Path(__file__).with_name("html-validate.json")
+# A style sheet beside the page is allowed by 'self' in browsers that open a file; this checker judges by the specification alone.
+OWN_STYLE_SHEET = ".*external stylesheet .* blocked by .style-src. directive.*"
+
+
+def validity_faults(site):
+    pages = tools.node("html-validate/bin/html-validate.mjs", "--config", CONFIGURATION, "--formatter", "text", f"{site}/**/*.html")
+    found = lines_of("html-validate", pages)
+    nu = tools.run("java", "-jar", tools.CHECKERS / "vnu-jar" / "build" / "dist" / "vnu.jar", "--Werror", "--also-check-css",
+                   "--filterpattern", OWN_STYLE_SHEET, "--format", "gnu", site)
+    return found + lines_of("vnu", nu)
+
+
+def lines_of(tool, process):
+    """What a checker said; a checker that failed without a word is a fault too."""
+    said = [f"{tool}: {line}" for line in (process.stdout + process.stderr).splitlines() if line.strip()]
+    if process.returncode != 0 and not said:
+        said = [f"{tool}: exit {process.returncode}"]
+    return said if process.returncode != 0 else []
+
+
+def link_faults(site):
+    """(faults, number of links looked at); fragments are followed too."""
+    crawl = tools.node("linkinator/build/src/cli.js", site, "--recurse", "--check-fragments", "--format", "JSON")
+    try:
+        links = json.loads(crawl.stdout[crawl.stdout.index("{"):])["links"]
+    except (ValueError, KeyError):
+        return [f"linkinator: {crawl.stdout} {crawl.stderr}"], 0
+    found = list(dict.fromkeys(f'dead link {link["url"]} on {link.get("parent")}' for link in links if link["state"] == "BROKEN"))
+    if crawl.returncode != 0 and not found:
+        found = [f"linkinator: exit {crawl.returncode}: {crawl.stderr.strip()}"]
+    return found, len(links)
+
+
+def main(folder, what):
+    site = folder / "html"
+    pages = len(list(site.rglob("*.html")))
+    found = [] if pages > 100 else [f"only {pages} pages"]
+    if what == "valid":
+        found += validity_faults(site)
+        tools.finish(found, f"{pages} pages")
+    dead, links = link_faults(site)
+    found += dead if links >= pages else [*dead, f"only {links} links on {pages} pages"]
+    tools.finish(found, f"{links} links on {pages} pages")
+
+
+if __name__ == "__main__":
+    main(pathlib.Path(sys.argv[1]), sys.argv[2])

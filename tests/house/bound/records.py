@@ -1,0 +1,29 @@
+"""The records of a content folder as plain strings, read without any code of ours."""
+
+import yaml
+
+# The field that heads a record on the page; `title` where a kind is not named here.
+HEADING = {"cell": "designation", "term": "term"}
+CAUTION_TEXTS = ("hazard", "harm", "avoid", "first-aid")
+
+
+def read(content):
+    """(kind, id, fields) for each record, in order of names."""
+    for path in sorted(content.glob("*/*")):
+        text = path.read_text(encoding="utf-8")
+        if path.suffix == ".md":
+            text = text.split("---\n")[1]
+        elif path.suffix != ".yaml":
+            continue
+        yield path.parent.name, path.stem, yaml.load(text, Loader=yaml.BaseLoader)
+
+
+def wordings(content):
+    """(where, wording) for every heading of a record and every text of a caution."""
+    for kind, name, fields in read(content):
+        heading = HEADING.get(kind, "title")
+        yield f"{kind}/{name} {heading}", fields[heading]
+        if kind == "caution":
+            for field in CAUTION_TEXTS:
+                if field in fields:
+                    yield f"{kind}/{name} {field}", fields[field]

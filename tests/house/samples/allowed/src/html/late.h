@@ -1,0 +1,4 @@
+#pragma once
+
+#include "model/early.h"
+#include "base/anything.h"

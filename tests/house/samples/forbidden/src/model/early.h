@@ -1,0 +1,8 @@
+#pragma once
+
+// Breaks the rule three times: a later folder, a way round, a name without its folder.
+
+#include "html/late.h"
+#include "../html/late.h"
+#include "early.h"
+#include <string>
