@@ -1,0 +1,21 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace benchleaf::base {
+
+// The C library asks the locale about these; numbers, units and ids must not.
+
+constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+/// The text with A to Z as a to z, everything else as it was.
+inline std::string lower_ascii(std::string_view text) {
+  std::string low(text);
+  for (char& c : low) {
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  }
+  return low;
+}
+
+}  // namespace benchleaf::base
