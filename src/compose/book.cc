@@ -1,0 +1,64 @@
+// In: records, tables, facts. Out: the book: cover notes, a chapter for each of the handbook's, the index.
+#include "compose/book.h"
+
+#include <algorithm>
+#include <array>
+
+#include "compose/chapter.h"
+#include "compose/cover_notes.h"
+#include "compose/entry_maker.h"
+#include "compose/index.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+/// `2026-11` to `November 2026`; another form stays as it is.
+std::string printed_month(const std::string& date) {
+  static constexpr std::array<const char*, 12> kMonths{"January", "February", "March",     "April",   "May",      "June",
+                                                       "July",    "August",   "September", "October", "November", "December"};
+  if (date.size() != 7) return date;
+  const int month = (date[5] - '0') * 10 + (date[6] - '0');
+  if (month < 1 || month > 12) return date;
+  return std::string(kMonths.at(static_cast<std::size_t>(month - 1))) + " " + date.substr(0, 4);
+}
+
+model::Chapter index_chapter(const Desk& desk, int number) {
+  model::Chapter chapter;
+  chapter.number = number;
+  chapter.id = "index";
+  chapter.title = "Index";
+  chapter.tab = "Index";
+  chapter.door.thing = "Any number or name";
+  chapter.door.line = {model::text_run("Everything that has an entry, by every name it goes by.")};
+  chapter.blocks.push_back(heading_block(1, "Index", "chapter/index"));
+  chapter.blocks.push_back({make_index_list(desk)});
+  return chapter;
+}
+
+}  // namespace
+
+model::Book make_book(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
+                      report::Findings& findings) {
+  const Uses uses(records);
+  const Desk desk{records, tables, derived, uses, findings};
+  const model::Handbook& handbook = records.handbook;
+  model::Book book;
+  book.title = handbook.title;
+  book.subtitle = handbook.subtitle;
+  book.edition = handbook.edition;
+  book.date = printed_month(handbook.date);
+  book.iso_date = handbook.date.size() == 7 ? handbook.date + "-01" : handbook.date;
+  book.language = handbook.language;
+  book.standing_line = handbook.standing_line;
+  book.cover_notes = cover_notes(desk);
+  int last = 0;
+  for (const model::Handbook::Chapter& chapter : handbook.chapters) {
+    book.chapters.push_back(make_chapter(desk, chapter));
+    last = std::max(last, chapter.number);
+  }
+  book.chapters.push_back(index_chapter(desk, last + 1));
+  return book;
+}
+
+}  // namespace benchleaf::compose

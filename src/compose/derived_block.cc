@@ -1,0 +1,124 @@
+// In: what a page asks for in a fenced block `bench`. Out: the blocks, made from records, tables and facts.
+#include <set>
+
+#include "compose/cell_drawing.h"
+#include "compose/entry_maker.h"
+#include "compose/prose.h"
+#include "model/signs.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+std::string word_of(const model::DerivedRequest& request, std::string_view key) {
+  const model::Node* node = request.body.find(key);
+  return node == nullptr || !node->is_scalar() ? std::string() : node->text;
+}
+
+model::Table published_table(const Desk& desk, const model::PublishedTable& published) {
+  model::Table table;
+  table.name = "published-" + published.name;
+  table.caption = {model::text_run(published.title)};
+  for (const auto& head : published.columns) {
+    using Align = model::Column::Align;
+    table.columns.push_back(column(head.title, head.quantity.empty() ? Align::left : Align::decimal, head.name == published.key));
+  }
+  table.columns.push_back(sign_column());
+  for (const auto& row : published.rows) {
+    model::TableRow made;
+    for (const auto& head : published.columns) {
+      const model::Fact* fact = desk.derived.facts.find("table/" + published.name + "#" + row.key + "." + head.name);
+      const auto text = row.cells.find(head.name);
+      if (fact != nullptr) made.cells.push_back(cell({model::fact_run(*fact)}));
+      else made.cells.push_back(cell(text == row.cells.end() ? std::string() : text->second));
+    }
+    made.cells.push_back(cell({model::trust_run(row.trust, false)}));
+    table.rows.push_back(std::move(made));
+  }
+  return table;
+}
+
+const model::Cell* cell_of(const Desk& desk, const std::string& reference) {
+  const model::Record* record = desk.records.find(reference);
+  return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
+}
+
+model::TableRow finder_row(const Desk& desk, const derive::SizeFamily& family, const model::Cell& first, bool new_diameter) {
+  const model::Fact* across = desk.fact(first, "size.diameter");
+  model::TableRow row;
+  row.cells.resize(4);
+  if (new_diameter && across != nullptr) {
+    row.cells[0].runs = {model::fact_run(*across)};
+    row.cells[0].drawing = cell_outline(*across);
+  }
+  row.cells[1].runs = Line(desk).fact(first, "size.height").take();
+  Line names(desk);
+  for (const std::string& reference : family.cells) {
+    const model::Cell* one = cell_of(desk, reference);
+    if (one == nullptr) continue;
+    names.say(names.empty() ? "" : "; ").link(reference).say(" " + plain_words(one->system));
+    if (one->drain == "low" || one->drain == "high") names.say(", " + one->drain);
+  }
+  row.cells[2].runs = names.take();
+  row.cells[3].runs = Line(desk).sign(desk.sign(first, "size.diameter")).take();
+  return row;
+}
+
+/// Every size on file, by diameter, then height, with the outline to lay the cell on.
+model::Table size_finder(const Desk& desk) {
+  model::Table table;
+  table.name = "size-finder";
+  table.columns = {column("diameter", model::Column::Align::left, true), column("height", model::Column::Align::decimal), column("cells"), sign_column()};
+  double last = -1;
+  for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
+    const model::Cell* first = family.cells.empty() ? nullptr : cell_of(desk, family.cells.front());
+    if (first == nullptr) continue;
+    table.rows.push_back(finder_row(desk, family, *first, family.diameter_mm > last));
+    last = family.diameter_mm;
+  }
+  return table;
+}
+
+/// One block, or nothing where the request names what is not there.
+std::optional<model::Block> made_block(const Desk& desk, const model::DerivedRequest& request) {
+  const std::string show = word_of(request, "show");
+  if (show == "trust-signs") return trust_legend();
+  if (show == "size-finder") return model::Block{size_finder(desk)};
+  if (show == "published-table") {
+    const model::PublishedTable* table = desk.tables.find(word_of(request, "table"));
+    if (table != nullptr) return model::Block{published_table(desk, *table)};
+  }
+  if (show == "message") {
+    const std::string name = word_of(request, "record");
+    const model::Record* record = desk.records.find(name.find('/') == std::string::npos ? "caution/" + name : name);
+    if (record != nullptr && record->kind == model::Kind::caution) {
+      return model::Block{message_of(desk, static_cast<const model::Caution&>(*record))};
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+model::Blocks derived_blocks(const Desk& desk, const model::DerivedRequest& request) {
+  std::optional<model::Block> block = made_block(desk, request);
+  if (block) return {std::move(*block)};
+  desk.findings.add(report::Rule::compose_request, request.span,
+                    "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
+                    "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder` or `show: trust-signs`");
+  return {};
+}
+
+model::Block trust_legend() {
+  using model::Trust;
+  model::Table table;
+  table.name = "trust-signs";
+  table.columns = {column("sign"), column("says", model::Column::Align::left, true)};
+  for (const Trust trust : {Trust::standard, Trust::handbook, Trust::dataset, Trust::trade, Trust::memory, Trust::invented}) {
+    table.rows.push_back({{cell({model::trust_run(trust, false)}), cell(std::string(model::trust_legend(trust)))}, {}});
+  }
+  table.rows.push_back({{cell({model::trust_run(Trust::memory, true)}), cell(std::string(model::derived_legend()))}, {}});
+  return {std::move(table)};
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,73 @@
+// In: records and facts. Out: single facts, signs and names for the page.
+#include "compose/desk.h"
+
+#include "base/ascii.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+bool is_upper(char c) { return c >= 'A' && c <= 'Z'; }
+bool is_lower(char c) { return c >= 'a' && c <= 'z'; }
+
+/// Titles of things lose their capital in running text; `PVC` and `L gasket` keep it.
+std::string in_running_text(const std::string& title) {
+  if (title.size() < 2 || !is_upper(title[0]) || !is_lower(title[1])) return title;
+  return base::lower_ascii(title.substr(0, 1)) + title.substr(1);
+}
+
+bool is_common_noun(model::Kind kind) {
+  switch (kind) {
+    case model::Kind::material:
+    case model::Kind::part:
+    case model::Kind::tool:
+    case model::Kind::substance:
+    case model::Kind::residue:
+    case model::Kind::chemistry: return true;
+    default: return false;
+  }
+}
+
+}  // namespace
+
+const model::Fact* Desk::fact(const model::Record& record, std::string_view path) const {
+  return derived.facts.find(record.reference() + "#" + std::string(path));
+}
+
+Sign Desk::sign(const model::Record& record, std::string_view path) const {
+  if (const model::Fact* found = fact(record, path)) return {found->trust, found->derived};
+  const model::Basis* basis = record.basis_for(path);
+  return {basis == nullptr ? model::Trust::memory : basis->trust, false};
+}
+
+std::string Desk::name(std::string_view reference) const {
+  const model::Record* record = records.find(reference);
+  if (record == nullptr) return std::string(reference);
+  if (record->kind == model::Kind::cell) {
+    const auto& cell = static_cast<const model::Cell&>(*record);
+    const std::string& key = cell_key(cell);
+    return key == cell.designation ? key : key + " " + cell.designation;
+  }
+  return is_common_noun(record->kind) ? in_running_text(record->title) : record->title;
+}
+
+std::string plain_words(std::string_view id) {
+  std::string words(id);
+  for (char& c : words) {
+    if (c == '-') c = ' ';
+  }
+  return words;
+}
+
+std::string sentence_case(std::string_view text) {
+  std::string words(text);
+  if (!words.empty() && is_lower(words[0])) words[0] = static_cast<char>(words[0] - 'a' + 'A');
+  return words;
+}
+
+const std::string& cell_key(const model::Cell& cell) {
+  if (!cell.trade_number.empty()) return cell.trade_number;
+  return cell.consumer_number.empty() ? cell.designation : cell.consumer_number;
+}
+
+}  // namespace benchleaf::compose

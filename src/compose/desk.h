@@ -1,0 +1,43 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "compose/uses.h"
+#include "derive/derive.h"
+#include "model/knowledge_base.h"
+#include "model/tables.h"
+#include "report/finding.h"
+
+namespace benchleaf::compose {
+
+/// A trust sign: how far, and whether the value was worked out.
+struct Sign {
+  model::Trust trust = model::Trust::memory;
+  bool derived = false;
+};
+
+/// What lies ready while the book is written; nothing in it changes but the findings.
+struct Desk {
+  const model::KnowledgeBase& records;
+  const model::Tables& tables;
+  const derive::Derived& derived;
+  const Uses& uses;
+  report::Findings& findings;
+
+  /// The fact of a record at a path, or nullptr.
+  const model::Fact* fact(const model::Record& record, std::string_view path) const;
+  /// Sign of a value: that of its fact, else of the basis stated for it, else recalled.
+  Sign sign(const model::Record& record, std::string_view path) const;
+  /// What a record is called in running text: `393 SR754W`, `isopropyl alcohol`; the reference where it is none.
+  std::string name(std::string_view reference) const;
+};
+
+/// `silver-oxide` to `silver oxide`.
+std::string plain_words(std::string_view id);
+/// With a capital at the start.
+std::string sentence_case(std::string_view text);
+/// What a cell is looked up by: its trade number, else its consumer number, else its designation.
+const std::string& cell_key(const model::Cell& cell);
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,202 @@
+// In: a record and what its kind wants to say. Out: its entry, closed with the note, the disagreements, the sources and
+// the trust of what is stated.
+#include "compose/entry_maker.h"
+
+#include <algorithm>
+
+namespace benchleaf::compose {
+
+EntryMaker::EntryMaker(const Desk& desk, const model::Record& record, model::Entry::Rank rank) : desk_(desk), record_(record) {
+  entry_.rank = rank;
+  entry_.anchor = record.reference();
+  entry_.key = {model::text_run(record.title)};
+  entry_.running_key = record.title;
+}
+
+void EntryMaker::add(model::Block block) { entry_.blocks.push_back(std::make_shared<const model::Block>(std::move(block))); }
+
+void EntryMaker::paragraph(model::Runs runs, model::Paragraph::Role role) {
+  if (!runs.empty()) add(paragraph_block(std::move(runs), role));
+}
+
+void EntryMaker::heading(std::string words) { add(heading_block(3, std::move(words))); }
+
+void EntryMaker::run_in(std::string label, std::string text) {
+  if (text.empty()) return;
+  paragraph(line().label(std::move(label)).say(std::move(text)).take());
+}
+
+void EntryMaker::run_in(std::string label, Line& text) {
+  if (text.empty()) return;
+  model::Runs runs = line().label(std::move(label)).take();
+  for (model::Run& run : text.take()) runs.push_back(std::move(run));
+  paragraph(std::move(runs));
+}
+
+void EntryMaker::links(std::string label, const std::vector<std::string>& references) {
+  Line text = line();
+  run_in(std::move(label), text.links(references));
+}
+
+void EntryMaker::list(std::string title, const std::vector<std::string>& items, bool ordered) {
+  if (items.empty()) return;
+  heading(std::move(title));
+  model::List list;
+  list.ordered = ordered;
+  for (const std::string& item : items) list.items.push_back({paragraph_block({model::text_run(item)})});
+  add({std::move(list)});
+}
+
+void EntryMaker::values(std::string table_name, const std::vector<Labelled>& values) {
+  model::Table made;
+  made.name = std::move(table_name);
+  made.columns = {column("", model::Column::Align::left, true), column(""), sign_column()};
+  for (const Labelled& value : values) {
+    const model::Fact* fact = desk_.fact(record_, value.path);
+    if (fact == nullptr) continue;
+    made.rows.push_back({{cell(value.label), cell({model::fact_run(*fact)}), cell({model::trust_run(fact->trust, fact->derived)})}, {}});
+  }
+  table(std::move(made));
+}
+
+void EntryMaker::table(model::Table table) {
+  if (!table.rows.empty()) add({without_empty_columns(std::move(table))});
+}
+
+void EntryMaker::messages(const std::vector<std::string>& cautions) {
+  for (const model::Caution* caution : gravest_first(desk_, cautions)) add({message_of(desk_, *caution)});
+}
+
+void EntryMaker::caution_line(const std::vector<std::string>& cautions) {
+  std::vector<std::string> references;
+  for (const model::Caution* caution : gravest_first(desk_, cautions)) references.push_back(caution->reference());
+  links("Caution", references);
+}
+
+void EntryMaker::margin(std::string label, std::string_view path, std::string more) {
+  const Sign sign = desk_.sign(record_, path);
+  model::MarginNote note;
+  note.label = {model::text_run(std::move(label))};
+  note.trust = sign.trust;
+  note.derived = sign.derived;
+  if (!more.empty()) note.more = {model::text_run(std::move(more))};
+  entry_.margin.push_back(std::move(note));
+}
+
+model::Entry EntryMaker::finish() {
+  if (!record_.note.empty()) paragraph({model::text_run(record_.note)}, model::Paragraph::Role::dense);
+  add_conflicts();
+  add_sources();
+  if (entry_.margin.empty()) add_margin_by_basis();
+  return std::move(entry_);
+}
+
+void EntryMaker::add_conflicts() {
+  for (std::size_t i = 0; i < record_.conflicts.size(); ++i) {
+    const model::Conflict& conflict = record_.conflicts[i];
+    Line text = line().label("Sources disagree");
+    const std::size_t last = conflict.field.rfind('.');
+    text.say(plain_words(last == std::string::npos ? conflict.field : conflict.field.substr(last + 1)) + ": ");
+    if (!conflict.source.empty()) text.link(conflict.source).say(" says ");
+    else text.say("another source says ");
+    if (desk_.fact(record_, "conflicts." + std::to_string(i) + ".says") != nullptr) {
+      text.fact(record_, "conflicts." + std::to_string(i) + ".says");
+    } else {
+      text.say(conflict.says);
+    }
+    text.say(". " + conflict.why);
+    if (!conflict.changes.empty()) text.say(" If it were right: ").say(conflict.changes);
+    paragraph(text.take(), model::Paragraph::Role::note);
+  }
+}
+
+void EntryMaker::add_sources() {
+  Line text = line();
+  for (const auto& [path, basis] : record_.basis) {
+    if (basis.source.empty()) continue;
+    text.say(text.empty() ? "" : "; ").say(plain_words(path) + ": ").link(basis.source);
+    if (!basis.where.empty()) text.say(", " + basis.where);
+    if (!basis.as_of.empty()) text.say(", as of " + basis.as_of);
+  }
+  if (text.empty()) return;
+  model::Runs runs = line().label("From").take();
+  for (model::Run& run : text.say(".").take()) runs.push_back(std::move(run));
+  paragraph(std::move(runs), model::Paragraph::Role::note);
+}
+
+/// Values with the same trust share a note, so that the margin stays short.
+void EntryMaker::add_margin_by_basis() {
+  std::map<model::Trust, std::string> labels;
+  for (const auto& [path, basis] : record_.basis) {
+    std::string& label = labels[basis.trust];
+    label += (label.empty() ? "" : ", ") + plain_words(path);
+  }
+  for (auto& [trust, label] : labels) {
+    model::MarginNote note;
+    note.label = {model::text_run(std::move(label))};
+    note.trust = trust;
+    entry_.margin.push_back(std::move(note));
+  }
+}
+
+model::Column column(std::string head, model::Column::Align align, bool row_head, double width_mm) {
+  model::Column made;
+  if (!head.empty()) made.head = {model::text_run(std::move(head))};
+  made.align = align;
+  made.row_head = row_head;
+  made.width_mm = width_mm;
+  return made;
+}
+
+model::Table without_empty_columns(model::Table table) {
+  for (std::size_t i = table.columns.size(); i-- > 0;) {
+    const bool filled = std::any_of(table.rows.begin(), table.rows.end(), [i](const model::TableRow& row) {
+      return !row.cells.at(i).runs.empty() || row.cells.at(i).drawing != nullptr;
+    });
+    if (filled) continue;
+    table.columns.erase(table.columns.begin() + static_cast<std::ptrdiff_t>(i));
+    for (model::TableRow& row : table.rows) row.cells.erase(row.cells.begin() + static_cast<std::ptrdiff_t>(i));
+  }
+  return table;
+}
+
+model::Column sign_column() { return column("", model::Column::Align::right, false, 3.4); }
+
+model::TableCell cell(model::Runs runs) { return {std::move(runs), nullptr}; }
+
+model::TableCell cell(std::string text) {
+  return text.empty() ? model::TableCell{} : cell(model::Runs{model::text_run(std::move(text))});
+}
+
+model::Block paragraph_block(model::Runs runs, model::Paragraph::Role role) { return {model::Paragraph{std::move(runs), role}}; }
+
+model::Block heading_block(int level, std::string words, std::string anchor) {
+  return {model::Heading{level, {model::text_run(std::move(words))}, std::move(anchor)}};
+}
+
+model::Message message_of(const Desk& desk, const model::Caution& caution) {
+  model::Message message;
+  message.word = caution.word;
+  message.hazard = {model::text_run(caution.hazard)};
+  if (!caution.harm.empty()) message.hazard.push_back(model::text_run(" " + caution.harm));
+  message.avoid = {model::text_run(caution.avoid)};
+  message.record = caution.reference();
+  for (const std::string& number : caution.signs) {
+    message.signs.push_back(number);
+    const model::SafetySign* sign = desk.tables.safety_sign(number);
+    message.sign_titles.push_back(sign == nullptr ? number : sentence_case(sign->title));
+  }
+  return message;
+}
+
+std::vector<const model::Caution*> gravest_first(const Desk& desk, const std::vector<std::string>& cautions) {
+  std::vector<const model::Caution*> found;
+  for (const std::string& reference : cautions) {
+    const model::Record* record = desk.records.find(reference);
+    if (record != nullptr && record->kind == model::Kind::caution) found.push_back(static_cast<const model::Caution*>(record));
+  }
+  std::stable_sort(found.begin(), found.end(), [](const auto* one, const auto* other) { return one->word < other->word; });
+  return found;
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,74 @@
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "compose/desk.h"
+#include "compose/line.h"
+#include "model/book.h"
+
+namespace benchleaf::compose {
+
+/// A value of a record: what the page calls it, and where it stands.
+struct Labelled {
+  std::string label;
+  std::string path;
+};
+
+/// Builds the entry of one record. What the record does not say leaves no trace.
+class EntryMaker {
+ public:
+  EntryMaker(const Desk& desk, const model::Record& record, model::Entry::Rank rank);
+
+  model::Entry& entry() { return entry_; }
+  Line line() const { return Line(desk_); }
+
+  void add(model::Block block);
+  void paragraph(model::Runs runs, model::Paragraph::Role role = model::Paragraph::Role::body);
+  void heading(std::string words);
+  /// A paragraph with a run-in label.
+  void run_in(std::string label, std::string text);
+  void run_in(std::string label, Line& text);
+  void links(std::string label, const std::vector<std::string>& references);
+  /// A heading and a list of sentences.
+  void list(std::string title, const std::vector<std::string>& items, bool ordered = false);
+  /// A table of label, value and sign for those values that are on file.
+  void values(std::string table_name, const std::vector<Labelled>& values);
+  void table(model::Table table);
+  /// Cautions as messages, the gravest word first.
+  void messages(const std::vector<std::string>& cautions);
+  /// A line that names the cautions and where they stand.
+  void caution_line(const std::vector<std::string>& cautions);
+  /// A margin note with the sign of the value at the path.
+  void margin(std::string label, std::string_view path, std::string more = {});
+  /// Note, disagreements and sources close the entry; margin notes by basis where none was set.
+  model::Entry finish();
+
+ private:
+  void add_conflicts();
+  void add_sources();
+  void add_margin_by_basis();
+
+  const Desk& desk_;
+  const model::Record& record_;
+  model::Entry entry_;
+};
+
+model::Column column(std::string head, model::Column::Align align = model::Column::Align::left, bool row_head = false, double width_mm = 0);
+/// The table without those columns that no row fills.
+model::Table without_empty_columns(model::Table table);
+/// The last column of a table of values: their trust signs.
+model::Column sign_column();
+model::TableCell cell(model::Runs runs);
+model::TableCell cell(std::string text);
+model::Block paragraph_block(model::Runs runs, model::Paragraph::Role role = model::Paragraph::Role::body);
+model::Block heading_block(int level, std::string words, std::string anchor = {});
+/// The message of `caution/ID`, with the titles of its signs.
+model::Message message_of(const Desk& desk, const model::Caution& caution);
+/// The cautions that exist, the gravest word first.
+std::vector<const model::Caution*> gravest_first(const Desk& desk, const std::vector<std::string>& cautions);
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,88 @@
+// In: words, facts, references. Out: runs of one line.
+#include "compose/line.h"
+
+#include <utility>
+
+namespace benchleaf::compose {
+
+Line& Line::say(std::string text, model::Style style) {
+  if (!text.empty()) runs_.push_back(model::text_run(std::move(text), style));
+  return *this;
+}
+
+Line& Line::label(std::string text) {
+  return say(std::move(text), model::Style::accent | model::Style::bold).say("  ");
+}
+
+Line& Line::fact(const model::Record& record, std::string_view path, std::string before, model::Style style) {
+  const model::Fact* fact = desk_.fact(record, path);
+  if (fact == nullptr) return *this;
+  say(std::move(before));
+  runs_.push_back(model::fact_run(*fact, style));
+  return *this;
+}
+
+Line& Line::link(std::string_view reference, model::Style style) { return link(desk_.name(reference), reference, style); }
+
+Line& Line::link(std::string words, std::string_view reference, model::Style style) {
+  const model::Record* record = desk_.records.find(reference);
+  if (record == nullptr) return say(std::move(words), style);
+  runs_.push_back(model::link_run(std::move(words), record->reference(), style));
+  runs_.push_back(page_after(record->reference()));
+  return *this;
+}
+
+Line& Line::links(const std::vector<std::string>& references) {
+  bool first = true;
+  for (const std::string& reference : references) {
+    if (!first) say(", ");
+    first = false;
+    link(reference);
+  }
+  return *this;
+}
+
+Line& Line::verdict(model::Verdict verdict, std::string words, model::Style style) {
+  model::Run run = model::text_run(std::move(words), style);
+  run.kind = model::Run::Kind::verdict;
+  run.verdict = verdict;
+  runs_.push_back(std::move(run));
+  return *this;
+}
+
+Line& Line::sign(Sign sign) {
+  runs_.push_back(model::trust_run(sign.trust, sign.derived));
+  return *this;
+}
+
+Line& Line::blank(double mm) {
+  model::Run run;
+  run.kind = model::Run::Kind::blank;
+  run.blank_mm = mm;
+  runs_.push_back(std::move(run));
+  return *this;
+}
+
+Line& Line::line_break() {
+  model::Run run;
+  run.kind = model::Run::Kind::line_break;
+  runs_.push_back(std::move(run));
+  return *this;
+}
+
+model::Run page_after(std::string target) {
+  model::Run run = model::page_run(std::move(target));
+  run.text = "\u00A0";
+  return run;
+}
+
+std::string harm_words(model::Verdict verdict) {
+  switch (verdict) {
+    case model::Verdict::use: return "no harm";
+    case model::Verdict::with_limits: return "with care";
+    case model::Verdict::never: return "never";
+  }
+  return {};
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,46 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "compose/desk.h"
+#include "model/book.h"
+
+namespace benchleaf::compose {
+
+/// Builds one line of running text. What is empty or unknown leaves no trace.
+class Line {
+ public:
+  explicit Line(const Desk& desk) : desk_(desk) {}
+
+  Line& say(std::string text, model::Style style = model::Style::plain);
+  /// A run-in label in the accent, with a space after it.
+  Line& label(std::string text);
+  /// The fact of a record as it is printed; `before` stands in front of it where there is one.
+  Line& fact(const model::Record& record, std::string_view path, std::string before = {}, model::Style style = model::Style::plain);
+  /// The name of a record as a link, in print with its page.
+  Line& link(std::string_view reference, model::Style style = model::Style::plain);
+  /// The same with other words.
+  Line& link(std::string words, std::string_view reference, model::Style style = model::Style::plain);
+  /// Links with `, ` between them.
+  Line& links(const std::vector<std::string>& references);
+  Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);
+  Line& sign(Sign sign);
+  Line& blank(double mm);
+  Line& line_break();
+
+  bool empty() const { return runs_.empty(); }
+  model::Runs take() { return std::move(runs_); }
+
+ private:
+  const Desk& desk_;
+  model::Runs runs_;
+};
+
+/// The page of a target, led by a space that only print sets.
+model::Run page_after(std::string target);
+/// Words for a verdict on a material: `never`, `with care`, `no harm`.
+std::string harm_words(model::Verdict verdict);
+
+}  // namespace benchleaf::compose

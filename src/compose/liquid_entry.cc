@@ -1,0 +1,136 @@
+// In: a liquid, paste or grease. Out: its entry: what it is for, how dangerous, what it must never touch or meet, how it is
+// used and kept, where it is used.
+#include <set>
+
+#include "compose/entries.h"
+#include "compose/entry_maker.h"
+#include "compose/verdict_table.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+std::string listed(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+  return text;
+}
+
+void add_head(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  model::Entry& entry = maker.entry();
+  if (!chemistry.also_called.empty()) entry.second = {model::text_run(listed(chemistry.also_called))};
+  Line line(desk);
+  line.say(plain_words(chemistry.family) + ", " + plain_words(chemistry.form));
+  const std::vector<Labelled> values{{" · pH ", "ph"}, {" · density ", "density"}, {" · flash point ", "flash-point"}, {" · boils at ", "boiling-point"}};
+  for (const Labelled& value : values) line.fact(chemistry, value.path, value.label);
+  entry.aliases = line.take();
+  if (!chemistry.uses.empty()) {
+    std::string uses = sentence_case(chemistry.uses.front());
+    for (std::size_t i = 1; i < chemistry.uses.size(); ++i) uses += "; " + chemistry.uses[i];
+    maker.paragraph({model::text_run(uses + (uses.back() == '.' ? "" : "."))}, model::Paragraph::Role::lead);
+  }
+}
+
+void add_ingredients(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  if (chemistry.made_of.empty()) return;
+  model::Table table;
+  table.name = "ingredients";
+  table.columns = {column("made of", model::Column::Align::left, true), column("strength"), sign_column()};
+  for (std::size_t i = 0; i < chemistry.made_of.size(); ++i) {
+    const std::string path = "made-of." + std::to_string(i);
+    const std::string& substance = chemistry.made_of[i].substance;
+    table.rows.push_back({{cell(Line(desk).link(sentence_case(desk.name(substance)), substance).take()),
+                           cell(Line(desk).fact(chemistry, path + ".strength").take()),
+                           cell(Line(desk).sign(desk.sign(chemistry, path + ".strength")).take())},
+                          {}});
+  }
+  maker.table(std::move(table));
+}
+
+/// Classes of the pure substances; the mixture as used may be milder, so the heading says whose they are.
+void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  model::Table table;
+  table.name = "classes";
+  table.columns = {column("substance", model::Column::Align::left, true), column("class"), column("statement"), column("from"), sign_column()};
+  for (const model::Chemistry::Ingredient& ingredient : chemistry.made_of) {
+    const model::Record* record = desk.records.find(ingredient.substance);
+    if (record == nullptr || record->kind != model::Kind::substance) continue;
+    const auto& substance = static_cast<const model::Substance&>(*record);
+    for (std::size_t i = 0; i < substance.classes.size(); ++i) {
+      const std::string path = "classes." + std::to_string(i);
+      table.rows.push_back({{cell(Line(desk).say(i == 0 ? sentence_case(desk.name(ingredient.substance)) : std::string()).take()),
+                             cell(substance.classes[i].name), cell(substance.classes[i].statement),
+                             cell(Line(desk).fact(substance, path + ".from").take()), cell(Line(desk).sign(desk.sign(substance, path)).take())},
+                            {}});
+    }
+  }
+  if (table.rows.empty()) return;
+  maker.heading("How its substances are classed");
+  maker.table(std::move(table));
+  maker.paragraph({model::text_run("These classes speak of each substance as such. They say nothing about a step at the bench, and a thinned liquid may carry fewer.")},
+                  model::Paragraph::Role::note);
+}
+
+void add_materials(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  if (chemistry.on_materials.empty()) return;
+  std::vector<VerdictRow> rows;
+  for (std::size_t i = 0; i < chemistry.on_materials.size(); ++i) {
+    const auto& item = chemistry.on_materials[i];
+    std::string words = item.why;
+    if (!item.condition.empty()) words = joined(words, sentence_case(item.condition) + (item.condition.back() == '.' ? "" : "."));
+    rows.push_back({item.material, item.verdict, std::move(words), desk.sign(chemistry, "on-materials." + std::to_string(i))});
+  }
+  maker.heading("On materials");
+  maker.table(verdict_table(desk, "on-materials", "material", std::move(rows)));
+  Line missing(desk);
+  for (const auto& [id, material] : desk.records.materials) {
+    bool listed_already = false;
+    for (const auto& item : chemistry.on_materials) listed_already = listed_already || item.material == material.reference();
+    if (!listed_already) missing.say(missing.empty() ? "" : ", ").say(desk.name(material.reference()));
+  }
+  maker.run_in("Not on file", missing);
+}
+
+void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  std::vector<VerdictRow> rows = meeting_rows(desk, chemistry, chemistry.meets);
+  std::set<std::string> met;
+  for (const VerdictRow& row : rows) met.insert(row.record);
+  // A meeting with a substance holds for every liquid that has it.
+  for (const model::Chemistry::Ingredient& ingredient : chemistry.made_of) {
+    for (const StatedMeeting& stated : desk.uses.met_by(ingredient.substance)) {
+      const model::Record* by = desk.records.find(stated.by);
+      if (by == nullptr || stated.by == chemistry.reference() || !met.insert(stated.by).second) continue;
+      rows.push_back({stated.by, stated.meeting->verdict, joined(stated.meeting->effect, "Because of the " + desk.name(ingredient.substance) + " in it."),
+                      desk.sign(*by, stated.path)});
+    }
+  }
+  if (rows.empty()) return;
+  maker.heading("Meeting other liquids and residues");
+  maker.table(verdict_table(desk, "meets", "with", std::move(rows)));
+}
+
+}  // namespace
+
+model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
+  EntryMaker maker(desk, chemistry, model::Entry::Rank::title);
+  add_head(desk, chemistry, maker);
+  maker.messages(chemistry.cautions);
+  add_ingredients(desk, chemistry, maker);
+  add_classes(desk, chemistry, maker);
+  add_materials(desk, chemistry, maker);
+  add_meetings(desk, chemistry, maker);
+  const std::vector<std::pair<const char*, const std::string*>> ways{{"Dilute", &chemistry.dilute},   {"How much", &chemistry.dose},
+                                                                     {"Afterwards", &chemistry.after}, {"Keep", &chemistry.storage},
+                                                                     {"Waste", &chemistry.waste}};
+  bool headed = false;
+  for (const auto& [label, text] : ways) {
+    if (!text->empty() && !headed) maker.heading("In use");
+    headed = headed || !text->empty();
+    maker.run_in(label, *text);
+  }
+  maker.links("Answers", desk.uses.named_by(chemistry.reference(), model::Kind::residue));
+  maker.links("Used in", desk.uses.named_by(chemistry.reference(), model::Kind::procedure));
+  return maker.finish();
+}
+
+}  // namespace benchleaf::compose

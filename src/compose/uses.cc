@@ -1,0 +1,54 @@
+// In: records. Out: the same references read backwards: who names a record, what touches a material, what meets what.
+#include "compose/uses.h"
+
+#include <algorithm>
+
+namespace benchleaf::compose {
+
+namespace {
+
+/// A list that is empty when nothing was found, so that callers need not ask.
+template <typename Map>
+const typename Map::mapped_type& found_or_empty(const Map& map, std::string_view key) {
+  static const typename Map::mapped_type kEmpty;
+  const auto found = map.find(key);
+  return found == map.end() ? kEmpty : found->second;
+}
+
+}  // namespace
+
+Uses::Uses(const model::KnowledgeBase& records) {
+  for (const model::Record* record : records.all()) {
+    for (const model::Reference& reference : record->references) {
+      if (reference.target.empty()) continue;
+      std::vector<std::string>& list = named_by_[reference.target];
+      if (list.empty() || list.back() != record->reference()) list.push_back(record->reference());
+    }
+  }
+  const auto add_meetings = [this](const std::string& by, const std::vector<model::Meeting>& meets) {
+    for (std::size_t i = 0; i < meets.size(); ++i) met_by_[meets[i].with].push_back({by, "meets." + std::to_string(i), &meets[i]});
+  };
+  for (const auto& [id, chemistry] : records.chemistries) {
+    for (std::size_t i = 0; i < chemistry.on_materials.size(); ++i) {
+      const auto& item = chemistry.on_materials[i];
+      liquids_[item.material].push_back({chemistry.reference(), "on-materials." + std::to_string(i), &item});
+    }
+    add_meetings(chemistry.reference(), chemistry.meets);
+  }
+  for (const auto& [id, residue] : records.residues) add_meetings(residue.reference(), residue.meets);
+}
+
+std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind kind) const {
+  std::vector<std::string> found;
+  const std::string prefix = std::string(model::kind_name(kind)) + "/";
+  for (const std::string& by : found_or_empty(named_by_, reference)) {
+    if (by.compare(0, prefix.size(), prefix) == 0) found.push_back(by);
+  }
+  return found;
+}
+
+const std::vector<LiquidVerdict>& Uses::liquids_on(std::string_view material) const { return found_or_empty(liquids_, material); }
+
+const std::vector<StatedMeeting>& Uses::met_by(std::string_view reference) const { return found_or_empty(met_by_, reference); }
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "model/knowledge_base.h"
+
+namespace benchleaf::compose {
+
+/// A verdict of a liquid on a material, found from the material's side.
+struct LiquidVerdict {
+  std::string chemistry;  ///< `chemistry/ID`
+  std::string path;       ///< `on-materials.3` in its record
+  const model::Chemistry::OnMaterial* item = nullptr;
+};
+
+/// A meeting that another record states, found from the other side.
+struct StatedMeeting {
+  std::string by;    ///< `chemistry/ID` or `residue/ID`
+  std::string path;  ///< `meets.0` in its record
+  const model::Meeting* meeting = nullptr;
+};
+
+/// Who names whom: the references of the records, read backwards. Points into the knowledge base.
+class Uses {
+ public:
+  explicit Uses(const model::KnowledgeBase& records);
+
+  /// Records of a kind that name this one, ordered by id.
+  std::vector<std::string> named_by(std::string_view reference, model::Kind kind) const;
+  /// What the liquids do to `material/ID`, by liquid.
+  const std::vector<LiquidVerdict>& liquids_on(std::string_view material) const;
+  /// Meetings that others state with this record, by who states them.
+  const std::vector<StatedMeeting>& met_by(std::string_view reference) const;
+
+ private:
+  std::map<std::string, std::vector<std::string>, std::less<>> named_by_;
+  std::map<std::string, std::vector<LiquidVerdict>, std::less<>> liquids_;
+  std::map<std::string, std::vector<StatedMeeting>, std::less<>> met_by_;
+};
+
+}  // namespace benchleaf::compose

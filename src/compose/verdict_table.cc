@@ -1,0 +1,77 @@
+// In: verdicts of a liquid or a residue on what it touches or meets. Out: a table, the bans first.
+#include "compose/verdict_table.h"
+
+#include <algorithm>
+#include <set>
+
+#include "compose/index_order.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+int rank(model::Verdict verdict) {
+  switch (verdict) {
+    case model::Verdict::never: return 0;
+    case model::Verdict::with_limits: return 1;
+    case model::Verdict::use: return 2;
+  }
+  return 2;
+}
+
+/// What a meeting says, in one sentence after the other.
+std::string meeting_words(const Desk& desk, const model::Meeting& meeting) {
+  std::string words = meeting.effect;
+  if (!meeting.product.empty()) {
+    const std::string product = desk.records.find(meeting.product) == nullptr ? meeting.product : desk.name(meeting.product);
+    words = joined(words, "Gives " + product + ".");
+  }
+  return joined(words, meeting.when.empty() ? std::string() : sentence_case(meeting.when) + (meeting.when.back() == '.' ? "" : "."));
+}
+
+Sign basis_sign(const model::Record& record, const std::string& path) {
+  const model::Basis* basis = record.basis_for(path);
+  return {basis == nullptr ? model::Trust::memory : basis->trust, false};
+}
+
+}  // namespace
+
+std::string joined(const std::string& one, const std::string& other, const char* between) {
+  if (one.empty() || other.empty()) return one + other;
+  return one + between + other;
+}
+
+model::Table verdict_table(const Desk& desk, std::string name, std::string subject, std::vector<VerdictRow> rows) {
+  std::stable_sort(rows.begin(), rows.end(), [&desk](const VerdictRow& one, const VerdictRow& other) {
+    if (rank(one.verdict) != rank(other.verdict)) return rank(one.verdict) < rank(other.verdict);
+    return index_before(desk.name(one.record), desk.name(other.record));
+  });
+  model::Table table;
+  table.name = std::move(name);
+  table.columns = {column(std::move(subject), model::Column::Align::left, true), column("verdict"), column("why"), sign_column()};
+  for (VerdictRow& row : rows) {
+    const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
+    table.rows.push_back({{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
+                           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()), cell(std::move(row.words)),
+                           cell(Line(desk).sign(row.sign).take())},
+                          {}});
+  }
+  return table;
+}
+
+std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own) {
+  std::vector<VerdictRow> rows;
+  std::set<std::string> met;
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    met.insert(own[i].with);
+    rows.push_back({own[i].with, own[i].verdict, meeting_words(desk, own[i]), basis_sign(record, "meets." + std::to_string(i))});
+  }
+  for (const StatedMeeting& stated : desk.uses.met_by(record.reference())) {
+    const model::Record* other = desk.records.find(stated.by);
+    if (other == nullptr || !met.insert(stated.by).second) continue;
+    rows.push_back({stated.by, stated.meeting->verdict, meeting_words(desk, *stated.meeting), basis_sign(*other, stated.path)});
+  }
+  return rows;
+}
+
+}  // namespace benchleaf::compose

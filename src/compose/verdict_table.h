@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "compose/desk.h"
+#include "compose/entry_maker.h"
+#include "model/book.h"
+
+namespace benchleaf::compose {
+
+/// One verdict with its reason, whoever states it.
+struct VerdictRow {
+  std::string record;  ///< what is touched or met
+  model::Verdict verdict = model::Verdict::never;
+  std::string words;   ///< why, what comes of it
+  Sign sign;
+};
+
+/// Rows of one subject to a table grouped by verdict, the bans first: name, verdict, why, sign.
+model::Table verdict_table(const Desk& desk, std::string name, std::string subject, std::vector<VerdictRow> rows);
+/// Two sentences or parts as one; either may be empty.
+std::string joined(const std::string& one, const std::string& other, const char* between = " ");
+/// The meetings that a record states and those that others state with it, each pair once.
+std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own);
+
+}  // namespace benchleaf::compose
