@@ -1,0 +1,190 @@
+// In: blocks of the book. Out: strips in a galley: headings, prose, lists, figures, steps, side-by-side blocks.
+#include "page/blocks.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "page/drawing.h"
+#include "page/words.h"
+
+namespace benchleaf::page {
+namespace {
+
+/// Tables and prose need this much to be read; narrower columns stand one under the other.
+constexpr double kLeastColumnMm = 60;
+
+void append(Target& target, Strips strips) {
+  for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
+}
+
+/// One line of room above headings, more above the bigger ones.
+void set_heading(Setting& setting, const model::Heading& heading, Target& target) {
+  const int level = std::clamp(std::max(heading.level, target.least_level), 2, 4);
+  const bool section = heading.level <= 3 && !target.beside_key;
+  target.heading_level = level;
+  const TagId tag = setting.add_heading(level, target.parent);
+  const Look look = section ? look::section_head() : look::sub_head();
+  Strips lines = Words(setting, heading.runs, look, tag).set(setting, target.width);
+  if (lines.empty()) return;
+  for (Strip& line : lines) line.keep_next = true;
+  lines.front().before = from_mm(section ? 5 : 3);
+  const std::string anchor = heading.anchor.empty() ? setting.section_anchor() : heading.anchor;
+  lines.front().places.push_back({anchor, 0});
+  if (level == 2) setting.outline.push_back({2, model::plain_text(heading.runs), anchor});
+  if (section) {
+    Strip& last = lines.back();
+    last.items.push_back(rule(0, last.height + from_mm(0.4), target.width, 0.75, print_color(model::Ink::ink)));
+    last.height += from_mm(1.4);
+  }
+  append(target, std::move(lines));
+}
+
+void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& target) {
+  Look look = target.prose;
+  switch (paragraph.role) {
+    case model::Paragraph::Role::body: break;
+    case model::Paragraph::Role::lead: look = target.beside_key ? target.prose : look::lead(); break;
+    case model::Paragraph::Role::dense: look = look::dense(); break;
+    case model::Paragraph::Role::note: look = look::note(); break;
+  }
+  const bool first = target.galley.strips.empty();
+  append(target, set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(1.6)));
+}
+
+/// The items hang from a label column; what follows the first line keeps its own breaks.
+void set_list(Setting& setting, const model::List& list, Target& target) {
+  const TagId list_tag = setting.add_tag(Role::list, target.parent);
+  const Length indent = from_mm(5);
+  int number = 0;
+  for (const model::Blocks& blocks : list.items) {
+    ++number;
+    const TagId item = setting.add_tag(Role::list_item, list_tag);
+    const TagId label = setting.add_tag(Role::label, item);
+    const std::string mark = list.ordered ? std::to_string(number) + "." : "\u2013";
+    PlainLine line = set_plain(setting, mark, target.prose, label);
+    Galley galley;
+    Target inner{galley, target.width - indent, setting.add_tag(Role::list_body, item), target.heading_level, target.least_level,
+                 true, target.prose};
+    inner.prose.flush = Look::Flush::left;
+    set_blocks(setting, blocks, inner);
+    if (galley.strips.empty()) continue;
+    for (Strip& strip : galley.strips) shift(strip, indent, 0);
+    Strip& first = galley.strips.front();
+    first.before = from_mm(number == 1 ? 1.6 : 0.8);
+    Length baseline = 0;
+    for (const Item& placed : first.items) {
+      if (const auto* text = std::get_if<TextItem>(&placed.what)) { baseline = text->at.y; break; }
+    }
+    for (Item& placed : line.items) {
+      shift(placed, 0, baseline);
+      first.items.insert(first.items.begin(), std::move(placed));
+    }
+    append(target, std::move(galley.strips));
+  }
+}
+
+void set_figure(Setting& setting, const model::Figure& figure, Target& target) {
+  if (figure.drawing == nullptr) return;
+  const TagId tag = setting.add_figure(target.parent, figure.drawing->alt);
+  const double wide = static_cast<double>(from_mm(figure.drawing->width_mm));
+  const double scale = figure.drawing->true_size ? 1.0 : std::min(1.0, static_cast<double>(target.width) / wide);
+  Strip strip;
+  strip.true_size = figure.drawing->true_size;
+  strip.before = from_mm(2.4);
+  strip.height = from_mm(figure.drawing->height_mm * scale);
+  strip.items = place_drawing(setting, *figure.drawing, scale, tag);
+  Strips strips{std::move(strip)};
+  if (!figure.caption.empty()) {
+    for (Strip& line : set_paragraph(setting, figure.caption, look::note(), target.width, target.parent, from_mm(1))) {
+      strips.push_back(std::move(line));
+    }
+  }
+  append(target, {stacked(std::move(strips))});
+}
+
+/// The number hangs in a column of its own, the proof line stands under the words; a rule parts steps.
+void set_step(Setting& setting, const model::Step& step, Target& target) {
+  const TagId list = setting.add_tag(Role::list, target.parent);
+  const TagId item = setting.add_tag(Role::list_item, list);
+  const TagId label = setting.add_tag(Role::label, item);
+  const Length indent = from_mm(9);
+  Strip number = stacked(Words(setting, {model::text_run(std::to_string(step.number))}, look::step_number(), label)
+                             .set(setting, indent));
+  const TagId body = setting.add_tag(Role::list_body, item);
+  Look look = look::entry_body();
+  Strips lines = set_paragraph(setting, step.runs, look, target.width - indent, body, 0);
+  if (!step.proof.empty()) {
+    for (Strip& line : set_paragraph(setting, step.proof, look::step_proof(), target.width - indent, body, from_mm(0.4))) {
+      lines.push_back(std::move(line));
+    }
+  }
+  Strip whole = stacked(std::move(lines));
+  shift(whole, indent, 0);
+  overlay(whole, std::move(number), 0, -from_mm(0.3));
+  whole.height = std::max(whole.height, look::step_number().leading());
+  whole.items.push_back(rule(0, whole.height + from_mm(1.4), target.width, 0.25, print_color(model::Ink::rule)));
+  whole.height += from_mm(1.6);
+  whole.before = from_mm(1.4);
+  target.galley.strips.push_back(std::move(whole));
+}
+
+/// Side by side where there is room, else one after the other.
+void set_columns(Setting& setting, const model::Columns& columns, Target& target) {
+  if (columns.columns.empty()) return;
+  const auto count = static_cast<Length>(columns.columns.size());
+  const Length gutter = from_mm(5);
+  const Length width = (target.width - (count - 1) * gutter) / count;
+  if (width < from_mm(kLeastColumnMm)) {
+    for (const auto& blocks : columns.columns) {
+      for (const auto& block : blocks) set_block(setting, *block, target);
+    }
+    return;
+  }
+  Strip whole;
+  whole.before = from_mm(2.4);
+  Length x = 0;
+  for (const auto& blocks : columns.columns) {
+    Strip column = stacked(set_apart(setting, blocks, width, target.parent, target.heading_level).strips);
+    whole.height = std::max(whole.height, column.height);
+    overlay(whole, std::move(column), x, 0);
+    x += width + gutter;
+  }
+  target.galley.strips.push_back(std::move(whole));
+}
+
+struct Dispatch {
+  Setting& setting;
+  Target& target;
+  void operator()(const model::Heading& heading) const { set_heading(setting, heading, target); }
+  void operator()(const model::Paragraph& paragraph) const { set_prose(setting, paragraph, target); }
+  void operator()(const model::List& list) const { set_list(setting, list, target); }
+  void operator()(const model::Table& table) const { set_table(setting, table, target); }
+  void operator()(const model::Figure& figure) const { set_figure(setting, figure, target); }
+  void operator()(const model::Message& message) const { set_message(setting, message, target); }
+  void operator()(const model::Step& step) const { set_step(setting, step, target); }
+  void operator()(const model::Entry& entry) const { set_entry(setting, entry, target); }
+  void operator()(const model::Columns& columns) const { set_columns(setting, columns, target); }
+  void operator()(const model::ContentsList&) const {}  // stands in the front matter
+  void operator()(const model::IndexList&) const {}     // set when the numbers are known
+};
+
+}  // namespace
+
+void set_block(Setting& setting, const model::Block& block, Target& target) {
+  std::visit(Dispatch{setting, target}, block.what);
+}
+
+void set_blocks(Setting& setting, const model::Blocks& blocks, Target& target) {
+  for (const model::Block& block : blocks) set_block(setting, block, target);
+}
+
+Galley set_apart(Setting& setting, const std::vector<std::shared_ptr<const model::Block>>& blocks, Length width, TagId parent,
+                 int heading_level, bool beside_key) {
+  Galley galley;
+  Target inner{galley, width, parent, heading_level, heading_level + 1, beside_key, look::entry_body()};
+  for (const auto& block : blocks) set_block(setting, *block, inner);
+  if (!galley.strips.empty()) galley.strips.front().before = 0;
+  return galley;
+}
+
+}  // namespace benchleaf::page

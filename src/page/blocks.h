@@ -1,0 +1,24 @@
+#pragma once
+
+#include "model/book.h"
+#include "page/setting.h"
+
+namespace benchleaf::page {
+
+/// Sets blocks one after the other into the target's galley.
+void set_blocks(Setting& setting, const model::Blocks& blocks, Target& target);
+void set_block(Setting& setting, const model::Block& block, Target& target);
+
+/// The kinds that need a file of their own.
+void set_table(Setting& setting, const model::Table& table, Target& target);
+void set_message(Setting& setting, const model::Message& message, Target& target);
+void set_entry(Setting& setting, const model::Entry& entry, Target& target);
+
+/// The galley of blocks set into a narrower place of their own, under `parent`.
+Galley set_apart(Setting& setting, const std::vector<std::shared_ptr<const model::Block>>& blocks, Length width, TagId parent,
+                 int heading_level, bool beside_key = true);
+
+/// Strips of a note for the outer margin, one box for both sides.
+MarginBox set_margin_note(Setting& setting, const model::MarginNote& note, TagId parent);
+
+}  // namespace benchleaf::page

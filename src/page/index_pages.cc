@@ -1,0 +1,67 @@
+// In: index entries in their order and the numbers of the pages. Out: the index, three columns a page.
+#include <algorithm>
+#include <utility>
+
+#include "page/front.h"
+#include "page/words.h"
+
+namespace benchleaf::page {
+namespace {
+
+/// The word, then the pages as links; `see` words lead on instead.
+model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& numbers) {
+  const bool sub = !entry.sub.empty();
+  model::Runs runs{model::text_run(sub ? entry.sub : entry.word)};
+  if (!entry.see.empty()) {
+    runs.push_back(model::text_run(" see ", model::Style::italic));
+    runs.push_back(model::text_run(entry.see));
+    return runs;
+  }
+  std::vector<std::string> shown;
+  for (const std::string& target : entry.targets) {
+    const auto number = numbers.find(target);
+    if (number == numbers.end() || std::find(shown.begin(), shown.end(), number->second) != shown.end()) continue;
+    runs.push_back(model::text_run(shown.empty() ? "\u2002" : ", "));
+    runs.push_back(model::link_run(number->second, target, model::Style::bold));
+    shown.push_back(number->second);
+  }
+  return runs;
+}
+
+/// What parts the index into groups: the first letter, or one group for all that begin with a digit.
+std::string group_of(const model::IndexEntry& entry) {
+  if (entry.sort_key.empty()) return {};
+  const char first = entry.sort_key.front();
+  if (first >= '0' && first <= '9') return "0\u20139";
+  if (first >= 'a' && first <= 'z') return std::string(1, static_cast<char>(first - 'a' + 'A'));
+  return "\u2020";
+}
+
+}  // namespace
+
+void set_index(Setting& setting, const model::IndexList& index, const Strips& head, const PageNumbers& numbers, int chapter,
+               TagId parent, PageStack& stack) {
+  constexpr int kColumns = 3;
+  const Length gutter = from_mm(5);
+  const Length width = (setting.paper.block_width - (kColumns - 1) * gutter) / kColumns;
+  const Length indent = from_mm(3);
+  const TagId tag = setting.add_tag(Role::index, parent);
+  Strips strips;
+  std::string group;
+  for (const model::IndexEntry& entry : index.entries) {
+    if (group_of(entry) != group) {
+      group = group_of(entry);
+      Strips letter = set_paragraph(setting, {model::text_run(group)}, look::section_head(), width, tag, from_mm(3));
+      letter.back().keep_next = true;
+      for (Strip& strip : letter) strips.push_back(std::move(strip));
+    }
+    const Length in = entry.sub.empty() ? 0 : indent;
+    Strip strip = stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width - in, tag, 0));
+    shift(strip, in, 0);
+    strip.running = entry.word;
+    strips.push_back(std::move(strip));
+  }
+  fill_columns(head, strips, kColumns, setting.paper, chapter, stack);
+}
+
+}  // namespace benchleaf::page

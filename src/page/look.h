@@ -1,0 +1,71 @@
+#pragma once
+
+#include "model/drawing.h"
+#include "page/display.h"
+#include "page/text/fonts.h"
+
+namespace benchleaf::page {
+
+/// One way of setting words: the faces for plain, bold and slanted words, and the measures.
+struct Look {
+  Face plain = Face::text;
+  Face bold = Face::text_bold;
+  Face italic = Face::text_italic;
+  Face bold_italic = Face::text_bold_italic;
+  double size_pt = 9.5;
+  double leading_pt = 13;
+  Color color;
+  double tracking_pt = 0;
+  enum class Flush { left, justified, right, centre } flush = Flush::left;
+  bool hyphens = false;
+
+  Length size() const { return static_cast<Length>(size_pt * kPt); }
+  Length leading() const { return static_cast<Length>(leading_pt * kPt); }
+};
+
+/// The uses of type in the book; sizes in points are the design's.
+namespace look {
+Look body();            ///< prose at full measure, justified
+Look entry_body();      ///< prose beside a key, ragged
+Look lead();
+Look dense();
+Look note();
+Look entry_key();       ///< 27 pt number
+Look page_title();
+Look short_title();
+Look second_name();
+Look alias();
+Look section_head();
+Look sub_head();
+Look run_in();
+Look table_cell();
+Look table_head();
+Look step_number();
+Look step_proof();
+Look message_word();
+Look message_text();
+Look margin_label();
+Look margin_more();
+Look running_head();
+Look running_chapter();
+Look folio();
+Look folio_line();
+Look tab_number();
+Look tab_name();
+Look legend();
+Look index_entry();
+Look contents_chapter();
+Look contents_line();
+Look cover_title();
+Look cover_line();
+}  // namespace look
+
+/// The same look, all words bold.
+Look bold_of(Look look);
+/// The same look in another colour.
+Look in_color(Look look, Color color);
+
+/// The print palette of a colour token.
+Color print_color(model::Ink ink);
+
+}  // namespace benchleaf::page

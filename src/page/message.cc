@@ -1,0 +1,150 @@
+// In: a bench hazard. Out: one strip: word panel on its colour, hazard in bold, then what to do. Never broken, and kept
+// with the step it guards.
+#include <algorithm>
+#include <utility>
+
+#include "model/signs.h"
+#include "page/blocks.h"
+#include "page/drawing.h"
+#include "page/words.h"
+
+namespace benchleaf::page {
+namespace {
+
+struct Panel {
+  model::Ink ground;
+  model::Ink words;
+};
+
+Panel panel_of(model::Message::Word word) {
+  switch (word) {
+    case model::Message::Word::danger: return {model::Ink::safety_red, model::Ink::paper};
+    case model::Message::Word::warning: return {model::Ink::safety_orange, model::Ink::ink};
+    case model::Message::Word::caution: return {model::Ink::safety_yellow, model::Ink::ink};
+    case model::Message::Word::notice: return {model::Ink::safety_blue, model::Ink::paper};
+  }
+  return {model::Ink::ink, model::Ink::paper};
+}
+
+PathItem frame(Length width, Length height) {
+  Item box = ground({0, 0, width, height}, {});
+  PathItem path = std::get<PathItem>(std::move(box.what));
+  path.fill.reset();
+  path.stroke = print_color(model::Ink::ink);
+  path.stroke_width = 750;
+  return path;
+}
+
+/// The word, with the triangle that says a person may come to harm; a notice has none.
+std::vector<Item> word_panel(Setting& setting, const model::Message& message, Length width, Length height, TagId tag) {
+  const Panel panel = panel_of(message.word);
+  std::vector<Item> items{ground({0, 0, width, height}, print_color(panel.ground))};
+  const Length middle = height / 2;
+  Length x = from_mm(2.4);
+  if (message.word != model::Message::Word::notice) {
+    constexpr double kTriangleMm = 6;
+    for (Item& item : place_drawing(setting, model::alert_triangle(panel.words), kTriangleMm / 10, kLayoutArtifact)) {
+      shift(item, x, middle - from_mm(kTriangleMm / 2));
+      items.push_back(std::move(item));
+    }
+    x += from_mm(kTriangleMm + 1.4);
+  }
+  const Look look = in_color(look::message_word(), print_color(panel.words));
+  PlainLine word = set_plain(setting, model::message_word(message.word), look, tag);
+  for (Item& item : word.items) {
+    shift(item, x, middle + static_cast<Length>(look.size_pt * 0.355 * kPt));
+    items.push_back(std::move(item));
+  }
+  return items;
+}
+
+/// Up to two drawn signs above each other's line, then the rest of the panel is words.
+Length place_signs(Setting& setting, const model::Message& message, Length left, Length height, TagId tag, std::vector<Item>& items) {
+  constexpr double kSignMm = 9.5;
+  constexpr std::size_t kMost = 2;
+  Length x = left;
+  std::size_t drawn = 0;
+  for (std::size_t i = 0; i < message.signs.size() && drawn < kMost; ++i) {
+    const auto sign = model::safety_sign(message.signs[i]);
+    if (!sign) continue;
+    const std::string words = i < message.sign_titles.size() ? message.sign_titles[i] : message.signs[i];
+    const TagId figure = setting.add_figure(tag, words);
+    for (Item& item : place_drawing(setting, *sign, kSignMm / 10, figure)) {
+      shift(item, x + from_mm(1.6), (height - from_mm(kSignMm)) / 2);
+      items.push_back(std::move(item));
+    }
+    x += from_mm(kSignMm + 1.6);
+    ++drawn;
+  }
+  return x;
+}
+
+/// Narrower than this, the word stands above the words.
+constexpr double kLeastSideBySideMm = 120;
+constexpr double kPanelMm = 36;
+
+model::Runs words_of(const model::Message& message) {
+  model::Runs runs;
+  for (model::Run run : message.hazard) {
+    run.style = run.style | model::Style::bold;
+    runs.push_back(std::move(run));
+  }
+  if (!message.hazard.empty() && !message.avoid.empty()) runs.push_back(model::text_run(" "));
+  runs.insert(runs.end(), message.avoid.begin(), message.avoid.end());
+  return runs;
+}
+
+/// The panel at the left, signs, then words, all on one middle line.
+Strip side_by_side(Setting& setting, const model::Message& message, Length width, TagId group) {
+  const Length pad = from_mm(2.4);
+  const TagId word = setting.add_tag(Role::p, group);
+  std::vector<Item> signs;
+  const Length text_left = place_signs(setting, message, from_mm(kPanelMm), 0, setting.add_tag(Role::p, group), signs) + pad;
+  Strip text = stacked(set_paragraph(setting, words_of(message), look::message_text(), width - text_left - pad, group, 0));
+  Strip strip;
+  strip.height = std::max(text.height + 2 * from_mm(1.4), from_mm(signs.empty() ? 10 : 12.5));
+  strip.items = word_panel(setting, message, from_mm(kPanelMm), strip.height, word);
+  for (Item& item : signs) {
+    shift(item, 0, strip.height / 2);
+    strip.items.push_back(std::move(item));
+  }
+  const Length down = (strip.height - text.height) / 2;
+  overlay(strip, std::move(text), text_left, down);
+  return strip;
+}
+
+/// The panel over the whole width, the words under it; the signs stand before the words.
+Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group) {
+  const Length pad = from_mm(2.4);
+  const Length bar = from_mm(8.4);
+  const TagId word = setting.add_tag(Role::p, group);
+  std::vector<Item> signs;
+  const Length text_left = place_signs(setting, message, 0, 0, setting.add_tag(Role::p, group), signs) + pad;
+  Strip text = stacked(set_paragraph(setting, words_of(message), look::message_text(), width - text_left - pad, group, 0));
+  Strip strip;
+  const Length under = std::max(text.height + 2 * from_mm(1.2), from_mm(signs.empty() ? 0 : 11.5));
+  strip.height = bar + under;
+  strip.items = word_panel(setting, message, width, bar, word);
+  for (Item& item : signs) {
+    shift(item, 0, bar + under / 2);
+    strip.items.push_back(std::move(item));
+  }
+  const Length down = bar + (under - text.height) / 2;
+  overlay(strip, std::move(text), text_left, down);
+  return strip;
+}
+
+}  // namespace
+
+void set_message(Setting& setting, const model::Message& message, Target& target) {
+  const TagId group = setting.add_tag(Role::div, target.parent);
+  const bool wide = target.width >= from_mm(kLeastSideBySideMm);
+  Strip strip = wide ? side_by_side(setting, message, target.width, group) : word_above(setting, message, target.width, group);
+  strip.before = from_mm(2.2);
+  strip.keep_next = true;
+  strip.items.push_back({kLayoutArtifact, frame(target.width, strip.height)});
+  strip.height += from_mm(0.6);
+  target.galley.strips.push_back(std::move(strip));
+}
+
+}  // namespace benchleaf::page

@@ -1,0 +1,54 @@
+// Out: the two papers of the handbook. The block is equally wide on both, so that lines break alike.
+#include "page/paper.h"
+
+namespace benchleaf::page {
+namespace {
+
+constexpr int kGridColumns = 6;
+constexpr double kGutterMm = 5.0;
+
+struct PaperMm {
+  const char* name;
+  double width, height, inner, block_top, block_height, tab_pitch;
+};
+constexpr double kBlockWidthMm = 148;
+constexpr PaperMm kPapers[] = {
+    {"a4", 210, 297, 20, 21, 259, 21.2},
+    {"letter", 215.9, 279.4, 22, 21, 241, 19.7},
+};
+
+Paper from_measures(const PaperMm& mm) {
+  Paper paper;
+  paper.name = mm.name;
+  paper.width = from_mm(mm.width);
+  paper.height = from_mm(mm.height);
+  paper.inner = from_mm(mm.inner);
+  paper.block_width = from_mm(kBlockWidthMm);
+  paper.block_top = from_mm(mm.block_top);
+  paper.block_height = from_mm(mm.block_height);
+  paper.note_gap = from_mm(4);
+  paper.note_width = from_mm(25);
+  paper.head_rule = from_mm(16.2);
+  paper.folio = from_mm(8.6);
+  paper.tab_pitch = from_mm(mm.tab_pitch);
+  return paper;
+}
+
+}  // namespace
+
+std::optional<Paper> paper_named(std::string_view name) {
+  for (const PaperMm& mm : kPapers) {
+    if (name == mm.name) return from_measures(mm);
+  }
+  return std::nullopt;
+}
+
+Length grid_width(const Paper& paper, int columns) {
+  const Length gutter = from_mm(kGutterMm);
+  const Length column = (paper.block_width - (kGridColumns - 1) * gutter) / kGridColumns;
+  return columns * column + (columns - 1) * gutter;
+}
+
+Length grid_left(const Paper& paper, int column) { return column == 0 ? 0 : grid_width(paper, column) + from_mm(kGutterMm); }
+
+}  // namespace benchleaf::page

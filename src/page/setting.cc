@@ -1,0 +1,28 @@
+// Out: structure elements in book order.
+#include "page/setting.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace benchleaf::page {
+
+TagId Setting::add_tag(Role role, TagId parent) {
+  Tag tag;
+  tag.role = role;
+  tag.parent = parent;
+  tags.push_back(std::move(tag));
+  return static_cast<TagId>(tags.size()) - 1;
+}
+
+TagId Setting::add_figure(TagId parent, std::string alt) {
+  const TagId tag = add_tag(Role::figure, parent);
+  tags.back().alt = std::move(alt);
+  return tag;
+}
+
+TagId Setting::add_heading(int level, TagId parent) {
+  constexpr Role kRoles[] = {Role::h1, Role::h2, Role::h3, Role::h4};
+  return add_tag(kRoles[std::clamp(level, 1, 4) - 1], parent);
+}
+
+}  // namespace benchleaf::page

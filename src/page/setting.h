@@ -1,0 +1,58 @@
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "page/display.h"
+#include "page/look.h"
+#include "page/paper.h"
+#include "page/strip.h"
+#include "page/text/paragraph.h"
+#include "report/finding.h"
+
+namespace benchleaf::page {
+
+/// A line of the contents and a bookmark: 1 a chapter, 2 a section or a titled entry.
+struct OutlineLine {
+  int level = 1;
+  std::string title;
+  std::string anchor;
+  int number = 0;  ///< of a chapter
+};
+
+/// What every setter of a run shares: the text engine, the structure under construction, and what is known of the book.
+struct Setting {
+  TextSetter& text;
+  report::Findings& findings;
+  const Paper& paper;
+  std::vector<Tag>& tags;
+  std::set<std::string> anchors;       ///< every place a link may lead to
+  std::string widest_number = "888";   ///< no page number of the book is wider
+
+  std::vector<OutlineLine> outline;
+
+  /// A fresh destination name for a section that nobody named.
+  std::string section_anchor() { return "section/" + std::to_string(++sections_); }
+
+  TagId add_tag(Role role, TagId parent);
+  TagId add_figure(TagId parent, std::string alt);
+  /// A heading of this depth in its chapter, 1 to 4.
+  TagId add_heading(int level, TagId parent);
+
+  int sections_ = 0;
+};
+
+/// Where blocks go: into a galley, at a width, under a structure element, below a heading level.
+struct Target {
+  Galley& galley;
+  Length width = 0;
+  TagId parent = 0;
+  int heading_level = 1;  ///< of the heading that stands above; an entry is one deeper
+  int least_level = 2;    ///< no heading here is higher
+  bool beside_key = false;  ///< a narrow column: prose ragged, heads small
+  Look prose;
+};
+
+}  // namespace benchleaf::page

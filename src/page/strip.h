@@ -1,0 +1,73 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "page/display.h"
+#include "page/paper.h"
+
+namespace benchleaf::page {
+
+/// A place that waits for a page number. As wide as the widest number the book could have, so that filling it in never
+/// moves a line.
+struct Slot {
+  Point at;             ///< left end on the baseline
+  Length width = 0;
+  bool flush_right = false;
+  std::string target;
+  TagId tag = kLayoutArtifact;
+};
+
+/// A destination inside a strip.
+struct Place {
+  std::string anchor;
+  Length y = 0;
+};
+
+/// A note for the outer margin, set for both sides since the side is known only when the page is.
+struct MarginBox {
+  Length y = 0;        ///< wanted top, from the strip's top
+  Length height = 0;
+  std::vector<Item> verso;  ///< from the note column's left edge
+  std::vector<Item> recto;
+};
+
+/// The smallest thing that moves as a whole: a line, a table row, a message, an entry that must stay together. All
+/// coordinates are from the strip's top left corner, which lies on the left edge of the text block.
+struct Strip {
+  Length height = 0;
+  Length before = 0;     ///< least space above; falls away at the top of a page
+  bool keep_next = false;  ///< never last on its page
+  bool new_page = false;
+  bool signs = false;      ///< carries a trust sign, so the page needs the legend
+  bool true_size = false;  ///< shows something at true size, so the page needs the check bar
+  int head = -1;           ///< table head to repeat when this strip is first on a page
+  std::string running;     ///< the first entry that stands on this strip, for the running head
+  std::string running_end; ///< the last one
+  std::vector<Item> items;
+  std::vector<LinkArea> links;
+  std::vector<Slot> slots;
+  std::vector<Place> places;
+  std::vector<MarginBox> margin;
+};
+using Strips = std::vector<Strip>;
+
+/// What the blocks of one chapter become: strips in order, and the table heads that may be repeated.
+struct Galley {
+  Strips strips;
+  std::vector<Strip> heads;
+};
+
+void shift(Item& item, Length dx, Length dy);
+void shift(Strip& strip, Length dx, Length dy);
+
+/// Lays `part` over `whole` at an offset; the height of `whole` stays as it is.
+void overlay(Strip& whole, Strip part, Length dx, Length dy);
+
+/// Total height of strips set one under the other, the first one's `before` left out.
+Length total_height(const Strips& strips);
+
+/// One strip that holds all of them in order, unbreakable.
+Strip stacked(Strips strips);
+
+}  // namespace benchleaf::page

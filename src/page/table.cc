@@ -1,0 +1,257 @@
+// In: a table of the book. Out: head and rows as strips; the head is repeated where the table breaks over pages.
+//
+// Widths: stated ones are kept; the others get their words' natural width if all fits, else a share between the least and
+// the natural width. Numbers of a decimal column align on their point.
+#include <algorithm>
+#include <numeric>
+#include <utility>
+
+#include "page/blocks.h"
+#include "page/drawing.h"
+#include "page/words.h"
+
+namespace benchleaf::page {
+namespace {
+
+constexpr double kGapMm = 2.4;
+/// A row taller than this many lines may break between lines; shorter ones move whole.
+constexpr std::size_t kBreakableLines = 9;
+
+struct SetCell {
+  Words words;
+  std::shared_ptr<const model::Drawing> drawing;
+  TagId tag = kLayoutArtifact;
+};
+
+struct Grid {
+  std::vector<Length> left;
+  std::vector<Length> width;
+  std::vector<Length> point;    ///< widest offset of the decimal point, per column
+  std::vector<Length> figures;  ///< widest figure when points are aligned, per column
+};
+
+class TableSetter {
+ public:
+  TableSetter(Setting& setting, const model::Table& table, Target& target) : setting_(setting), table_(table), target_(target) {}
+
+  void run() {
+    if (table_.columns.empty() || table_.rows.empty()) return;
+    table_tag_ = setting_.add_tag(Role::table, target_.parent);
+    set_caption();
+    build_cells();
+    solve();
+    place_head();
+    for (std::size_t row = 0; row < rows_.size(); ++row) place_row(row);
+  }
+
+ private:
+  void set_caption() {
+    if (table_.caption.empty()) return;
+    const TagId tag = setting_.add_tag(Role::caption, table_tag_);
+    Strips lines = Words(setting_, table_.caption, look::sub_head(), tag).set(setting_, target_.width);
+    for (Strip& line : lines) line.keep_next = true;
+    if (!lines.empty()) lines.front().before = from_mm(2.4);
+    for (Strip& line : lines) target_.galley.strips.push_back(std::move(line));
+  }
+
+  void build_cells() {
+    has_head_ = std::any_of(table_.columns.begin(), table_.columns.end(), [](const auto& column) { return !column.head.empty(); });
+    if (has_head_) {
+      const TagId head = setting_.add_tag(Role::table_head, table_tag_);
+      const TagId row = setting_.add_tag(Role::row, head);
+      for (const model::Column& column : table_.columns) {
+        const TagId tag = setting_.add_tag(column.head.empty() ? Role::data_cell : Role::header_cell, row);
+        if (!column.head.empty()) setting_.tags.back().scope = Tag::Scope::column;
+        head_.push_back({Words(setting_, column.head, look::table_head(), tag), nullptr, tag});
+      }
+    }
+    const TagId body = setting_.add_tag(Role::table_body, table_tag_);
+    for (const model::TableRow& row : table_.rows) build_row(row, setting_.add_tag(Role::row, body));
+  }
+
+  void build_row(const model::TableRow& row, TagId row_tag) {
+    std::vector<SetCell> cells;
+    for (std::size_t i = 0; i < table_.columns.size(); ++i) {
+      const model::Column& column = table_.columns[i];
+      const TagId tag = setting_.add_tag(column.row_head ? Role::header_cell : Role::data_cell, row_tag);
+      if (column.row_head) setting_.tags.back().scope = Tag::Scope::row;
+      const model::TableCell cell = i < row.cells.size() ? row.cells[i] : model::TableCell{};
+      const Look look = column.row_head ? bold_of(look::table_cell()) : look::table_cell();
+      cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag});
+    }
+    rows_.push_back(std::move(cells));
+  }
+
+  Length least(const SetCell& cell) const {
+    return std::max(cell.words.minimum_width(setting_), cell.drawing ? from_mm(cell.drawing->width_mm) : 0);
+  }
+  Length natural(const SetCell& cell) const {
+    return std::max(cell.words.natural_width(setting_), cell.drawing ? from_mm(cell.drawing->width_mm) : 0);
+  }
+
+  void solve() {
+    const std::size_t count = table_.columns.size();
+    std::vector<Length> low(count, 0), high(count, 0);
+    grid_.point.assign(count, 0);
+    grid_.figures.assign(count, 0);
+    for (std::size_t i = 0; i < count; ++i) {
+      if (has_head_) low[i] = least(head_[i]), high[i] = natural(head_[i]);
+      for (const auto& row : rows_) {
+        low[i] = std::max(low[i], least(row[i]));
+        high[i] = std::max(high[i], natural(row[i]));
+        if (table_.columns[i].align == model::Column::Align::decimal && !row[i].words.empty()) {
+          grid_.point[i] = std::max(grid_.point[i], row[i].words.point_offset(setting_));
+        }
+      }
+      if (table_.columns[i].align == model::Column::Align::decimal) widen_for_points(i, low[i], high[i]);
+      if (table_.columns[i].width_mm > 0) low[i] = high[i] = from_mm(table_.columns[i].width_mm);
+      high[i] = std::max(high[i], low[i]);
+    }
+    share(low, high);
+  }
+
+  /// A column that aligns on points is as wide as its widest left part plus its widest right part.
+  void widen_for_points(std::size_t column, Length& low, Length& high) {
+    Length right = 0;
+    for (const auto& row : rows_) {
+      if (row[column].words.empty()) continue;
+      right = std::max(right, row[column].words.natural_width(setting_) - row[column].words.point_offset(setting_));
+    }
+    grid_.figures[column] = grid_.point[column] + right;
+    high = std::max(high, grid_.figures[column]);
+    low = std::max(low, grid_.figures[column]);
+  }
+
+  void share(const std::vector<Length>& low, const std::vector<Length>& high) {
+    const std::size_t count = low.size();
+    const Length gap = from_mm(kGapMm);
+    const Length room = target_.width - gap * static_cast<Length>(count - 1);
+    const Length all_low = std::accumulate(low.begin(), low.end(), Length{0});
+    const Length all_high = std::accumulate(high.begin(), high.end(), Length{0});
+    grid_.width = all_high <= room ? high : low;
+    Length spare = room - (all_high <= room ? all_high : all_low);
+    if (all_high <= room) {
+      // What is left goes to the last column of words, so that signs stand at the right edge.
+      for (std::size_t i = count; i-- > 0;) {
+        if (table_.columns[i].align == model::Column::Align::left && table_.columns[i].width_mm <= 0) {
+          grid_.width[i] += spare;
+          break;
+        }
+      }
+    } else if (spare > 0) {
+      const Length wish = all_high - all_low;
+      for (std::size_t i = 0; i < count; ++i) {
+        grid_.width[i] += static_cast<Length>(static_cast<double>(spare) * static_cast<double>(high[i] - low[i]) / static_cast<double>(wish));
+      }
+    }
+    Length x = 0;
+    for (std::size_t i = 0; i < count; ++i) {
+      grid_.left.push_back(x);
+      x += grid_.width[i] + gap;
+    }
+  }
+
+  void place_head() {
+    if (!has_head_) return;
+    Strip strip = laid(head_, true);
+    strip.items.push_back(rule(0, strip.height + from_mm(0.5), target_.width, 0.25, print_color(model::Ink::ink)));
+    strip.height += from_mm(1.1);
+    strip.before = from_mm(table_.caption.empty() ? 2.0 : 0.8);
+    strip.keep_next = true;
+    Strip repeat = strip;
+    repeat.links.clear();
+    repeat.places.clear();
+    for (Item& item : repeat.items) item.tag = kPaginationArtifact;
+    target_.galley.heads.push_back(std::move(repeat));
+    head_index_ = static_cast<int>(target_.galley.heads.size()) - 1;
+    target_.galley.strips.push_back(std::move(strip));
+  }
+
+  void place_row(std::size_t row) {
+    const bool last = row + 1 == rows_.size();
+    Strips lines = row_lines(rows_[row]);
+    if (lines.empty()) return;
+    if (!table_.rows[row].anchor.empty()) lines.front().places.push_back({table_.rows[row].anchor, 0});
+    if (lines.size() <= kBreakableLines) lines = {stacked(std::move(lines))};
+    else keep_lines(lines);
+    Strip& end = lines.back();
+    if (!last) {
+      end.items.push_back(rule(0, end.height + from_mm(0.6), target_.width, 0.25, print_color(model::Ink::rule)));
+      end.height += from_mm(1.2);
+    }
+    // Neither the first nor the last row stands alone.
+    if (rows_.size() > 1 && (row == 0 || row + 2 == rows_.size())) end.keep_next = true;
+    for (Strip& line : lines) {
+      line.head = head_index_;
+      target_.galley.strips.push_back(std::move(line));
+    }
+  }
+
+  /// The lines of all cells of a row side by side: the first lines together, the second lines together, and so on.
+  Strips row_lines(const std::vector<SetCell>& cells) {
+    Strips lines;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      Strips own = cell_lines(cells[i], i, false);
+      if (lines.size() < own.size()) lines.resize(own.size());
+      for (std::size_t line = 0; line < own.size(); ++line) {
+        lines[line].height = std::max(lines[line].height, own[line].height);
+        overlay(lines[line], std::move(own[line]), grid_.left[i], 0);
+      }
+    }
+    return lines;
+  }
+
+  Strip laid(const std::vector<SetCell>& cells, bool head) {
+    Strip strip;
+    std::vector<Strip> columns;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      columns.push_back(stacked(cell_lines(cells[i], i, head)));
+      strip.height = std::max(strip.height, columns.back().height);
+    }
+    // Heads of several lines stand on the rule.
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      const Length drop = strip.height - columns[i].height;
+      overlay(strip, std::move(columns[i]), grid_.left[i], drop);
+    }
+    return strip;
+  }
+
+  Strips cell_lines(const SetCell& cell, std::size_t column, bool head) {
+    const model::Column::Align align = table_.columns[column].align;
+    const bool by_point = align == model::Column::Align::decimal && !head;
+    Look::Flush flush = Look::Flush::left;
+    if (align == model::Column::Align::right || (align == model::Column::Align::decimal && head)) flush = Look::Flush::right;
+    if (align == model::Column::Align::centre) flush = Look::Flush::centre;
+    Strips lines = cell.words.set(setting_, grid_.width[column], flush);
+    if (by_point && lines.size() == 1) {
+      const Length free = std::max<Length>(0, grid_.width[column] - grid_.figures[column]);
+      shift(lines.front(), free + grid_.point[column] - cell.words.point_offset(setting_), 0);
+    }
+    if (cell.drawing) lines.push_back(drawing_line(cell, column));
+    return lines;
+  }
+
+  Strip drawing_line(const SetCell& cell, std::size_t column) {
+    Strip strip;
+    const double scale = std::min(1.0, static_cast<double>(grid_.width[column]) / static_cast<double>(from_mm(cell.drawing->width_mm)));
+    strip.height = from_mm(cell.drawing->height_mm * scale);
+    strip.items = place_drawing(setting_, *cell.drawing, scale, setting_.add_figure(cell.tag, cell.drawing->alt));
+    return strip;
+  }
+
+  Setting& setting_;
+  const model::Table& table_;
+  Target& target_;
+  TagId table_tag_ = kLayoutArtifact;
+  bool has_head_ = false;
+  int head_index_ = -1;
+  std::vector<SetCell> head_;
+  std::vector<std::vector<SetCell>> rows_;
+  Grid grid_;
+};
+
+}  // namespace
+
+void set_table(Setting& setting, const model::Table& table, Target& target) { TableSetter(setting, table, target).run(); }
+
+}  // namespace benchleaf::page

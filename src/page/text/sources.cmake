@@ -1,0 +1,10 @@
+set(PAGE_TEXT_SOURCES
+  text/break_points.cc
+  text/fonts.cc
+  text/hyphenator.cc
+  text/line_breaker.cc
+  text/measure.cc
+  text/paragraph.cc
+  text/paragraph_items.cc
+  text/paragraph_lines.cc
+  text/shape.cc)
