@@ -115,6 +115,7 @@ struct Message {
   Runs avoid;              ///< then what to do
   std::vector<std::string> signs;  ///< ISO 7010 numbers, two at most are drawn
   std::string record;      ///< `caution/ID`
+  std::vector<std::string> sign_titles;  ///< what each of `signs` says, in words, in the same order
 };
 
 struct Step {
@@ -168,12 +169,20 @@ struct Block {
   std::variant<Heading, Paragraph, List, Table, Figure, Message, Step, Entry, Columns, ContentsList, IndexList> what;
 };
 
+/// The way into a chapter from the home page, by the thing in hand. Empty: the chapter's title leads there.
+struct Door {
+  std::string thing;  ///< `A number on a cell`
+  Runs line;          ///< one sentence, with links to try
+  std::shared_ptr<const Drawing> picture;
+};
+
 struct Chapter {
   int number = 1;
   std::string id;
   std::string title;
   std::string tab;      ///< short name on the thumb tab
   Blocks blocks;
+  Door door;
 };
 
 struct Book {

@@ -1,0 +1,183 @@
+// In: blocks of the book. Out: HTML in book order. Groups that the book gives as neighbours (steps with their messages,
+// entries) are set as one list here; each other block goes to its own setter.
+#include "html/blocks.h"
+
+#include <algorithm>
+
+#include "html/contents.h"
+#include "html/drawings.h"
+#include "html/entry.h"
+#include "html/index_list.h"
+#include "html/message.h"
+#include "html/runs.h"
+#include "html/table.h"
+
+namespace benchleaf::html {
+
+namespace {
+
+using BlockRefs = std::vector<const model::Block*>;
+
+template <typename T>
+const T* as(const BlockRefs& blocks, std::size_t at) {
+  return at < blocks.size() ? std::get_if<T>(&blocks.at(at)->what) : nullptr;
+}
+
+ClassName paragraph_class(model::Paragraph::Role role) {
+  switch (role) {
+    case model::Paragraph::Role::body: return "body";
+    case model::Paragraph::Role::lead: return "lead";
+    case model::Paragraph::Role::dense: return "dense";
+    case model::Paragraph::Role::note: return "note";
+  }
+  return "body";
+}
+
+Markup set(const model::Heading& heading, Setting& setting) {
+  Element element = heading_element(heading.level, setting);
+  if (heading.level >= 4) element.in_class("run-in");
+  if (const auto id = claim_name(heading.anchor, setting)) element.id(*id);
+  setting.last_heading = model::plain_text(heading.runs);
+  return element.add(set_runs(heading.runs, setting));
+}
+
+Markup set(const model::Paragraph& paragraph, Setting& setting) {
+  return Element("p").in_class(paragraph_class(paragraph.role)).add(set_runs(paragraph.runs, setting));
+}
+
+Markup set(const model::List& list, Setting& setting) {
+  Element element(list.ordered ? ElementName("ol") : ElementName("ul"));
+  element.in_class("list");
+  for (const model::Blocks& item : list.items) element.add(Element("li").add(set_blocks(item, setting)));
+  return list.items.empty() ? Markup() : element.markup();
+}
+
+Markup set(const model::Table& table, Setting& setting) { return set_table(table, setting); }
+
+Markup set(const model::Figure& figure, Setting& setting) {
+  if (!figure.drawing)
+    return figure.caption.empty() ? Markup() : Element("p").in_class("note").add(set_runs(figure.caption, setting)).markup();
+  Element element("figure");
+  element.add(Element("div").in_class("picture").add(picture(*figure.drawing)));
+  if (figure.drawing->true_size) element.add(true_size_bar());
+  if (!figure.caption.empty()) element.add(Element("figcaption").add(set_runs(figure.caption, setting)));
+  return element;
+}
+
+Markup set(const model::Message& message, Setting& setting) { return set_message(message, setting); }
+
+Markup set(const model::Columns& columns, Setting& setting) {
+  Element element("div");
+  element.in_class("columns");
+  for (const auto& column : columns.columns) element.add(Element("div").in_class("column").add(set_blocks(column, setting)));
+  return element;
+}
+
+Markup set(const model::ContentsList&, Setting& setting) { return set_contents(setting); }
+
+Markup set(const model::IndexList& index, Setting& setting) { return set_index(index, setting); }
+
+/// Never reached: set_blocks gathers steps and entries before it comes here.
+Markup set(const model::Step&, Setting&) { return {}; }
+Markup set(const model::Entry&, Setting&) { return {}; }
+
+Markup set_step(const model::Step& step, const Markup& messages, int expected, Setting& setting) {
+  Element item("li");
+  if (step.number != expected) item.set("value", std::to_string(step.number));
+  item.add(messages).add(Element("p").add(set_runs(step.runs, setting)));
+  if (!step.proof.empty()) item.add(Element("p").in_class("proof").add(set_runs(step.proof, setting)));
+  return item;
+}
+
+class BlockSetter {
+ public:
+  BlockSetter(BlockRefs blocks, Setting& setting) : blocks_(std::move(blocks)), setting_(setting) {}
+
+  Markup set_all() {
+    Markup out;
+    for (at_ = 0; at_ < blocks_.size();) {
+      if (step_after_messages(at_) != nullptr) {
+        out += set_steps();
+      } else if (as<model::Entry>(blocks_, at_) != nullptr) {
+        out += set_entries();
+      } else {
+        out += std::visit([this](const auto& what) { return set(what, setting_); }, blocks_.at(at_)->what);
+        ++at_;
+      }
+    }
+    return out;
+  }
+
+ private:
+  /// The step that `at` or the messages from `at` on lead to, or nullptr.
+  const model::Step* step_after_messages(std::size_t at) const {
+    while (as<model::Message>(blocks_, at) != nullptr) ++at;
+    return as<model::Step>(blocks_, at);
+  }
+
+  Markup set_steps() {
+    Element list("ol");
+    list.in_class("steps");
+    int expected = 1;
+    while (step_after_messages(at_) != nullptr) {
+      Markup messages;
+      for (; as<model::Message>(blocks_, at_) != nullptr; ++at_)
+        messages += set_message(*as<model::Message>(blocks_, at_), setting_);
+      const model::Step& step = *as<model::Step>(blocks_, at_);
+      list.add(set_step(step, messages, expected, setting_));
+      expected = step.number + 1;
+      ++at_;
+    }
+    return list;
+  }
+
+  Markup set_entries() {
+    Markup out;
+    while (as<model::Entry>(blocks_, at_) != nullptr) {
+      std::vector<const model::Entry*> lines;
+      while (as<model::Entry>(blocks_, at_) != nullptr && as<model::Entry>(blocks_, at_)->rank != model::Entry::Rank::small) {
+        lines.push_back(as<model::Entry>(blocks_, at_));
+        ++at_;
+      }
+      if (!lines.empty()) out += set_register(lines, setting_);
+      while (as<model::Entry>(blocks_, at_) != nullptr && as<model::Entry>(blocks_, at_)->rank == model::Entry::Rank::small) {
+        out += set_small_entry(*as<model::Entry>(blocks_, at_), setting_);
+        ++at_;
+      }
+    }
+    return out;
+  }
+
+  BlockRefs blocks_;
+  Setting& setting_;
+  std::size_t at_ = 0;
+};
+
+}  // namespace
+
+Markup set_blocks(std::span<const model::Block> blocks, Setting& setting) {
+  BlockRefs refs;
+  for (const model::Block& block : blocks) refs.push_back(&block);
+  return BlockSetter(std::move(refs), setting).set_all();
+}
+
+Markup set_blocks(const std::vector<std::shared_ptr<const model::Block>>& blocks, Setting& setting) {
+  BlockRefs refs;
+  for (const auto& block : blocks) {
+    if (block) refs.push_back(block.get());
+  }
+  return BlockSetter(std::move(refs), setting).set_all();
+}
+
+Element heading_element(int wanted_level, Setting& setting) {
+  setting.level = std::clamp(wanted_level, 2, std::min(setting.level + 1, 6));
+  switch (setting.level) {
+    case 2: return Element("h2");
+    case 3: return Element("h3");
+    case 4: return Element("h4");
+    case 5: return Element("h5");
+    default: return Element("h6");
+  }
+}
+
+}  // namespace benchleaf::html
