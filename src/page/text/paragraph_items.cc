@@ -224,12 +224,20 @@ class ItemWriter {
     if (!atom.breakable) add_no_break(index);
     BreakItem glue;
     glue.kind = BreakItem::Kind::glue;
-    glue.width = space_width(shaper_, pieces_[static_cast<std::size_t>(atom.piece)].style);
+    glue.width = space_width(atom.piece);
     if (options_.justify && glue.width > 0) {
       glue.stretch = glue.width / kStretchPart;
       glue.shrink = glue.width / kShrinkPart;
     }
     push(glue, {index, 0, false});
+  }
+
+  Length space_width(int piece) {
+    if (piece != space_piece_) {
+      space_piece_ = piece;
+      space_width_ = shaper_.width(" ", pieces_[static_cast<std::size_t>(piece)].style);
+    }
+    return space_width_;
   }
 
   BreakItem penalty_of(BreakPoint::Kind kind) const {
@@ -280,12 +288,12 @@ class ItemWriter {
   const std::vector<Piece>& pieces_;
   Shaper& shaper_;
   const ItemOptions& options_;
+  int space_piece_ = -1;  ///< whose space is `space_width_` wide
+  Length space_width_ = 0;
   ParagraphItems result_;
 };
 
 }  // namespace
-
-Length space_width(Shaper& shaper, const TextStyle& style) { return shaper.width(" ", style); }
 
 ParagraphText read_pieces(const std::vector<Piece>& pieces, const Hyphenator* hyphenator, WordBreaks& known) {
   return Reader(pieces, hyphenator, known).read();

@@ -1,13 +1,13 @@
 #pragma once
 
 #include <cstddef>
-#include <map>
 #include <string>
 #include <vector>
 
 #include "page/text/break_points.h"
 #include "page/text/line_breaker.h"
 #include "page/text/paragraph.h"
+#include "page/text/text_hash.h"
 
 namespace benchleaf::page {
 
@@ -28,7 +28,7 @@ struct ParagraphText {
 };
 
 /// Word to its own breaks; kept because words come again.
-using WordBreaks = std::map<std::string, std::vector<BreakPoint>, std::less<>>;
+using WordBreaks = ByText<std::vector<BreakPoint>>;
 
 /// Parts the pieces into atoms. `hyphenator` may be null.
 ParagraphText read_pieces(const std::vector<Piece>& pieces, const Hyphenator* hyphenator, WordBreaks& known);
@@ -52,8 +52,5 @@ struct ParagraphItems {
 
 /// The atoms as boxes, glue and penalties; ends with a forced break.
 ParagraphItems make_items(const ParagraphText& paragraph, const std::vector<Piece>& pieces, Shaper& shaper, const ItemOptions& options);
-
-/// Width of the space a piece sets, tracking included.
-Length space_width(Shaper& shaper, const TextStyle& style);
 
 }  // namespace benchleaf::page

@@ -8,21 +8,15 @@
 
 #include <array>
 #include <cstdio>
-#include <unordered_map>
 #include <utility>
 
 #include "base/utf8.h"
 #include "page/text/font_data.h"
+#include "page/text/text_hash.h"
 
 namespace benchleaf::page {
 
 namespace {
-
-struct TextHash {
-  using is_transparent = void;
-  std::size_t operator()(std::string_view text) const { return std::hash<std::string_view>()(text); }
-};
-using Shapes = std::unordered_map<std::string, ShapedText, TextHash, std::equal_to<>>;
 
 bool only_guides_breaking(char32_t code) {
   return code == U'\u00AD' || code == U'\u200B' || code == U'\u2060' || code == U'\uFEFF';
@@ -130,7 +124,7 @@ std::string quoted_code(char32_t code) {
 }  // namespace
 
 struct Shaper::Cache {
-  std::array<std::array<Shapes, 2>, kFaceCount> shapes;
+  std::array<std::array<ByText<ShapedText>, 2>, kFaceCount> shapes;
   HarfBuzz<hb_buffer_t> buffer{hb_buffer_create()};
 };
 
@@ -138,7 +132,7 @@ Shaper::Shaper(const FontSet& fonts) : fonts_(fonts), cache_(std::make_unique<Ca
 Shaper::~Shaper() = default;
 
 const ShapedText& Shaper::shape(std::string_view text, Face face, bool tabular) {
-  Shapes& shapes = cache_->shapes.at(static_cast<std::size_t>(face)).at(tabular ? 1 : 0);
+  ByText<ShapedText>& shapes = cache_->shapes.at(static_cast<std::size_t>(face)).at(tabular ? 1 : 0);
   const auto known = shapes.find(text);
   if (known != shapes.end()) return known->second;
   ShapedText shaped = part_by_font(fonts_, text, face);

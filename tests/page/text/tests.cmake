@@ -1,0 +1,9 @@
+set(PAGE_TEXT_TESTS
+  text/break_points_test.cc
+  text/fonts_test.cc
+  text/hostile_test.cc
+  text/line_breaker_test.cc
+  text/measure_test.cc
+  text/paragraph_test.cc
+  text/shape_test.cc
+  text/text_support.cc)
