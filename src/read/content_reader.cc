@@ -7,13 +7,11 @@
 #include <utility>
 #include <vector>
 
+#include "read/checked_file.h"
 #include "read/content_files.h"
 #include "read/decode.h"
 #include "read/markdown.h"
-#include "read/page_file.h"
 #include "read/record_names.h"
-#include "read/shape_words.h"
-#include "read/yaml_reader.h"
 
 namespace benchleaf::read {
 
@@ -22,18 +20,6 @@ namespace {
 using model::Kind;
 using report::Rule;
 
-/// A file that has been read and held against its shape.
-struct CheckedFile {
-  ContentFile name;
-  base::FileId file = base::kNoFile;
-  model::Node root;
-  ShapeReport report;
-  std::string body;        ///< of a page
-  int body_line = 1;
-
-  std::string reference() const { return std::string(model::kind_name(*name.kind)) + "/" + name.id; }
-};
-
 /// The passes over one content folder.
 class ContentReader {
  public:
@@ -41,7 +27,13 @@ class ContentReader {
       : content_(content), shapes_(shapes), files_(files), findings_(findings) {}
 
   model::KnowledgeBase read() {
-    for (const ContentFile& name : list_content(content_, files_, findings_)) read_file(name);
+    for (CheckedFile& checked : check_files(list_content(content_, files_, findings_), content_, shapes_, files_, findings_)) {
+      if (checked.usable) {
+        checked_.push_back(std::move(checked));
+      } else {
+        give_up(checked);
+      }
+    }
     if (!format_is_known()) return {};
     add_names();
     for (CheckedFile& checked : checked_) decode_file(checked);
@@ -50,37 +42,6 @@ class ContentReader {
   }
 
  private:
-  void read_file(const ContentFile& name) {
-    CheckedFile checked;
-    checked.name = name;
-    std::optional<std::string> text = content_.read(name.path);
-    checked.file = files_.add(content_.shown(name.path), text.value_or(std::string()));
-    if (!text) {
-      findings_.add(Rule::content_unreadable, {checked.file, 0, 0, 0}, "the file cannot be read", {});
-      return give_up(checked);
-    }
-    YamlTree tree;
-    if (name.kind == Kind::page) {
-      PageFile page = split_page(*text, checked.file, findings_);
-      checked.body = std::move(page.body);
-      checked.body_line = page.body_line;
-      if (page.has_head) tree = read_yaml({page.head, checked.file, 2}, findings_);
-    } else {
-      tree = read_yaml({*text, checked.file, 1}, findings_);
-    }
-    if (!tree.root) return give_up(checked);
-    check(checked, std::move(tree));
-  }
-
-  void check(CheckedFile& checked, YamlTree tree) {
-    auto shape = shapes_.find(checked.name.kind ? model::kind_name(*checked.name.kind) : std::string_view("handbook"));
-    if (shape == shapes_.end()) return give_up(checked);  // the missing shape has been told
-    checked.root = std::move(*tree.root);
-    checked.report = check_shape(shape->second, checked.root, tree.refused, findings_);
-    if (checked.root.type != model::NodeType::mapping) return give_up(checked);
-    checked_.push_back(std::move(checked));
-  }
-
   void give_up(const CheckedFile& checked) {
     if (checked.name.kind) base_.broken.insert(checked.reference());
     if (!checked.name.kind) handbook_broken_ = true;
@@ -143,6 +104,7 @@ class ContentReader {
     record.root = std::move(checked.root);
     record.unusable = std::move(checked.report.unusable);
     record.basis_paths = std::move(checked.report.basis_paths);
+    record.quantity_paths = std::move(checked.report.quantity_paths);
     const DecodeContext context = resolve(checked.report, record.unusable, record.references);
     const Fields fields(record.root, {}, context);
     record.span = fields.span("id");

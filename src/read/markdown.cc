@@ -14,6 +14,7 @@
 #include "read/markdown_guard.h"
 #include "read/markdown_runs.h"
 #include "read/source_text.h"
+#include "read/yaml_bytes.h"
 #include "read/yaml_reader.h"
 
 namespace benchleaf::read {
@@ -225,6 +226,7 @@ MarkdownPage read_markdown(const MarkdownText& input, report::Findings& findings
     page.whole = false;
     return page;
   }
+  page.whole = check_characters(source, findings).empty();
   Tree tree = parse(input.text);
   PageWalker(source, findings, page).walk(tree.get());
   return page;

@@ -1,7 +1,6 @@
 // In: the bytes of a page file. Out: its head and its body, or a finding.
 #include "read/page_file.h"
 
-#include "read/markdown_guard.h"
 #include "read/source_text.h"
 #include "read/yaml_bytes.h"
 
@@ -10,7 +9,7 @@ namespace benchleaf::read {
 PageFile split_page(std::string_view text, base::FileId file, report::Findings& findings) {
   PageFile page;
   const SourceText source(text, file);
-  if (!check_characters(source, findings) || !check_markdown_size(source, findings)) return page;
+  if (!check_encoding(source, findings)) return page;
   std::size_t end = 1;
   while (end < source.line_count() && source.line(end) != "---") ++end;
   if (source.line(0) != "---" || end == source.line_count()) {

@@ -16,7 +16,7 @@ struct PageFile {
   int body_line = 1;   ///< line of the file on which the body begins
 };
 
-/// Splits a page file; one without a head, or too large, is a finding.
+/// Splits a page file; one without a head, or not in UTF-8, is a finding.
 PageFile split_page(std::string_view text, base::FileId file, report::Findings& findings);
 
 }  // namespace benchleaf::read

@@ -52,7 +52,12 @@ unsigned type_of(const Node& node) {
 }
 
 /// What to do about a value of the wrong type.
-std::string type_hint(const Node& node, unsigned wanted) {
+std::string type_hint(const Node& node, const Schema& schema) {
+  const unsigned wanted = schema.types;
+  const bool number = node.type == NodeType::integer || node.type == NodeType::number;
+  if (number && !schema.quantities.empty() && schema.quantities.front() != base::Dimension::number) {
+    return "write it with its unit, such as " + std::string(base::dimension_info(schema.quantities.front()).example);
+  }
   bool could_quote = (wanted & kString) != 0 && node.is_scalar() && node.type != NodeType::null;
   if (could_quote) return "write it in quotes: \"" + node.text + "\"";
   if (node.type == NodeType::null) return "write a value, or take the key out";
@@ -68,16 +73,17 @@ void Outcome::take(Outcome other) {
   append(unusable, std::move(other.unusable));
   append(references, std::move(other.references));
   append(basis_paths, std::move(other.basis_paths));
+  append(quantity_paths, std::move(other.quantity_paths));
 }
 
-bool ShapeChecker::is_refused(const Node& node) const {
-  return std::find(refused_.begin(), refused_.end(), node.span) != refused_.end();
+bool ShapeChecker::is_refused(const base::Span& place) const {
+  return std::find(refused_.begin(), refused_.end(), place) != refused_.end();
 }
 
 Outcome ShapeChecker::check(SchemaId id, const Node& node, const std::string& path) const {
   Outcome out;
   const Schema& schema = at(id);
-  if (node.is_scalar() && is_refused(node)) {
+  if (node.is_scalar() && is_refused(node.span)) {
     out.unusable.push_back(path);
     return out;
   }
@@ -102,6 +108,7 @@ Outcome ShapeChecker::check(SchemaId id, const Node& node, const std::string& pa
 
 void ShapeChecker::notes(const Schema& schema, const Node& node, const std::string& path, Outcome& out) const {
   if (schema.needs_basis) out.basis_paths.push_back(path);
+  if (!schema.quantities.empty() && node.type == NodeType::string) out.quantity_paths.push_back(path);
   if (!schema.record_kinds.empty() && node.type == NodeType::string) {
     out.references.push_back({path, node.text, schema.record_kinds, node.span});
   }
@@ -112,7 +119,7 @@ bool ShapeChecker::check_type(SchemaId id, const Node& node, const std::string& 
   if (schema.types == 0 || (schema.types & type_of(node)) != 0) return true;
   out.slips.push_back(slip_of(Slip::Weight::type, Rule::shape_type, node, path,
                               "found " + describe(node) + ", expected " + expectation(shape_, id),
-                              type_hint(node, schema.types)));
+                              type_hint(node, schema)));
   out.unusable.push_back(path);
   return false;
 }
@@ -250,7 +257,8 @@ ShapeReport check_shape(const Shape& shape, const Node& root, const std::vector<
     told.push_back(std::move(key));
     findings.add(slip.rule, slip.where, std::move(slip.message), std::move(slip.hint));
   }
-  return {std::move(outcome.unusable), std::move(outcome.references), std::move(outcome.basis_paths)};
+  return {std::move(outcome.unusable), std::move(outcome.references), std::move(outcome.basis_paths),
+          std::move(outcome.quantity_paths)};
 }
 
 }  // namespace benchleaf::read

@@ -27,6 +27,7 @@ struct Outcome {
   std::vector<std::string> unusable;
   std::vector<FoundReference> references;
   std::vector<std::string> basis_paths;
+  std::vector<std::string> quantity_paths;
 
   bool fits() const { return slips.empty(); }
   void take(Outcome other);
@@ -42,7 +43,7 @@ class ShapeChecker {
 
  private:
   const Schema& at(SchemaId id) const { return shape_.schemas().at(static_cast<std::size_t>(id)); }
-  bool is_refused(const model::Node& node) const;
+  bool is_refused(const base::Span& place) const;
   bool fits(SchemaId id, const model::Node& node) const { return check(id, node, {}).fits(); }
 
   void notes(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out) const;

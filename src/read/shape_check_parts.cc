@@ -100,7 +100,7 @@ void ShapeChecker::check_members(const Schema& schema, const Node& node, const s
       key.span = member.key_span;
       out.take(check(*schema.property_names, key, inner));
     }
-    if (known || !schema.additional_properties) continue;
+    if (known || !schema.additional_properties || is_refused(member.key_span)) continue;
     const Schema& additional = at(*schema.additional_properties);
     if (additional.always == false) {
       unknown_key(schema, member, path, out, meant);

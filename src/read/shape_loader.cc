@@ -2,8 +2,7 @@
 // An unknown keyword is an error here, though the standard lets it pass: a misspelt `requird` would check nothing.
 #include "read/shape_loader.h"
 
-#include <algorithm>
-#include <array>
+#include <set>
 #include <utility>
 
 #include "model/record.h"
@@ -48,6 +47,22 @@ std::string unescaped(std::string_view part) {
     }
   }
   return text;
+}
+
+/// The schemas that a schema applies to the same value.
+std::vector<SchemaId> same_value_schemas(const Schema& schema) {
+  std::vector<SchemaId> list;
+  for (const std::vector<SchemaId>* forms : {&schema.all_of, &schema.any_of, &schema.one_of}) {
+    list.insert(list.end(), forms->begin(), forms->end());
+  }
+  for (const std::optional<SchemaId>& one :
+       {schema.negated, schema.condition, schema.consequence, schema.alternative, schema.reference}) {
+    if (one) list.push_back(*one);
+  }
+  for (const auto& [key, dependency] : schema.dependencies) {
+    if (const SchemaId* inner = std::get_if<SchemaId>(&dependency)) list.push_back(*inner);
+  }
+  return list;
 }
 
 }  // namespace
@@ -112,10 +127,21 @@ SchemaId ShapeLoader::schema(const Node& node) {
     at(id).always = is_true(node);
   } else if (node.type == NodeType::mapping) {
     for (const Member& member : node.members) keyword(member, id);
+    if (at(id).reference) warn_of_siblings(node);
   } else {
     fail(Rule::shape_keyword_value, node.span, "a schema must be a mapping, true or false");
   }
   return id;
+}
+
+void ShapeLoader::warn_of_siblings(const Node& node) {
+  static const std::set<std::string_view> kKept = {"$ref",        "$comment", "title", "description", "default",
+                                                   "definitions", "x-basis",  "x-ref", "x-quantity",  "examples"};
+  for (const Member& member : node.members) {
+    if (kKept.count(member.key) > 0) continue;
+    findings_.add(Rule::shape_ignored_keyword, member.key_span, "\"" + member.key + "\" beside $ref is ignored",
+                  "put both into allOf");
+  }
 }
 
 void ShapeLoader::keyword(const Member& member, SchemaId id) {
@@ -326,33 +352,27 @@ void ShapeLoader::needs_basis(const Member& member, SchemaId id) {
   at(id).needs_basis = is_true(member.value);
 }
 
-bool ShapeLoader::circles_from(SchemaId id, std::vector<int>& state) const {
-  int& mark = state.at(static_cast<std::size_t>(id));  // 0 not seen, 1 under way, 2 done
-  if (mark != 0) return mark == 1;
-  mark = 1;
-  const Schema& schema = shape_.schemas_.at(static_cast<std::size_t>(id));
-  std::vector<SchemaId> same_value;
-  for (const std::vector<SchemaId>* list : {&schema.all_of, &schema.any_of, &schema.one_of}) {
-    same_value.insert(same_value.end(), list->begin(), list->end());
+std::optional<SchemaId> ShapeLoader::circle_from(SchemaId id, std::vector<int>& state) const {
+  const auto place = static_cast<std::size_t>(id);
+  state.at(place) = 1;  // 0 not seen, 1 under way, 2 done
+  for (SchemaId inner : same_value_schemas(shape_.schemas_.at(place))) {
+    const int seen = state.at(static_cast<std::size_t>(inner));
+    if (seen == 1) return id;
+    if (seen == 2) continue;
+    if (std::optional<SchemaId> closing = circle_from(inner, state)) return closing;
   }
-  for (const std::optional<SchemaId>& one :
-       {schema.negated, schema.condition, schema.consequence, schema.alternative, schema.reference}) {
-    if (one) same_value.push_back(*one);
-  }
-  for (const auto& [key, dependency] : schema.dependencies) {
-    if (const SchemaId* inner = std::get_if<SchemaId>(&dependency)) same_value.push_back(*inner);
-  }
-  bool circle = std::any_of(same_value.begin(), same_value.end(),
-                            [&](SchemaId inner) { return circles_from(inner, state); });
-  state.at(static_cast<std::size_t>(id)) = 2;
-  return circle;
+  state.at(place) = 2;
+  return std::nullopt;
 }
 
 void ShapeLoader::check_circles() {
   std::vector<int> state(shape_.schemas_.size(), 0);
   for (std::size_t i = 0; i < shape_.schemas_.size(); ++i) {
-    if (!circles_from(static_cast<SchemaId>(i), state)) continue;
-    fail(Rule::shape_reference, places_.at(i), "this schema refers to itself for the same value, without end");
+    if (state.at(i) != 0) continue;
+    std::optional<SchemaId> closing = circle_from(static_cast<SchemaId>(i), state);
+    if (!closing) continue;
+    fail(Rule::shape_reference, places_.at(static_cast<std::size_t>(*closing)),
+         "this schema refers to itself for the same value, without end");
     return;
   }
 }

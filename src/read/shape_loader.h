@@ -26,6 +26,7 @@ class ShapeLoader {
 
   SchemaId schema(const model::Node& node);
   void keyword(const model::Member& member, SchemaId id);
+  void warn_of_siblings(const model::Node& node);
   Schema& at(SchemaId id);
   void fail(report::Rule rule, base::Span where, std::string message, std::string hint = {});
   void wrong_value(const model::Member& member, std::string_view expected);
@@ -56,7 +57,8 @@ class ShapeLoader {
   std::optional<std::vector<std::string>> word_list(const model::Node& node) const;
   const model::Node* target(std::string_view reference) const;
   void check_circles();
-  bool circles_from(SchemaId id, std::vector<int>& state) const;
+  /// The schema that closes a circle reached from `id` without going into a part of the value, or nothing.
+  std::optional<SchemaId> circle_from(SchemaId id, std::vector<int>& state) const;
 
   const model::Node& root_;
   report::Findings& findings_;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "model/record.h"
+#include "read/two_threads.h"
 #include "read/yaml_reader.h"
 
 namespace benchleaf::read {
@@ -14,16 +15,8 @@ namespace benchleaf::read {
 namespace {
 
 /// JSON is YAML of the subset, so the shapes come with places through the same reader.
-std::optional<Shape> load_shape(const FileSource& schema, const std::string& path, base::FileTable& files,
-                                report::Findings& findings) {
-  std::optional<std::string> text = schema.read(path);
-  const base::FileId file = files.add(schema.shown(path), text.value_or(std::string()));
-  if (!text) {
-    findings.add(report::Rule::shape_missing, {file, 0, 0, 0}, "the shape is missing",
-                 "give the schema folder with --schema");
-    return std::nullopt;
-  }
-  YamlTree tree = read_yaml({*text, file, 1}, findings);
+std::optional<Shape> load_shape(const std::string& text, base::FileId file, report::Findings& findings) {
+  YamlTree tree = read_yaml({text, file, 1}, findings);
   if (!tree.root) return std::nullopt;
   return Shape::compile(*tree.root, findings);
 }
@@ -34,10 +27,26 @@ Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Fin
   std::vector<std::string> names;
   for (model::Kind kind : model::all_kinds()) names.emplace_back(model::kind_name(kind));
   names.insert(names.end(), {"handbook", "table", "fonts"});
-  Shapes shapes;
+  std::vector<std::optional<std::string>> texts;
+  std::vector<base::FileId> ids;
   for (const std::string& name : names) {
-    std::optional<Shape> shape = load_shape(schema, "shapes/" + name + ".schema.json", files, findings);
-    if (shape) shapes.emplace(name, std::move(*shape));
+    const std::string path = "shapes/" + name + ".schema.json";
+    texts.push_back(schema.read(path));
+    ids.push_back(files.add(schema.shown(path), texts.back().value_or(std::string())));
+  }
+  std::vector<report::Findings> found(names.size());
+  std::vector<std::optional<Shape>> loaded(names.size());
+  on_two_threads(names.size(), [&](std::size_t i) {
+    if (texts.at(i)) loaded.at(i) = load_shape(*texts.at(i), ids.at(i), found.at(i));
+  });
+  Shapes shapes;
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    if (!texts.at(i)) {
+      findings.add(report::Rule::shape_missing, {ids.at(i), 0, 0, 0}, "the shape is missing",
+                   "give the schema folder with --schema");
+    }
+    findings.append(std::move(found.at(i)));
+    if (loaded.at(i)) shapes.emplace(names.at(i), std::move(*loaded.at(i)));
   }
   return shapes;
 }

@@ -28,10 +28,14 @@ class SourceText {
   base::Span whole_file() const { return {file_, 0, 0, 0}; }
 
  private:
+  /// Code points in front of a place.
+  std::size_t code_points_before(std::size_t place) const;
+
   std::string_view text_;
   base::FileId file_;
   int first_line_;
   std::vector<std::size_t> starts_;
+  std::vector<std::size_t> counts_;  ///< code points before each stretch of kStretch bytes
 };
 
 }  // namespace benchleaf::read

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <optional>
 #include <string>
+#include <utility>
 
 #include "base/utf8.h"
 
@@ -50,11 +51,6 @@ const CodeRange* hidden(char32_t code) {
   return found == kHidden.end() ? nullptr : &*found;
 }
 
-bool is_control(char32_t code) {
-  bool allowed = code == '\t' || code == '\n' || code == '\r';
-  return (code < 0x20 && !allowed) || (code >= 0x7F && code <= 0x9F);
-}
-
 bool is_latin(char32_t code) {
   bool ascii = (code >= 'A' && code <= 'Z') || (code >= 'a' && code <= 'z');
   return ascii || (code >= 0xC0 && code <= 0x24F && code != 0xD7 && code != 0xF7);
@@ -71,38 +67,41 @@ class CharacterCheck {
  public:
   CharacterCheck(const SourceText& source, report::Findings& findings) : source_(source), findings_(findings) {}
 
-  bool run() {
+  std::vector<base::Span> run() {
     for (std::size_t i = 0; i < source_.line_count(); ++i) line(i);
-    return clean_;
+    return std::move(places_);
   }
 
  private:
   void tell(Rule rule, std::size_t place, std::size_t bytes, std::string message, std::string hint) {
-    clean_ = false;
-    findings_.add(rule, source_.span(place, bytes), std::move(message), std::move(hint));
+    places_.push_back(source_.span(place, bytes));
+    findings_.add(rule, places_.back(), std::move(message), std::move(hint));
   }
 
   void line(std::size_t index) {
     const std::string_view text = source_.line(index);
     const std::size_t start = source_.line_start(index);
-    const bool ascii = std::all_of(text.begin(), text.end(), [](char c) { return c >= 0x20 && c < 0x7F; });
+    const bool ascii = std::all_of(text.begin(), text.end(), [](char c) { return static_cast<unsigned char>(c) < 0x80; });
     if (ascii) return;
     std::size_t at = 0;
     std::size_t word = 0;
     bool latin = false, other = false;
-    for (char32_t code : base::code_points(text)) {
-      const std::size_t bytes = base::to_utf8(code).size();
-      if (!one(code, start + at, bytes)) return;
-      const bool letter = is_latin(code) || is_look_alike(code);
-      const bool digit = code >= '0' && code <= '9';  // a code mixes digits in, so they end no word
+    while (at < text.size()) {
+      const base::Utf8Step step = base::next_code_point(text, at);
+      if (const CodeRange* range = hidden(step.code)) {
+        return tell(Rule::yaml_hidden_character, start + at, step.length,
+                    "found " + std::string(range->what) + " (" + code_words(step.code) + ")", "write an ordinary space, or nothing");
+      }
+      const bool letter = is_latin(step.code) || is_look_alike(step.code);
+      const bool digit = step.code >= '0' && step.code <= '9';  // a code mixes digits in, so they end no word
       if (!letter && !digit) latin = other = false;
       if (letter && !latin && !other) word = at;
-      latin = latin || is_latin(code);
-      other = other || is_look_alike(code);
-      at += bytes;
+      latin = latin || is_latin(step.code);
+      other = other || is_look_alike(step.code);
+      at += step.length;
       if (!latin || !other) continue;
       return tell(Rule::yaml_mixed_script, start + word, at - word,
-                  "found a word with letters of two scripts that look alike, the last being " + code_words(code),
+                  "found a word with letters of two scripts that look alike, the last being " + code_words(step.code),
                   "type the word anew on a Latin keyboard");
     }
     if (!base::is_nfc(text)) {
@@ -111,31 +110,27 @@ class CharacterCheck {
     }
   }
 
-  bool one(char32_t code, std::size_t place, std::size_t bytes) {
-    if (is_control(code)) {
-      tell(Rule::yaml_control_character, place, bytes, "found the control character " + code_words(code), "take it out");
-      return false;
-    }
-    if (code == '\r') {
-      tell(Rule::yaml_control_character, place, bytes, "found a carriage return inside a line",
-           "end lines with a line feed");
-      return false;
-    }
-    const CodeRange* range = hidden(code);
-    if (range == nullptr) return true;
-    tell(Rule::yaml_hidden_character, place, bytes, "found " + std::string(range->what) + " (" + code_words(code) + ")",
-         "write an ordinary space, or nothing");
-    return false;
-  }
-
   const SourceText& source_;
   report::Findings& findings_;
-  bool clean_ = true;
+  std::vector<base::Span> places_;
 };
+
+/// The first control character, or a carriage return that ends no line.
+std::optional<std::size_t> first_control(std::string_view text) {
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text.at(i));
+    const bool line_end = byte == '\r' && i + 1 < text.size() && text.at(i + 1) == '\n';
+    const bool allowed = byte == '\t' || byte == '\n' || line_end;
+    if ((byte < 0x20 && !allowed) || byte == 0x7F) return i;
+    const bool high = byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text.at(i + 1)) < 0xA0;
+    if (high) return i;  // U+0080 to U+009F
+  }
+  return std::nullopt;
+}
 
 }  // namespace
 
-bool check_characters(const SourceText& source, report::Findings& findings) {
+bool check_encoding(const SourceText& source, report::Findings& findings) {
   const std::string_view text = source.text();
   if (text.substr(0, 3) == "\xEF\xBB\xBF") {
     findings.add(Rule::yaml_byte_order_mark, source.span(0, 0), "found a byte-order mark at the start of the file",
@@ -146,6 +141,17 @@ bool check_characters(const SourceText& source, report::Findings& findings) {
     findings.add(Rule::yaml_encoding, source.span(*place, 1), "found bytes that are not UTF-8", "save the file as UTF-8");
     return false;
   }
+  std::optional<std::size_t> place = first_control(text);
+  if (!place) return true;
+  const base::Utf8Step step = base::next_code_point(text, *place);
+  const bool carriage = step.code == '\r';
+  findings.add(Rule::yaml_control_character, source.span(*place, step.length),
+               carriage ? "found a carriage return inside a line" : "found the control character " + code_words(step.code),
+               carriage ? "end lines with a line feed" : "take it out");
+  return false;
+}
+
+std::vector<base::Span> check_characters(const SourceText& source, report::Findings& findings) {
   return CharacterCheck(source, findings).run();
 }
 

@@ -3,6 +3,7 @@
 // reading further documents can loop without end in version 0.7.
 #include "read/yaml_reader.h"
 
+#include <algorithm>
 #include <array>
 #include <exception>
 #include <sstream>
@@ -155,6 +156,23 @@ bool parse_one(const SourceText& source, YamlBuilder& builder, report::Findings&
   return false;
 }
 
+bool overlap(const base::Span& one, const base::Span& other) {
+  return one.line == other.line && one.column < other.column + other.length && other.column < one.column + one.length;
+}
+
+/// Adds the places of all keys and single values that hold one of the bad places.
+void refuse_places(const model::Node& node, const std::vector<base::Span>& bad, std::vector<base::Span>& refused) {
+  auto refuse_if_bad = [&](const base::Span& span) {
+    if (std::any_of(bad.begin(), bad.end(), [&](const base::Span& one) { return overlap(one, span); })) refused.push_back(span);
+  };
+  if (node.is_scalar()) refuse_if_bad(node.span);
+  for (const model::Node& item : node.items) refuse_places(item, bad, refused);
+  for (const model::Member& member : node.members) {
+    refuse_if_bad(member.key_span);
+    refuse_places(member.value, bad, refused);
+  }
+}
+
 }  // namespace
 
 YamlTree read_yaml(const YamlText& input, report::Findings& findings) {
@@ -167,7 +185,9 @@ YamlTree read_yaml(const YamlText& input, report::Findings& findings) {
                  "split the record");
     return tree;
   }
-  if (!check_characters(source, findings) || !check_yaml_lines(source, findings)) return tree;
+  if (!check_encoding(source, findings)) return tree;
+  const std::vector<base::Span> bad = check_characters(source, findings);
+  if (!check_yaml_lines(source, findings)) return tree;
   YamlBuilder builder(source, findings);
   if (!parse_one(source, builder, findings)) return tree;
   tree.root = builder.take_root();
@@ -176,6 +196,8 @@ YamlTree read_yaml(const YamlText& input, report::Findings& findings) {
   if (nothing) {
     tree.root.reset();
     findings.add(Rule::yaml_empty, source.whole_file(), "the file says nothing", "write the record, or remove the file");
+  } else if (!bad.empty()) {
+    refuse_places(*tree.root, bad, tree.refused);
   }
   return tree;
 }

@@ -17,8 +17,8 @@ struct YamlText {
   int first_line = 1;
 };
 
-/// What a file says, or no root where nothing of it can be used. `refused` are the places of values that a finding has
-/// been raised about already, so that no later check raises another.
+/// What a file says, or no root where nothing of it can be used. `refused` are the places of keys and values that a
+/// finding has been raised about already, so that no later check raises another.
 struct YamlTree {
   std::optional<model::Node> root;
   std::vector<base::Span> refused;
