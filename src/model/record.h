@@ -80,6 +80,7 @@ struct Record {
   std::vector<std::string> unusable;     ///< paths that no stage may read; empty for a whole record
   std::vector<Reference> references;     ///< in file order
   std::vector<std::string> basis_paths;  ///< values that need a basis, in file order
+  std::vector<std::string> quantity_paths;  ///< values that are quantities, in file order
 
   /// `cell/sr754w`.
   std::string reference() const;
