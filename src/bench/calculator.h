@@ -1,0 +1,56 @@
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "bench/result.h"
+#include "model/fact.h"
+
+namespace benchleaf::model {
+struct Tables;
+}
+
+namespace benchleaf::bench {
+
+/// One input as it was typed, or taken from a fact: then `fact` names it and `trust` is the fact's.
+struct Given {
+  std::string text;
+  model::Trust trust = model::Trust::given;
+  std::string fact;
+};
+using Inputs = std::map<std::string, Given, std::less<>>;
+
+/// What every calculator may look into.
+struct Context {
+  const model::Tables& tables;
+  const model::FactBase& facts;  ///< for inputs that name a record: `cell=sr754w`
+};
+
+/// An input as the list of calculators prints it.
+struct InputInfo {
+  std::string_view name;
+  std::string_view what;
+  std::string_view example;
+  bool required = true;
+};
+
+struct Calculator {
+  std::string_view name;
+  std::string_view does;  ///< one line
+  std::vector<InputInfo> inputs;
+  Result (*run)(const Inputs&, const Context&);
+};
+
+/// All calculators that exist, by name.
+const std::vector<Calculator>& calculators();
+
+/// Runs one calculator. An unknown name, an unknown input and a missing input are refusals that name the nearest.
+Result reckon(std::string_view name, const Inputs& inputs, const Context& context);
+
+/// The list that `reckon` without a name prints.
+std::string calculators_text();
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,43 @@
+// In: a calculator and its inputs as text, as the page passes them. Out: the text of the result.
+
+#include "bench/request.h"
+
+#include <cstddef>
+#include <vector>
+
+#include "model/tables.h"
+#include "standards/table_lines.h"
+
+namespace benchleaf::bench {
+
+std::pair<Request, std::optional<std::string>> read_request(std::string_view text) {
+  Request request;
+  bool first = true;
+  while (!text.empty()) {
+    const std::size_t end = text.find('\n');
+    const std::string line(text.substr(0, end));
+    text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
+    if (first) {
+      request.name = line;
+    } else if (!line.empty()) {
+      const std::size_t equals = line.find('=');
+      if (equals == std::string::npos || equals == 0) return {std::move(request), line};
+      request.inputs.insert_or_assign(line.substr(0, equals), Given{line.substr(equals + 1), model::Trust::given, {}});
+    }
+    first = false;
+  }
+  return {std::move(request), std::nullopt};
+}
+
+std::string answer_request(std::string_view table_lines, std::string_view request_text) {
+  auto published = standards::read_table_lines(table_lines);
+  if (!published) return "the tables of this page cannot be read\n";
+  std::vector<model::TableFault> faults;
+  const model::Tables tables = model::make_tables(std::move(*published), faults);
+  const auto [request, wrong_line] = read_request(request_text);
+  if (wrong_line) return "'" + *wrong_line + "' is no input: write key=value\n";
+  const model::FactBase no_facts;
+  return result_text(reckon(request.name, request.inputs, Context{tables, no_facts}));
+}
+
+}  // namespace benchleaf::bench

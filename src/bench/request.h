@@ -1,0 +1,25 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "bench/calculator.h"
+
+namespace benchleaf::bench {
+
+/// A calculator with its inputs as text: the name on the first line, then `key=value`, one a line.
+struct Request {
+  std::string name;
+  Inputs inputs;
+};
+
+/// Reads a request; the line that is no `key=value` comes back where there is one.
+std::pair<Request, std::optional<std::string>> read_request(std::string_view text);
+
+/// Answers a request with tables in their line format (standards/table_lines.h), as text. Whatever is wrong is said in the
+/// answer.
+std::string answer_request(std::string_view table_lines, std::string_view request);
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,23 @@
+// In: the parts of a result. Out: look-ups in it.
+
+#include "bench/result.h"
+
+#include <utility>
+
+namespace benchleaf::bench {
+
+const Output* Result::find(std::string_view name) const {
+  for (const auto& output : outputs) {
+    if (output.name == name) return &output;
+  }
+  return nullptr;
+}
+
+Result refused(std::string calculator, Refusal refusal) {
+  Result result;
+  result.calculator = std::move(calculator);
+  result.refusal = std::move(refusal);
+  return result;
+}
+
+}  // namespace benchleaf::bench

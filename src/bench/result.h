@@ -1,0 +1,66 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "model/fact.h"
+
+namespace benchleaf::bench {
+
+/// One answer of a calculator. `printed` is rounded once, by the step that outputs.def declares for it.
+struct Output {
+  std::string name;                 ///< `height`, as in the fact id `cell/sr754w#cell-decode.height`
+  std::string label;                ///< words in front of the value: `height`
+  std::optional<double> value;      ///< nominal, in `unit`; none for words
+  std::optional<double> low, high;  ///< ends of an interval, in `unit`
+  std::string unit;
+  std::string printed;              ///< as set on paper: thin spaces, U+2212 minus
+  model::Trust trust = model::Trust::memory;
+  std::vector<std::string> inputs;  ///< ids of the facts it rests on; table rows are `table/NAME#row.column`
+  std::string formula;              ///< the formula with its source, in one line, as Fact::source carries it
+};
+
+/// A formula in words and symbols, and where it is published.
+struct Formula {
+  std::string text;
+  std::string source;
+  model::Trust trust = model::Trust::memory;
+};
+
+/// What the user must know beside the answer. `record` is `caution/ID` where the handbook has one, else empty.
+struct Caution {
+  std::string record;
+  std::string text;
+};
+
+/// Why there is no answer: the input at fault (or empty), the reason, and one action (or empty).
+struct Refusal {
+  std::string input;
+  std::string reason;
+  std::string hint;
+};
+
+/// The answer of any calculator. With a refusal set, outputs are empty; working may say how far it came.
+struct Result {
+  std::string calculator;
+  std::vector<Output> outputs;
+  std::vector<std::string> working;  ///< one line a step, in the order it was reckoned, as set on paper
+  std::vector<Formula> formulas;
+  std::vector<std::string> range;    ///< for what the answer holds, or that a missing tolerance makes it nominal only
+  std::vector<Caution> cautions;
+  std::optional<Refusal> refusal;
+
+  /// The output of this name, or nullptr.
+  const Output* find(std::string_view name) const;
+};
+
+/// A result that only says why there is none.
+Result refused(std::string calculator, Refusal refusal);
+
+/// The whole result as lines of text, the same at the terminal and in the page: `-` for minus, plain spaces, a line end
+/// after each line.
+std::string result_text(const Result& result);
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,81 @@
+// In: a result. Out: its lines of text, the same at the terminal and in the page.
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+
+#include "base/quantity.h"
+#include "base/utf8.h"
+#include "bench/result.h"
+
+namespace benchleaf::bench {
+namespace {
+
+constexpr std::size_t kIndent = 2;
+constexpr std::size_t kGap = 2;
+
+std::size_t width_of(const std::string& text) { return static_cast<std::size_t>(base::display_width(text)); }
+
+std::string padded(std::string text, std::size_t width) {
+  const std::size_t now = width_of(text);
+  if (now < width) text.append(width - now, ' ');
+  return text;
+}
+
+std::string line(const std::string& text) { return std::string(kIndent, ' ') + text + "\n"; }
+
+std::string refusal_text(const Result& result) {
+  const Refusal& refusal = *result.refusal;
+  std::string text = result.calculator + ": refused: ";
+  if (!refusal.input.empty()) text += refusal.input + ": ";
+  text += refusal.reason + "\n";
+  if (!refusal.hint.empty()) text += line("hint: " + refusal.hint);
+  return text;
+}
+
+/// Three columns: label, value, trust.
+std::string outputs_text(const Result& result) {
+  std::size_t label_width = 0;
+  std::size_t value_width = 0;
+  for (const auto& output : result.outputs) {
+    label_width = std::max(label_width, width_of(output.label));
+    value_width = std::max(value_width, width_of(base::to_terminal(output.printed)));
+  }
+  std::string text;
+  for (const auto& output : result.outputs) {
+    text += line(padded(output.label, label_width + kGap) + padded(base::to_terminal(output.printed), value_width + kGap) +
+                 std::string(model::trust_name(output.trust)));
+  }
+  return text;
+}
+
+template <typename List, typename ToText>
+std::string section(const char* head, const List& list, ToText to_text) {
+  if (list.empty()) return {};
+  std::string text = std::string(head) + "\n";
+  for (const auto& entry : list) text += line(base::to_terminal(to_text(entry)));
+  return text;
+}
+
+std::string formula_text(const Formula& formula) {
+  const std::string indent(2 * kIndent, ' ');
+  return formula.text + "\n" + indent + "by " + formula.source + " (" + std::string(model::trust_name(formula.trust)) + ")";
+}
+
+std::string caution_text(const Caution& caution) {
+  return caution.record.empty() ? caution.text : caution.text + " [" + caution.record + "]";
+}
+
+}  // namespace
+
+std::string result_text(const Result& result) {
+  const auto same = [](const std::string& text) { return text; };
+  std::string text = result.refusal ? refusal_text(result) : result.calculator + "\n" + outputs_text(result);
+  text += section("working", result.working, same);
+  text += section("formula", result.formulas, formula_text);
+  text += section("holds", result.range, same);
+  text += section("caution", result.cautions, caution_text);
+  return text;
+}
+
+}  // namespace benchleaf::bench

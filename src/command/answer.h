@@ -1,0 +1,53 @@
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "command/workbench.h"
+#include "compose/search.h"
+
+namespace benchleaf::command {
+
+/// A cell of the same size, as an answer names it.
+struct AnswerPeer {
+  std::string record;
+  std::string title;   ///< `309 SR754SW`
+  std::string system;  ///< words: `silver oxide-zinc`
+  bool same_system = false;
+  std::string trust;
+};
+
+/// One record that answers a query, in the words of the terminal.
+struct Answer {
+  std::string record;
+  std::string title;  ///< `393 SR754W`
+  std::string kind;
+  std::string page;   ///< printed page of the A4 handbook, or empty
+  // Of a cell; empty for every other kind and where the record does not say.
+  std::string size;     ///< `7.9 x 5.4 mm`
+  std::string voltage;  ///< `1.55 V`
+  std::string system;
+  std::string drain;
+  std::string capacity;
+  std::vector<AnswerPeer> peers;
+  std::string summary;  ///< of any other kind: one sentence of its record
+};
+
+/// What `find` found: answers, best first; where there is none, the nearest names.
+struct Answers {
+  std::string query;
+  std::vector<Answer> hits;      ///< as good as it gets
+  std::vector<Answer> others;    ///< found by part of a word, or a little smaller than the size that was asked for
+  std::string others_head;       ///< why they are named
+  std::vector<std::string> nearest;
+};
+
+/// Looks a query up. `page_of` gives the printed page of an anchor.
+Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const std::string& query,
+                const std::function<std::string(const std::string&)>& page_of);
+
+std::string answers_text(const Answers& answers);
+std::string answers_json(const Answers& answers);
+
+}  // namespace benchleaf::command

@@ -1,0 +1,46 @@
+// check: reads, derives, proves, and says what is wrong.
+
+#include "command/commands.h"
+#include "command/workbench.h"
+#include "report/json.h"
+#include "report/print.h"
+
+namespace benchleaf::command {
+namespace {
+
+/// The rules by their order in rules.def: id, severity, reason.
+std::string rules_text() {
+  std::string text;
+  for (const auto& rule : report::all_rules()) {
+    text += std::string(rule.id) + " (" + std::string(report::severity_name(rule.severity)) + "): " + std::string(rule.reason) + " [" +
+            std::string(rule.source) + "]\n";
+  }
+  return text;
+}
+
+int exit_code(const report::Findings& findings, bool strict) {
+  const bool bad = findings.has_errors() || (strict && findings.count(report::Severity::warning) > 0);
+  return bad ? kExitFindings : kExitGood;
+}
+
+}  // namespace
+
+int run_check(const CheckOptions& options, const CommonOptions& common, Terminal& terminal) {
+  if (options.rules) {
+    terminal.data(rules_text());
+    return terminal.finish(kExitGood);
+  }
+  auto opened = open_workbench(common);
+  if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
+  auto& bench = std::get<Workbench>(opened);
+  if (options.json) {
+    bench.findings.sort(bench.files);
+    terminal.data(report::findings_json(bench.findings, bench.files));
+  } else {
+    terminal.findings(bench.findings, bench.files);
+  }
+  terminal.progress("checked " + record_count(bench) + ": " + report::count_text(bench.findings));
+  return terminal.finish(exit_code(bench.findings, options.strict));
+}
+
+}  // namespace benchleaf::command

@@ -1,0 +1,47 @@
+// The program: reads the command line and runs one command. Nothing throws out of here.
+
+#include <cstdio>
+#include <exception>
+#include <new>
+#include <variant>
+
+#include "command/commands.h"
+#include "command/options.h"
+#include "command/terminal.h"
+
+namespace {
+
+using namespace benchleaf::command;
+
+int run(const Options& options, Terminal& terminal) {
+  struct Runner {
+    const CommonOptions& common;
+    Terminal& terminal;
+    int operator()(const CheckOptions& check) const { return run_check(check, common, terminal); }
+    int operator()(const BindOptions& bind) const { return run_bind(bind, common, terminal); }
+    int operator()(const FindOptions& find) const { return run_find(find, common, terminal); }
+    int operator()(const ReckonOptions& reckon) const { return run_reckon(reckon, common, terminal); }
+  };
+  return std::visit(Runner{options.common, terminal}, options.command);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    const auto parsed = parse_command_line(argc, argv);
+    if (const auto* exit = std::get_if<EarlyExit>(&parsed)) {
+      std::fputs(exit->out.c_str(), stdout);
+      std::fputs(exit->err.c_str(), stderr);
+      return exit->code;
+    }
+    const auto& options = std::get<Options>(parsed);
+    Terminal terminal(options.common.color, options.common.quiet);
+    return run(options, terminal);
+  } catch (const std::bad_alloc&) {
+    std::fputs("benchleaf: out of memory\n", stderr);
+  } catch (const std::exception& fault) {
+    std::fprintf(stderr, "benchleaf: a fault of the program: %s\n", fault.what());
+  }
+  return kExitUsage;
+}

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace benchleaf::command {
+
+/// Exit codes of every command.
+inline constexpr int kExitGood = 0;
+inline constexpr int kExitFindings = 1;  ///< errors in the content, nothing found, or an answer refused
+inline constexpr int kExitUsage = 2;     ///< a wrong call, or something that cannot be read or written
+
+enum class ColorChoice { when_terminal, always, never };
+
+/// What every command takes.
+struct CommonOptions {
+  std::string content = "content";
+  std::string schema;  ///< empty: to be discovered
+  ColorChoice color = ColorChoice::when_terminal;
+  bool quiet = false;
+};
+
+struct CheckOptions {
+  bool json = false;
+  bool strict = false;
+  bool rules = false;  ///< only list the rules
+};
+
+enum class Paper { a4, letter };
+
+struct BindOptions {
+  std::string to = "out";
+  bool pdf = true;
+  bool html = true;
+  bool facts = true;
+  std::vector<Paper> papers = {Paper::a4, Paper::letter};
+};
+
+struct FindOptions {
+  std::vector<std::string> words;
+  bool json = false;
+};
+
+struct ReckonOptions {
+  std::string name;  ///< empty: list the calculators
+  std::vector<std::pair<std::string, std::string>> inputs;
+  bool json = false;
+};
+
+struct Options {
+  CommonOptions common;
+  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions> command;
+};
+
+/// The command line asked for nothing but a text (help, version) or made no sense.
+struct EarlyExit {
+  int code = kExitUsage;
+  std::string out;  ///< for stdout
+  std::string err;  ///< for stderr: one line
+};
+
+/// Reads the command line; never throws and never ends the process.
+std::variant<Options, EarlyExit> parse_command_line(int argc, const char* const* argv);
+
+}  // namespace benchleaf::command

@@ -1,0 +1,162 @@
+// In: files by name. Out: the same files in a folder of the user's, all of them or none.
+// The exchange of an old entry for a new one is one system call, so that a reader never finds a half-written html folder.
+
+#include "command/output_folder.h"
+
+#include <fcntl.h>
+#include <signal.h>
+#include <stdio.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstring>
+#include <fstream>
+#include <set>
+#include <system_error>
+
+namespace benchleaf::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::string_view kNewPrefix = ".new-";
+constexpr std::string_view kAsidePrefix = ".old-";
+
+/// The process that a left-over belongs to, or nothing if the name is not one of ours.
+std::optional<pid_t> owner_of(const std::string& name) {
+  if (name.rfind(kNewPrefix, 0) != 0) return std::nullopt;
+  const std::string digits = name.substr(kNewPrefix.size());
+  const bool is_pid = !digits.empty() && digits.size() <= 9 &&
+                      std::all_of(digits.begin(), digits.end(), [](char c) { return c >= '0' && c <= '9'; });
+  if (!is_pid) return std::nullopt;
+  return static_cast<pid_t>(std::stoi(digits));
+}
+
+bool is_alive(pid_t process) { return kill(process, 0) == 0 || errno == EPERM; }
+
+/// Holds back the signals that stop a run while entries change places.
+class SignalsHeld {
+ public:
+  SignalsHeld() {
+    sigset_t held;
+    sigemptyset(&held);
+    for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) sigaddset(&held, signal);
+    sigprocmask(SIG_BLOCK, &held, &before_);
+  }
+  ~SignalsHeld() { sigprocmask(SIG_SETMASK, &before_, nullptr); }
+  SignalsHeld(const SignalsHeld&) = delete;
+  SignalsHeld& operator=(const SignalsHeld&) = delete;
+
+ private:
+  sigset_t before_;
+};
+
+bool exchange(const fs::path& one, const fs::path& other) {
+  return renameat2(AT_FDCWD, one.c_str(), AT_FDCWD, other.c_str(), RENAME_EXCHANGE) == 0;
+}
+
+bool is_there(const fs::path& path) {
+  std::error_code ignored;
+  return fs::exists(fs::symlink_status(path, ignored));
+}
+
+}  // namespace
+
+OutputFolder::OutputFolder(fs::path folder) : folder_(std::move(folder)) {
+  std::error_code error;
+  fs::create_directories(folder_, error);
+  if (error || !fs::is_directory(folder_)) {
+    fail("cannot make the folder", folder_, error ? error.value() : ENOTDIR);
+    return;
+  }
+  remove_left_overs();
+  fresh_ = folder_ / (std::string(kNewPrefix) + std::to_string(getpid()));
+  fs::remove_all(fresh_, error);
+  if (!fs::create_directory(fresh_, error)) {
+    fail("cannot write into", folder_, error.value());
+    fresh_.clear();
+  }
+}
+
+OutputFolder::~OutputFolder() {
+  std::error_code ignored;
+  if (!fresh_.empty()) fs::remove_all(fresh_, ignored);
+}
+
+bool OutputFolder::fail(const std::string& what, const fs::path& where, int error) {
+  if (problem_.empty()) problem_ = what + " " + where.string() + ": " + std::strerror(error);
+  return false;
+}
+
+void OutputFolder::remove_left_overs() {
+  std::error_code error;
+  std::vector<fs::path> dead;
+  for (const auto& entry : fs::directory_iterator(folder_, error)) {
+    const auto owner = owner_of(entry.path().filename().string());
+    if (owner && !is_alive(*owner)) dead.push_back(entry.path());
+  }
+  for (const auto& path : dead) fs::remove_all(path, error);
+}
+
+bool OutputFolder::write(const std::string& name, std::string_view bytes) {
+  if (!problem_.empty()) return false;
+  const fs::path path = fresh_ / name;
+  std::error_code error;
+  fs::create_directories(path.parent_path(), error);
+  if (error) return fail("cannot make the folder", path.parent_path(), error.value());
+  errno = 0;
+  std::ofstream out(path, std::ios::binary);
+  out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  out.close();
+  if (!out) return fail("cannot write", path, errno != 0 ? errno : EIO);
+  names_.push_back(name);
+  return true;
+}
+
+bool OutputFolder::place(const std::string& entry) {
+  const fs::path from = fresh_ / entry;
+  const fs::path to = folder_ / entry;
+  if (!is_there(to)) return rename(from.c_str(), to.c_str()) == 0 || fail("cannot put in place", to, errno);
+  if (exchange(from, to)) return true;
+  // A file system without the exchange: the old entry steps aside first and comes back if the new one cannot follow.
+  const fs::path aside = fresh_ / (std::string(kAsidePrefix) + entry);
+  if (rename(to.c_str(), aside.c_str()) != 0) return fail("cannot replace", to, errno);
+  if (rename(from.c_str(), to.c_str()) != 0) {
+    const int why = errno;
+    rename(aside.c_str(), to.c_str());
+    return fail("cannot replace", to, why);
+  }
+  return rename(aside.c_str(), from.c_str()) == 0 || fail("cannot keep the old", to, errno);
+}
+
+/// After `place`: the new entry leaves DIR, and the old one, which now lies where the new one was, takes its place again.
+void OutputFolder::take_back(const std::string& entry) {
+  const fs::path old = fresh_ / entry;
+  const fs::path to = folder_ / entry;
+  if (is_there(old) && exchange(old, to)) return;
+  const fs::path aside = fresh_ / (std::string(kAsidePrefix) + entry);
+  rename(to.c_str(), aside.c_str());
+  rename(old.c_str(), to.c_str());
+}
+
+bool OutputFolder::commit() {
+  if (!problem_.empty()) return false;
+  std::set<std::string> entries;
+  for (const auto& name : names_) entries.insert(name.substr(0, name.find('/')));
+  std::vector<std::string> order(entries.begin(), entries.end());
+  std::stable_partition(order.begin(), order.end(), [](const std::string& entry) { return entry != kManifestName; });
+
+  const SignalsHeld held;
+  for (std::size_t placed = 0; placed < order.size(); ++placed) {
+    if (place(order.at(placed))) continue;
+    while (placed > 0) take_back(order.at(--placed));
+    return false;
+  }
+  std::error_code ignored;
+  fs::remove_all(fresh_, ignored);
+  fresh_.clear();
+  return true;
+}
+
+}  // namespace benchleaf::command

@@ -1,0 +1,24 @@
+// In: a book and the name of a paper. Out: its pages.
+
+#include "command/setting.h"
+
+#include <utility>
+
+#include "page/paper.h"
+#include "page/set_book.h"
+
+namespace benchleaf::command {
+
+std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findings& findings) {
+  FontBytes bytes = read_font_files(list, findings);
+  page::FontSet fonts = page::FontSet::open(bytes.fonts, findings);
+  page::Hyphenator hyphenator = page::Hyphenator::open(read_hyphenation(), findings);
+  if (findings.has_errors() || !fonts.complete()) return std::nullopt;
+  return TypeCase{std::move(bytes), std::move(fonts), std::move(hyphenator)};
+}
+
+page::Document set_on(const model::Book& book, const char* paper, const TypeCase& type, report::Findings& findings) {
+  return page::set_book(book, page::paper_named(paper).value(), type.fonts, &type.hyphenator, findings);
+}
+
+}  // namespace benchleaf::command

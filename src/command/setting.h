@@ -1,0 +1,28 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+
+#include "command/font_files.h"
+#include "model/book.h"
+#include "page/display.h"
+#include "page/text/fonts.h"
+#include "page/text/hyphenator.h"
+#include "report/finding.h"
+
+namespace benchleaf::command {
+
+/// Open fonts and hyphenation, ready to set a book on any paper.
+struct TypeCase {
+  FontBytes bytes;
+  page::FontSet fonts;
+  page::Hyphenator hyphenator;
+};
+
+/// Reads and opens what setting needs; nothing, with findings, where a font is missing or unusable.
+std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findings& findings);
+
+/// Sets a book on the paper of that name (`a4`, `letter`).
+page::Document set_on(const model::Book& book, const char* paper, const TypeCase& type, report::Findings& findings);
+
+}  // namespace benchleaf::command

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "base/span.h"
+#include "command/options.h"
+#include "report/finding.h"
+
+namespace benchleaf::command {
+
+/// Where a command speaks: data to stdout, findings and the one progress line to stderr.
+class Terminal {
+ public:
+  /// Colour by the choice, the environment (NO_COLOR) and whether stderr is a terminal.
+  Terminal(ColorChoice color, bool quiet);
+
+  void data(std::string_view text);
+  /// Sorts and prints findings.
+  void findings(report::Findings& findings, const base::FileTable& files);
+  /// `benchleaf: TEXT`, unless the user wants quiet.
+  void progress(const std::string& text);
+  /// `benchleaf: TEXT`; gives back the exit code of a run that could not do its work.
+  int failure(const std::string& text);
+  /// The exit code, or that of a failure if stdout did not take what was written.
+  int finish(int exit_code);
+
+ private:
+  bool color_ = false;
+  bool quiet_ = false;
+};
+
+}  // namespace benchleaf::command

@@ -1,0 +1,67 @@
+// In: the folders of schema and content. Out: everything that the first three stages make of them: read, derive, prove.
+
+#include "command/workbench.h"
+
+#include <system_error>
+#include <utility>
+
+#include "command/disk_files.h"
+#include "command/schema_folder.h"
+#include "prove/prove.h"
+#include "read/content_reader.h"
+#include "read/shapes.h"
+
+namespace benchleaf::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+Unreadable no_schema(const SchemaFolder& schema) {
+  std::string places;
+  for (const auto& place : schema.looked_at) places += (places.empty() ? "" : ", ") + place.generic_string();
+  return {"there is no folder of shapes and tables; looked at " + places + " (name it with --schema)"};
+}
+
+void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes) {
+  const DiskFiles schema(folder);
+  shapes = read::load_shapes(schema, bench.files, bench.findings);
+  bench.tables = read::read_tables(schema, shapes, bench.files, bench.findings);
+  bench.fonts = read::read_fonts(schema, shapes, bench.files, bench.findings);
+}
+
+}  // namespace
+
+std::variant<Workbench, Unreadable> open_tables(const CommonOptions& options) {
+  const SchemaFolder schema = find_schema(options.schema, options.content);
+  if (schema.path.empty()) return no_schema(schema);
+  Workbench bench;
+  read::Shapes shapes;
+  read_schema(schema.path, bench, shapes);
+  return bench;
+}
+
+std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options) {
+  std::error_code error;
+  if (!fs::is_directory(options.content, error)) {
+    return Unreadable{"there is no folder " + options.content + " to read (name it with --content)"};
+  }
+  const SchemaFolder schema = find_schema(options.schema, options.content);
+  if (schema.path.empty()) return no_schema(schema);
+  const DiskFiles content(options.content);
+  if (!content.list()) return Unreadable{"the folder " + options.content + " cannot be read"};
+
+  Workbench bench;
+  read::Shapes shapes;
+  read_schema(schema.path, bench, shapes);
+  bench.base = read::read_content(content, shapes, bench.files, bench.findings);
+  bench.derived = derive::derive(bench.base, bench.tables, bench.findings);
+  prove::prove(bench.base, bench.tables, bench.derived, bench.findings);
+  return bench;
+}
+
+std::string record_count(const Workbench& bench) {
+  const std::size_t count = bench.base.all().size();
+  return std::to_string(count) + (count == 1 ? " record" : " records");
+}
+
+}  // namespace benchleaf::command

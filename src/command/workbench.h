@@ -1,0 +1,41 @@
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <variant>
+
+#include "base/span.h"
+#include "command/options.h"
+#include "derive/derive.h"
+#include "model/knowledge_base.h"
+#include "model/tables.h"
+#include "read/table_reader.h"
+#include "report/finding.h"
+
+namespace benchleaf::command {
+
+/// What lies ready after reading, deriving and proving. Findings say what is wrong with it.
+struct Workbench {
+  base::FileTable files;
+  report::Findings findings;
+  model::Tables tables;
+  read::FontList fonts;
+  model::KnowledgeBase base;
+  derive::Derived derived;
+};
+
+/// One line for stderr: why nothing could be read at all.
+struct Unreadable {
+  std::string why;
+};
+
+/// Reads schema and content, derives, proves.
+std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options);
+
+/// Only the published tables, for a calculator; findings as above, no records.
+std::variant<Workbench, Unreadable> open_tables(const CommonOptions& options);
+
+/// `447 records`.
+std::string record_count(const Workbench& bench);
+
+}  // namespace benchleaf::command

@@ -1,0 +1,63 @@
+// In: the knowledge base and the published tables. Out: every fact, stated and derived, in one stable order, and the relations
+// between records. The makers run in the order of the list: each may look up what those before it made.
+
+#include "derive/derive.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "derive/makers.h"
+#include "derive/natural_order.h"
+
+namespace benchleaf::derive {
+namespace {
+
+constexpr FactMaker kMakers[] = {
+    make_stated_facts,
+    make_table_facts,
+    make_cell_decode_facts,
+    make_same_size_facts,
+};
+
+/// Place of a fact: kinds in the order of kinds.def, tables last; then the id and the path, digits as numbers.
+struct Place {
+  std::size_t kind = 0;
+  std::string_view record;
+  std::string_view path;
+};
+
+Place place_of(const model::Fact& fact) {
+  const std::string_view id = fact.id;
+  const std::size_t slash = std::min(id.find('/'), id.size());
+  const std::size_t mark = std::min(id.find('#'), id.size());
+  const auto kind = model::kind_from_name(id.substr(0, slash));
+  return {kind ? static_cast<std::size_t>(*kind) : model::all_kinds().size(), id.substr(0, mark), id.substr(mark)};
+}
+
+bool comes_before(const Place& one, const Place& other) {
+  if (one.kind != other.kind) return one.kind < other.kind;
+  if (one.record != other.record) return natural_less(one.record, other.record);
+  return natural_less(one.path, other.path);
+}
+
+model::FactBase in_order(const model::FactBase& facts) {
+  std::vector<std::pair<Place, const model::Fact*>> order;
+  for (const auto& fact : facts.all()) order.emplace_back(place_of(fact), &fact);
+  std::sort(order.begin(), order.end(), [](const auto& a, const auto& b) { return comes_before(a.first, b.first); });
+  model::FactBase sorted;
+  for (const auto& [place, fact] : order) sorted.add(*fact);
+  return sorted;
+}
+
+}  // namespace
+
+Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings&) {
+  Making making{base, tables, {}, {}};
+  for (const FactMaker make : kMakers) make(making);
+  return {in_order(making.facts), std::move(making.relations)};
+}
+
+}  // namespace benchleaf::derive

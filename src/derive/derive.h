@@ -1,0 +1,28 @@
+#pragma once
+
+#include <string>
+
+#include "derive/relations.h"
+#include "model/fact.h"
+#include "report/finding.h"
+
+namespace benchleaf::model {
+struct KnowledgeBase;
+struct Tables;
+}
+
+namespace benchleaf::derive {
+
+/// Everything the records and tables say and everything that follows from them.
+struct Derived {
+  model::FactBase facts;
+  Relations relations;
+};
+
+/// Knowledge base and tables to facts: stated facts, table rows, derived facts, in a stable order.
+Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings& findings);
+
+/// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each.
+std::string facts_jsonl(const model::FactBase& facts);
+
+}  // namespace benchleaf::derive

@@ -1,0 +1,142 @@
+// Rules about cautions: their words agree with the table of signal words, their signs exist, and they stand where they must.
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/id.h"
+#include "prove/checks.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using model::Caution;
+using model::Procedure;
+using report::Rule;
+using Word = model::Message::Word;
+
+constexpr std::array<std::string_view, 4> kWords = {"danger", "warning", "caution", "notice"};
+
+std::string_view word_of(const Caution& caution) { return kWords.at(static_cast<std::size_t>(caution.word)); }
+
+/// Danger and warning stand as an item before the step that needs them.
+bool stands_before_step(const Caution& caution) { return caution.word == Word::danger || caution.word == Word::warning; }
+
+const Caution* caution_named(const Proof& proof, const std::string& reference) {
+  const auto* record = proof.base.find(reference);
+  return record == nullptr || record->kind != model::Kind::caution ? nullptr : &proof.base.cautions.at(record->id);
+}
+
+/// What a step brings out of its bottle: the liquids it names by record, slots left out.
+std::vector<const model::Chemistry*> liquids_of(const Proof& proof, const Procedure::Step& step) {
+  std::vector<const model::Chemistry*> liquids;
+  for (const auto& reference : step.with) {
+    const auto* record = proof.base.find(reference);
+    if (record != nullptr && record->kind == model::Kind::chemistry) liquids.push_back(&proof.base.chemistries.at(record->id));
+  }
+  return liquids;
+}
+
+/// The row that a caution's severity calls for; likelihood tells apart only words of the same severity.
+const model::SignalWord* row_for(const model::Tables& tables, const Caution& caution) {
+  const model::SignalWord* of_severity = nullptr;
+  int rows = 0;
+  for (const auto& row : tables.signal_words) {
+    if (row.severity != caution.severity) continue;
+    if (row.likelihood == caution.likelihood) return &row;
+    of_severity = &row;
+    ++rows;
+  }
+  return rows == 1 ? of_severity : nullptr;
+}
+
+/// Walks the steps of one procedure and remembers which cautions the reader has met.
+class CautionWalk {
+ public:
+  CautionWalk(const Proof& proof, const Procedure& procedure)
+      : proof_(proof), procedure_(procedure), head_(procedure.cautions.begin(), procedure.cautions.end()) {}
+
+  void walk() {
+    for (std::size_t i = 0; i < procedure_.steps.size(); ++i) {
+      const auto& step = procedure_.steps[i];
+      const std::string path = "steps." + std::to_string(i);
+      if (!step.caution.empty()) met_.insert(step.caution);
+      if (!step.whole || !procedure_.usable(path)) continue;
+      for (const auto* liquid : liquids_of(proof_, step)) check_liquid(*liquid, path);
+    }
+  }
+
+ private:
+  void check_liquid(const model::Chemistry& liquid, const std::string& path) {
+    if (!liquid.usable("cautions")) return;
+    for (const auto& reference : liquid.cautions) {
+      const Caution* caution = caution_named(proof_, reference);
+      if (caution == nullptr || !caution->usable("word")) continue;
+      const bool in_head = head_.count(reference) > 0 && !stands_before_step(*caution);
+      if (in_head || met_.count(reference) > 0 || !told_.insert(reference).second) continue;
+      const std::string place = stands_before_step(*caution) ? "as an item before this step" : "in the head or before this step";
+      auto& finding = proof_.findings.add(Rule::caution_before_step, procedure_.span_of(path + ".with"),
+                                          "the step uses " + liquid.id + ", whose " + std::string(word_of(*caution)) + " " + caution->id +
+                                              " has not been given",
+                                          "add caution: " + caution->id + " " + place);
+      finding.notes.push_back({liquid.span_of("cautions"), liquid.reference() + " asks for it"});
+    }
+  }
+
+  const Proof& proof_;
+  const Procedure& procedure_;
+  std::set<std::string> head_;
+  std::set<std::string> met_;
+  std::set<std::string> told_;
+};
+
+}  // namespace
+
+void check_signal_words(const Proof& proof) {
+  for (const auto& [id, caution] : proof.base.cautions) {
+    if (!caution.usable("word") || !caution.usable("severity") || !caution.usable("likelihood")) continue;
+    const model::SignalWord* row = row_for(proof.tables, caution);
+    if (row == nullptr || row->word == word_of(caution)) continue;
+    proof.findings.add(Rule::caution_word, caution.span_of("word"),
+                       "found the word " + std::string(word_of(caution)) + ", but severity " + row->severity + " and likelihood " +
+                           caution.likelihood + " call for " + row->word,
+                       "correct the word, or severity and likelihood");
+  }
+}
+
+void check_signs(const Proof& proof) {
+  std::vector<std::string> numbers;
+  for (const auto& sign : proof.tables.safety_signs) numbers.push_back(sign.number);
+  for (const auto& [id, caution] : proof.base.cautions) {
+    for (std::size_t i = 0; i < caution.signs.size(); ++i) {
+      const std::string path = "signs." + std::to_string(i);
+      if (!caution.usable(path) || proof.tables.safety_sign(caution.signs[i]) != nullptr) continue;
+      const std::string nearest = base::nearest_word(caution.signs[i], numbers);
+      proof.findings.add(Rule::caution_sign, caution.span_of(path), "there is no sign " + caution.signs[i] + " in the table of safety signs",
+                         nearest.empty() ? std::string() : "did you mean " + nearest + "?");
+    }
+  }
+}
+
+void check_head_cautions(const Proof& proof) {
+  for (const auto& [id, procedure] : proof.base.procedures) {
+    for (std::size_t i = 0; i < procedure.cautions.size(); ++i) {
+      const std::string path = "cautions." + std::to_string(i);
+      const Caution* caution = caution_named(proof, procedure.cautions[i]);
+      if (caution == nullptr || !caution->usable("word") || !procedure.usable(path) || !stands_before_step(*caution)) continue;
+      auto& finding = proof.findings.add(Rule::caution_in_head, procedure.span_of(path),
+                                         "the " + std::string(word_of(*caution)) + " " + caution->id + " stands in the head",
+                                         "make it an item of steps:, before the step that needs it");
+      finding.notes.push_back({caution->span_of("word"), "its word"});
+    }
+  }
+}
+
+void check_cautions_before_steps(const Proof& proof) {
+  for (const auto& [id, procedure] : proof.base.procedures) CautionWalk(proof, procedure).walk();
+}
+
+}  // namespace benchleaf::prove

@@ -1,0 +1,108 @@
+// Rules about words that name records: they lead to one record of the right kind. A reference to a record that is known but
+// broken is no finding, since the broken file has its own.
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/id.h"
+#include "prove/checks.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using model::Kind;
+using model::Reference;
+using report::Rule;
+
+std::string named(Kind kind, std::string_view id) { return std::string(model::kind_name(kind)) + "/" + std::string(id); }
+
+std::vector<Kind> kinds_of(const Reference& reference) {
+  return reference.kinds.empty() ? model::all_kinds() : reference.kinds;
+}
+
+std::string kinds_text(const Reference& reference) {
+  std::vector<std::string> names;
+  for (const Kind kind : reference.kinds) names.emplace_back(model::kind_name(kind));
+  return names.empty() ? "record" : base::or_list(names);
+}
+
+/// The records of these kinds that answer to an id.
+std::vector<std::string> answering(const model::KnowledgeBase& base, const std::vector<Kind>& kinds, std::string_view id) {
+  std::vector<std::string> found;
+  for (const Kind kind : kinds) {
+    if (base.known(named(kind, id))) found.push_back(named(kind, id));
+  }
+  return found;
+}
+
+std::vector<std::string> ids_of(const model::KnowledgeBase& base, const std::vector<Kind>& kinds) {
+  std::vector<std::string> ids;
+  for (const model::Record* record : base.all()) {
+    if (std::find(kinds.begin(), kinds.end(), record->kind) != kinds.end()) ids.push_back(record->id);
+  }
+  return ids;
+}
+
+std::string did_you_mean(const std::string& nearest) { return nearest.empty() ? std::string() : "did you mean " + nearest + "?"; }
+
+void no_such_record(const Proof& proof, const Reference& reference, std::string_view id) {
+  const auto elsewhere = answering(proof.base, model::all_kinds(), id);
+  if (!elsewhere.empty()) {
+    proof.findings.add(Rule::reference_kind, reference.span,
+                       "found " + base::or_list(elsewhere) + ", expected a " + kinds_text(reference),
+                       "name a record of the right kind");
+    return;
+  }
+  proof.findings.add(Rule::reference_unknown, reference.span, "there is no " + kinds_text(reference) + " called " + std::string(id),
+                     did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))));
+}
+
+void check_reference(const Proof& proof, const Reference& reference) {
+  if (!reference.target.empty()) return;
+  if (const auto parts = model::split_reference(reference.text)) {
+    const auto kinds = kinds_of(reference);
+    const bool right_kind = std::find(kinds.begin(), kinds.end(), parts->first) != kinds.end();
+    if (right_kind && proof.base.known(reference.text)) return;
+    no_such_record(proof, reference, parts->second);
+    return;
+  }
+  const auto found = answering(proof.base, kinds_of(reference), reference.text);
+  if (found.size() > 1) {
+    proof.findings.add(Rule::reference_ambiguous, reference.span, reference.text + " may be " + base::or_list(found),
+                       "write the kind in front: " + found.front());
+  } else if (found.empty()) {
+    no_such_record(proof, reference, reference.text);
+  }
+}
+
+/// A slot stands for what the procedure asks for; only its own procedure may name it.
+void check_slot(const Proof& proof, const model::Record& record, const Reference& reference) {
+  std::vector<std::string> slots;
+  if (record.kind == Kind::procedure) {
+    for (const auto& slot : proof.base.procedures.at(record.id).slots) slots.push_back(slot.name);
+  }
+  const std::string name = reference.text.substr(1);
+  if (std::find(slots.begin(), slots.end(), name) != slots.end() || !record.usable("slots")) return;
+  proof.findings.add(Rule::reference_slot, reference.span, "there is no slot called " + name + " in this record",
+                     did_you_mean(base::nearest_word(name, slots)));
+}
+
+}  // namespace
+
+void check_references(const Proof& proof) {
+  for (const model::Record* record : proof.base.all()) {
+    for (const Reference& reference : record->references) {
+      if (!record->usable(reference.path)) continue;
+      if (!reference.text.empty() && reference.text.front() == '$') {
+        check_slot(proof, *record, reference);
+      } else {
+        check_reference(proof, reference);
+      }
+    }
+  }
+  for (const Reference& reference : proof.base.handbook.references) check_reference(proof, reference);
+}
+
+}  // namespace benchleaf::prove

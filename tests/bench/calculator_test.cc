@@ -1,0 +1,78 @@
+// The list of calculators and what is said about a wrong call. House rules.
+
+#include "support/catch.h"
+
+#include <string>
+
+#include "bench/calculator.h"
+#include "bench/print_rule.h"
+#include "bench/request.h"
+#include "model/tables.h"
+
+using namespace benchleaf;
+
+namespace {
+
+bench::Result run(std::string_view name, const bench::Inputs& inputs) {
+  static const model::Tables kTables;
+  static const model::FactBase kFacts;
+  return bench::reckon(name, inputs, {kTables, kFacts});
+}
+
+}  // namespace
+
+TEST_CASE("an unknown calculator is refused with the nearest") {
+  const auto result = run("cell-decod", {});
+  REQUIRE(result.refusal);
+  CHECK(result.refusal->hint == "did you mean cell-decode?");
+}
+
+TEST_CASE("an unknown input is refused with the nearest, a missing one with an example") {
+  const auto unknown = run("cell-decode", {{"designaton", {"SR754W", model::Trust::given, {}}}});
+  REQUIRE(unknown.refusal);
+  CHECK(unknown.refusal->input == "designaton");
+  CHECK(unknown.refusal->hint == "did you mean designation?");
+  const auto missing = run("cell-decode", {});
+  REQUIRE(missing.refusal);
+  CHECK(missing.refusal->hint == "write designation=SR754W");
+}
+
+TEST_CASE("every calculator has its outputs in the table of print steps and says what it does") {
+  for (const auto& calculator : bench::calculators()) {
+    CHECK_FALSE(calculator.does.empty());
+    CHECK(calculator.run != nullptr);
+    CHECK(bench::calculators_text().find(std::string(calculator.name)) != std::string::npos);
+  }
+  CHECK(bench::print_rule("cell-decode", "height") != nullptr);
+  CHECK(bench::print_rule("cell-decode", "colour") == nullptr);
+}
+
+TEST_CASE("a print rule rounds once, by size, and to the safe side where it says so") {
+  using base::Rounding;
+  using base::Trailing;
+  const bench::PrintRule dose{"c", "o", "l", 3, 10, 1, Rounding::half_away, Trailing::keep};
+  CHECK(bench::figure(dose, 0.1736) == "0.174");
+  CHECK(bench::figure(dose, 9.9994) == "9.999");
+  CHECK(bench::figure(dose, 12.345) == "12.3");
+  const bench::PrintRule up{"c", "o", "l", 2, 0, 2, Rounding::up, Trailing::keep};
+  const bench::PrintRule down{"c", "o", "l", 2, 0, 2, Rounding::down, Trailing::keep};
+  CHECK(bench::figure(up, 1.231) == "1.24");
+  CHECK(bench::figure(down, 1.239) == "1.23");
+  CHECK(bench::figure(up, 1.23) == "1.23");
+  const bench::PrintRule volts{"c", "o", "l", 2, 0, 2, Rounding::half_away, Trailing::cut};
+  CHECK(bench::figure(volts, 3.0) == "3");
+  CHECK(bench::figure(volts, 1.55) == "1.55");
+}
+
+TEST_CASE("a request of the page comes apart by lines") {
+  const auto [request, wrong] = bench::read_request("cell-decode\ndesignation=SR 754 W\n");
+  CHECK_FALSE(wrong);
+  CHECK(request.name == "cell-decode");
+  CHECK(request.inputs.at("designation").text == "SR 754 W");
+  CHECK(bench::read_request("cell-decode\nSR754W").second == "SR754W");
+  CHECK(bench::read_request("cell-decode\n=x").second == "=x");
+}
+
+TEST_CASE("a page whose tables cannot be read says so") {
+  CHECK(bench::answer_request("rubbish", "cell-decode\ndesignation=SR754W") == "the tables of this page cannot be read\n");
+}

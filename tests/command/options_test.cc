@@ -1,0 +1,95 @@
+// The command line: what it takes, and one clear line with exit 2 for what it does not. House rules.
+
+#include "support/catch.h"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include "command/options.h"
+
+using namespace benchleaf::command;
+
+namespace {
+
+std::variant<Options, EarlyExit> parse(std::vector<const char*> words) {
+  words.insert(words.begin(), "benchleaf");
+  return parse_command_line(static_cast<int>(words.size()), words.data());
+}
+
+Options good(std::vector<const char*> words) {
+  auto parsed = parse(std::move(words));
+  REQUIRE(std::holds_alternative<Options>(parsed));
+  return std::get<Options>(parsed);
+}
+
+std::string wrong(std::vector<const char*> words) {
+  const auto parsed = parse(std::move(words));
+  REQUIRE(std::holds_alternative<EarlyExit>(parsed));
+  const auto& exit = std::get<EarlyExit>(parsed);
+  CHECK(exit.code == 2);
+  CHECK(exit.out.empty());
+  CHECK(std::count(exit.err.begin(), exit.err.end(), '\n') == 1);
+  CHECK(exit.err.rfind("benchleaf: ", 0) == 0);
+  return exit.err;
+}
+
+}  // namespace
+
+TEST_CASE("commands with their options") {
+  const Options check = good({"check", "other", "--strict", "--json"});
+  CHECK(check.common.content == "other");
+  CHECK(std::get<CheckOptions>(check.command).strict);
+  CHECK(std::get<CheckOptions>(check.command).json);
+
+  const Options find = good({"--content", "x", "find", "393", "silver", "--quiet"});
+  CHECK(find.common.content == "x");
+  CHECK(find.common.quiet);
+  CHECK(std::get<FindOptions>(find.command).words == std::vector<std::string>{"393", "silver"});
+  CHECK(std::get<FindOptions>(good({"find", "check"}).command).words == std::vector<std::string>{"check"});
+}
+
+TEST_CASE("bind: everything by default, or what is named") {
+  const auto all = std::get<BindOptions>(good({"bind"}).command);
+  CHECK((all.pdf && all.html && all.facts));
+  CHECK(all.papers.size() == 2);
+  CHECK(all.to == "out");
+  const auto some = std::get<BindOptions>(good({"bind", "--only", "pdf,facts", "--paper", "letter", "--to", "x"}).command);
+  CHECK((some.pdf && !some.html && some.facts));
+  CHECK(some.papers == std::vector<Paper>{Paper::letter});
+  CHECK(some.to == "x");
+}
+
+TEST_CASE("reckon: a name and inputs, values may hold = and spaces") {
+  const auto reckon = std::get<ReckonOptions>(good({"reckon", "cell-decode", "designation=SR 754 W", "a=b=c"}).command);
+  CHECK(reckon.name == "cell-decode");
+  REQUIRE(reckon.inputs.size() == 2);
+  CHECK(reckon.inputs[0] == std::pair<std::string, std::string>("designation", "SR 754 W"));
+  CHECK(reckon.inputs[1].second == "b=c");
+  CHECK(std::get<ReckonOptions>(good({"reckon"}).command).name.empty());
+}
+
+TEST_CASE("a wrong call is one line and exit 2") {
+  CHECK(wrong({}) == "benchleaf: no command given: benchleaf --help lists them\n");
+  CHECK(wrong({"chek"}).find("no command 'chek'") != std::string::npos);
+  CHECK(wrong({"check", "--jsn"}).find("'--jsn' is not known") != std::string::npos);
+  CHECK(wrong({"check", "a", "b"}).find("'b' is not known") != std::string::npos);
+  CHECK(wrong({"find"}).find("needs words") != std::string::npos);
+  CHECK(wrong({"bind", "--to"}).find("--to needs a value") != std::string::npos);
+  CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is none of pdf, html, facts") != std::string::npos);
+  CHECK(wrong({"bind", "--paper", "a3"}).find("'a3' is none of a4, letter") != std::string::npos);
+  CHECK(wrong({"check", "--color", "purple"}).find("none of auto, always, never") != std::string::npos);
+  CHECK(wrong({"reckon", "cell-decode", "SR754W"}).find("write key=value") != std::string::npos);
+  CHECK(wrong({"reckon", "cell-decode", "a=1", "a=2"}).find("given twice") != std::string::npos);
+}
+
+TEST_CASE("help and version go to stdout with exit 0") {
+  const std::vector<std::vector<const char*>> calls = {{"--help"}, {"check", "--help"}, {"--version"}};
+  for (const auto& words : calls) {
+    const auto parsed = parse(words);
+    REQUIRE(std::holds_alternative<EarlyExit>(parsed));
+    CHECK(std::get<EarlyExit>(parsed).code == 0);
+    CHECK(std::get<EarlyExit>(parsed).err.empty());
+    CHECK_FALSE(std::get<EarlyExit>(parsed).out.empty());
+  }
+}

@@ -1,0 +1,177 @@
+// The program as a user runs it: exit codes, where text goes, and what a failed bind leaves behind. House rules.
+
+#include "support/catch.h"
+
+#include <stdlib.h>
+#include <sys/wait.h>
+
+#include <filesystem>
+#include <fstream>
+#include <map>
+#include <sstream>
+#include <string>
+
+#include <nlohmann/json.hpp>
+
+#include "base/sha256.h"
+
+namespace fs = std::filesystem;
+using nlohmann::json;
+
+namespace {
+
+std::string read(const fs::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+struct Ran {
+  int code = -1;
+  std::string out;
+  std::string err;
+};
+
+/// A folder with a tiny content of one cell, and the program to run in it.
+class Workplace {
+ public:
+  Workplace() {
+    std::string pattern = (fs::temp_directory_path() / "benchleaf-program-XXXXXX").string();
+    path_ = mkdtemp(pattern.data());
+    fs::copy("schema", path_ / "schema", fs::copy_options::recursive);
+    fs::create_directories(path_ / "content/cell");
+    fs::copy("tests/cases/handbook.yaml", path_ / "content/handbook.yaml");
+    write_cell("1.55 V");
+  }
+  ~Workplace() { fs::remove_all(path_); }
+  Workplace(const Workplace&) = delete;
+  Workplace& operator=(const Workplace&) = delete;
+
+  void write_cell(const std::string& nominal) {
+    std::ofstream(path_ / "content/cell/sr754w.yaml")
+        << "id: sr754w\ndesignation: SR754W\ntrade-number: \"393\"\nsystem: silver-oxide\n"
+           "size: { diameter: 7.9 mm, height: 5.4 mm }\nnominal: " << nominal << "\nbasis:\n  size: { trust: memory }\n";
+  }
+
+  Ran run(const std::string& words, const std::string& environment = {}) const {
+    const std::string command = "cd '" + path_.string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
+    const int status = std::system(command.c_str());
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read(path_ / "stdout"), read(path_ / "stderr")};
+  }
+
+  const fs::path& path() const { return path_; }
+
+ private:
+  fs::path path_;
+};
+
+std::map<std::string, std::string> tree(const fs::path& folder) {
+  std::map<std::string, std::string> files;
+  for (const auto& entry : fs::recursive_directory_iterator(folder)) {
+    if (entry.is_regular_file()) files.emplace(entry.path().lexically_relative(folder).string(), read(entry.path()));
+  }
+  return files;
+}
+
+}  // namespace
+
+TEST_CASE("check: 0 for clean, 1 for errors, 2 for what cannot be read") {
+  Workplace place;
+  const Ran clean = place.run("check");
+  CHECK(clean.code == 0);
+  CHECK(clean.out.empty());
+  CHECK(clean.err == "benchleaf: checked 1 record: no findings\n");
+  CHECK(place.run("check --quiet").err.empty());
+  place.write_cell("1.5 V");
+  const Ran bad = place.run("check");
+  CHECK(bad.code == 1);
+  CHECK(bad.err.find("content/cell/sr754w.yaml:6:10: error:") == 0);
+  CHECK(place.run("check nowhere").code == 2);
+  CHECK(place.run("check --schema nowhere").code == 2);
+  CHECK(place.run("chek").code == 2);
+}
+
+TEST_CASE("check --json: one object on stdout, findings as the shape of the design has them") {
+  Workplace place;
+  place.write_cell("1.5 V");
+  const Ran ran = place.run("check --json");
+  CHECK(ran.code == 1);
+  const json all = json::parse(ran.out);
+  REQUIRE(all.at("findings").size() == 1);
+  const json& finding = all.at("findings").front();
+  for (const char* key : {"rule", "severity", "file", "line", "column", "message", "hint", "notes"}) CHECK(finding.contains(key));
+  CHECK(finding.at("rule") == "cell.voltage");
+  CHECK(finding.at("file") == "content/cell/sr754w.yaml");
+}
+
+TEST_CASE("check --strict: a warning counts") {
+  Workplace place;
+  std::ofstream(place.path() / "content/cell/sr754w.yaml", std::ios::app) << "drain: low\n";
+  CHECK(place.run("check").code == 0);
+  CHECK(place.run("check --strict").code == 1);
+}
+
+TEST_CASE("colour: by wish, never by accident, NO_COLOR honoured") {
+  Workplace place;
+  place.write_cell("1.5 V");
+  CHECK(place.run("check").err.find('\x1b') == std::string::npos);
+  CHECK(place.run("check --color always").err.find('\x1b') != std::string::npos);
+  CHECK(place.run("check --color never").err.find('\x1b') == std::string::npos);
+  CHECK(place.run("check", "NO_COLOR=1").err.find('\x1b') == std::string::npos);
+}
+
+TEST_CASE("reckon: 0 with an answer on stdout, 1 refused") {
+  Workplace place;
+  const Ran good = place.run("reckon cell-decode designation=SR754W");
+  CHECK(good.code == 0);
+  CHECK(good.out.find("cell-decode\n") == 0);
+  CHECK(place.run("reckon cell-decode designation=XR1").code == 1);
+  CHECK(place.run("reckon no-such").code == 1);
+  CHECK(place.run("reckon").out.find("cell-decode: ") == 0);
+  const json result = json::parse(place.run("reckon cell-decode designation=SR754W --json").out);
+  CHECK(result.at("refusal").is_null());
+  CHECK(result.at("outputs").front().at("name") == "system");
+}
+
+TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
+  Workplace place;
+  const Ran ran = place.run("bind --only facts");
+  CHECK(ran.code == 0);
+  const auto files = tree(place.path() / "out");
+  REQUIRE(files.size() == 2);
+  const std::string hash = benchleaf::base::sha256(files.at("facts.jsonl"));
+  CHECK(files.at("MANIFEST").find("file " + hash + " facts.jsonl\n") != std::string::npos);
+  CHECK(files.at("MANIFEST").find("edition 1\n") != std::string::npos);
+}
+
+TEST_CASE("a bind that fails leaves the last good output as it was, other files too") {
+  Workplace place;
+  REQUIRE(place.run("bind --only facts").code == 0);
+  std::ofstream(place.path() / "out/mine.txt") << "mine";
+  const auto before = tree(place.path() / "out");
+  place.write_cell("1.5 V");
+  const Ran failed = place.run("bind --only facts");
+  CHECK(failed.code == 1);
+  CHECK(failed.err.find("nothing was written") != std::string::npos);
+  CHECK(tree(place.path() / "out") == before);
+}
+
+TEST_CASE("a bind removes what a dead run left, and a second one gives the same bytes") {
+  Workplace place;
+  REQUIRE(place.run("bind --only facts").code == 0);
+  const auto before = tree(place.path() / "out");
+  fs::create_directories(place.path() / "out/.new-999999999");
+  std::ofstream(place.path() / "out/.new-999999999/facts.jsonl") << "half";
+  REQUIRE(place.run("bind --only facts").code == 0);
+  CHECK(tree(place.path() / "out") == before);
+}
+
+TEST_CASE("output that cannot be written is exit 2 and one line") {
+  Workplace place;
+  std::ofstream(place.path() / "taken") << "a file";
+  const Ran ran = place.run("bind --only facts --to taken");
+  CHECK(ran.code == 2);
+  CHECK(ran.err.find("taken") != std::string::npos);
+  CHECK(read(place.path() / "taken") == "a file");
+}
