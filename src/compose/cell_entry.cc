@@ -29,7 +29,7 @@ model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
   if (cell.cells_in_series > 1) line.fact(cell, "cells-in-series", ", cells in series: ");
   if (desk.fact(cell, "capacity") != nullptr) {
     line.fact(cell, "capacity", ", ");
-    line.say(", load " + cell.capacity->load);
+    line.fact(cell, "capacity.load", ", load ");
   }
   line.say(".");
   if (cell.status == "withdrawn") line.say(" No longer made.", Style::bold);

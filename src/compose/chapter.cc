@@ -14,7 +14,7 @@ namespace {
 
 double measure(const Desk& desk, const model::Cell& cell, const char* path) {
   const model::Fact* fact = desk.fact(cell, path);
-  return fact == nullptr ? 0 : fact->value.value_or(0);
+  return fact == nullptr ? 0 : fact->value.value_or(fact->high.value_or(0));
 }
 
 std::vector<const model::Cell*> cells_in_order(const Desk& desk) {

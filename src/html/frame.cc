@@ -81,12 +81,12 @@ Markup set_document_head(const Setting& setting) {
   return head;
 }
 
+/// The pages about the book as a whole: contents, index if there is one, what stands on its cover.
 std::vector<const Page*> book_pages(const Setting& setting) {
   std::vector<const Page*> pages;
-  for (const Page& page : setting.plan.pages()) {
-    if (page.kind == Page::Kind::contents || page.kind == Page::Kind::about) pages.push_back(&page);
+  for (const Page* page : {setting.plan.page_at(kContentsPath), setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
+    if (page != nullptr) pages.push_back(page);
   }
-  if (const Page* index = setting.plan.index_page()) pages.insert(pages.begin() + 1, index);
   return pages;
 }
 

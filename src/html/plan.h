@@ -12,6 +12,9 @@
 
 namespace benchleaf::html {
 
+inline constexpr std::string_view kContentsPath = "contents.html";
+inline constexpr std::string_view kAboutPath = "about.html";
+
 /// One page of the site, in the order in which a reader turns them.
 struct Page {
   enum class Kind { home, contents, about, chapter, entry };

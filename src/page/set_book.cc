@@ -37,10 +37,15 @@ void set_chapter(Setting& setting, const model::Book& book, std::size_t at, TagI
   galley.strips = chapter_head(setting, chapter, section);
   const model::IndexList* index = index_of(chapter);
   Target target{galley, setting.paper.block_width, section, 1, 2, false, look::body()};
-  // The title stands in the head; a chapter's own first heading would say it twice.
+  // The title stands in the head; a chapter's own first heading would say it twice, but is a place to link to.
+  bool titled = false;
   for (const model::Block& block : chapter.blocks) {
     const auto* heading = std::get_if<model::Heading>(&block.what);
-    if (heading != nullptr && heading->level == 1) continue;
+    if (heading != nullptr && heading->level == 1 && !titled) {
+      titled = true;
+      if (!heading->anchor.empty()) galley.strips.front().places.push_back({heading->anchor, 0});
+      continue;
+    }
     set_block(setting, block, target);
   }
   if (index == nullptr) {

@@ -87,6 +87,7 @@ void Words::add_box(BoxContent content, Length width, Length height, Length dept
   piece.style = style(model::Style::plain);
   piece.tag = parent_;
   piece.link = link >= 0 ? target : std::string();
+  if (link >= 0) piece.text = "page of " + target;  // what a reader that speaks says of the link; never set
   piece.box = InlineBox{width, height, depth, static_cast<int>(boxes_.size())};
   pieces_.push_back(std::move(piece));
   links_.push_back(link);

@@ -1,7 +1,9 @@
 // In: a display list. Out: whether it hangs together; the stages behind rely on it and look nothing up twice.
 #include "pdf/display_check.h"
 
+#include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <string>
 
 namespace benchleaf::pdf {
@@ -10,6 +12,7 @@ namespace {
 
 constexpr page::Length kSmallestPage = 3 * page::kPt;     // ISO 19005-1, 6.1.12 by way of the PDF Reference, appendix C
 constexpr page::Length kLargestPage = 14'400 * page::kPt;
+constexpr std::uint32_t kLastGlyph = 65'534;                // maxp counts glyphs in 16 bits
 
 class DisplayCheck {
  public:
@@ -55,6 +58,8 @@ class DisplayCheck {
       if (text == nullptr) continue;
       expect(text->font >= 0 && text->font < fonts_.size(), "a text in no font" + where);
       expect(text->size > 0, "a text without a size" + where);
+      expect(std::all_of(text->glyphs.begin(), text->glyphs.end(), [](const page::Glyph& glyph) { return glyph.id <= kLastGlyph; }),
+             "a glyph that no TrueType font can have" + where);
     }
     for (const page::LinkArea& area : page.links) {
       expect(area.tag == page::kLayoutArtifact || area.tag == page::kPaginationArtifact || is_tag(area.tag), "a link of no element" + where);

@@ -105,11 +105,12 @@ std::string type0(const std::string& name, ObjectNumber descendant_number, Objec
   return out;
 }
 
-FontCodes number_glyphs(const page::FontSet& fonts, page::FontIndex font, const FontSubset& subset) {
+/// Glyphs that the font does not have keep code 0 and show the box for missing characters.
+FontCodes number_glyphs(const page::FontSet& fonts, page::FontIndex font, std::uint32_t last_used, const FontSubset& subset) {
   FontCodes codes;
-  const std::uint32_t last = *std::max_element(subset.old_glyphs.begin(), subset.old_glyphs.end());
+  const std::uint32_t last = std::max(last_used, *std::max_element(subset.old_glyphs.begin(), subset.old_glyphs.end()));
   codes.code.resize(last + 1, 0);
-  codes.width.resize(last + 1, 0);
+  codes.width.resize(last + 1, scaled(fonts.advance(font, 0), fonts.metrics(font)));
   for (std::size_t i = 0; i < subset.old_glyphs.size(); ++i) {
     const std::uint32_t old = subset.old_glyphs.at(i);
     codes.code.at(old) = static_cast<std::uint32_t>(i);
@@ -119,9 +120,10 @@ FontCodes number_glyphs(const page::FontSet& fonts, page::FontIndex font, const 
 }
 
 FontCodes embed_font(const page::FontSet& fonts, page::FontIndex font, const FontTexts& texts, HaruFile& file) {
-  const FontSubset subset = subset_font(fonts.bytes(font), texts.used());
+  const std::vector<std::uint32_t> used = texts.used();
+  const FontSubset subset = subset_font(fonts.bytes(font), used);
   if (subset.bytes.empty() || subset.old_glyphs.empty()) return {};
-  FontCodes codes = number_glyphs(fonts, font, subset);
+  FontCodes codes = number_glyphs(fonts, font, used.back(), subset);
   const page::FontMetrics& metrics = fonts.metrics(font);
   const std::string name = subset_name(metrics, subset.bytes);
   const std::string length = "/Length1 " + std::to_string(subset.bytes.size());

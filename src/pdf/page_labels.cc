@@ -32,7 +32,7 @@ std::optional<int> read_roman(std::string_view label) {
       rest.remove_prefix(part.second.size());
     }
   }
-  if (!rest.empty() || roman(number) != label) return std::nullopt;  // `iiii` is no number
+  if (number == 0 || !rest.empty() || roman(number) != label) return std::nullopt;  // `iiii` is no number
   return number;
 }
 

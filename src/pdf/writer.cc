@@ -107,14 +107,16 @@ ObjectNumber add_output_intent(const IccProfile& profile, HaruFile& file) {
   return file.add_dictionary(std::move(entries));
 }
 
-void check_limits(const Structure& structure, ObjectNumber next, const std::vector<Piece>& pieces, report::Findings& findings) {
+void check_limits(const page::Document& document, const Structure& structure, const std::vector<Piece>& pieces, ObjectNumber next,
+                  report::Findings& findings) {
   if (structure.most_kids() > kLongestArray) {
     findings.add(report::Rule::pdf_limit, {}, "an element has " + std::to_string(structure.most_kids()) + " children; PDF 1.4 allows 8191",
                  "part the table or list");
   }
   for (const Piece& piece : pieces) {
-    if (piece.id != static_cast<int>(kLongestArray)) continue;
-    findings.add(report::Rule::pdf_limit, {}, "page " + std::to_string(piece.page + 1) + " has more than 8191 stretches of marked content");
+    if (static_cast<std::size_t>(piece.id) != kLongestArray) continue;
+    findings.add(report::Rule::pdf_limit, {},
+                 "page " + document.pages.at(static_cast<std::size_t>(piece.page)).label + " has more than 8191 stretches of content");
   }
   if (next - 1 > kLargestObject) findings.add(report::Rule::pdf_limit, {}, "the file has more than 8,388,607 objects", "bind fewer records");
 }
@@ -161,7 +163,7 @@ std::string write_pdf(const page::Document& document, const page::FontSet& fonts
   structure.write(out);
   write_page_labels(out, parts.labels, ranges);
   write_destinations(out, behind_labels, document, objects.pages);
-  check_limits(structure, behind_labels + destination_objects(document), objects.pieces, findings);
+  check_limits(document, structure, objects.pieces, behind_labels + destination_objects(document), findings);
   if (!file.error().empty()) {
     findings.add(report::Rule::pdf_library, {}, "no PDF was written: " + file.error());
     return {};

@@ -84,9 +84,12 @@ class Word {
   }
   /// Two small letters: no formula, no `pH`, no abbreviation.
   bool is_plain(std::size_t from, std::size_t to) const {
-    return 2 <= std::count_if(letters_.begin() + static_cast<std::ptrdiff_t>(from), letters_.begin() + static_cast<std::ptrdiff_t>(to), [](const Letter& l) {
-      return l.sort == Sort::letter && hb_unicode_general_category(hb_unicode_funcs_get_default(), l.code) == HB_UNICODE_GENERAL_CATEGORY_LOWERCASE_LETTER;
-    });
+    int small = 0;
+    for (std::size_t i = from; i < to; ++i) {
+      const auto category = hb_unicode_general_category(hb_unicode_funcs_get_default(), code(i));
+      if (category == HB_UNICODE_GENERAL_CATEGORY_LOWERCASE_LETTER) ++small;
+    }
+    return small >= 2;
   }
 
  private:
@@ -142,6 +145,10 @@ bool puts_hyphen(BreakPoint::Kind kind) {
 
 void append_guided(GuidedText& guided, std::string_view piece) {
   for (std::size_t at = 0; at < piece.size();) {
+    if (static_cast<unsigned char>(piece[at]) < 0x80) {
+      guided.text += piece[at++];
+      continue;
+    }
     const base::Utf8Step step = base::next_code_point(piece, at);
     switch (step.code) {
       case U'\u00AD': guided.breaks.push_back({guided.text.size(), BreakPoint::Kind::soft}); break;

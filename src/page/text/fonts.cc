@@ -146,11 +146,13 @@ FontSet FontSet::open(std::vector<FontFile> files, report::Findings& findings) {
     std::string fault = fault_of(*open);
     if (fault.empty() && index >= 0) fault = "the role has a font already";
     if (!fault.empty()) {
-      findings.add(report::Rule::font_unusable, {}, who + " cannot be used: " + fault, "install the package that schema/fonts.yaml names");
+      findings.add(report::Rule::font_unusable, {}, who + " cannot be used: " + fault,
+                   "install the package that schema/fonts.yaml names");
       continue;
     }
     if (!may_be_embedded(*open)) {
-      findings.add(report::Rule::font_embedding, {}, who + " may not be embedded: its fsType says restricted licence", "choose a font that may be embedded");
+      findings.add(report::Rule::font_embedding, {}, who + " may not be embedded: its fsType says restricted licence",
+                   "choose a font that may be embedded");
       continue;
     }
     open->metrics = read_metrics(*open);

@@ -76,7 +76,7 @@ SetLine TextSetter::set_line(const std::vector<Piece>& pieces, std::vector<Missi
   for (const Atom& atom : text.atoms) {
     const std::string_view part = std::string_view(text.text).substr(atom.begin, atom.end - atom.begin);
     switch (atom.kind) {
-      case Atom::Kind::word: line.add_word(atom.piece, part, false); break;
+      case Atom::Kind::word: line.add_part(atom.piece, part, false); break;
       case Atom::Kind::space: line.add_space(atom.piece, part); break;
       case Atom::Kind::box: line.add_box(atom.piece); break;
       case Atom::Kind::line_end:

@@ -79,11 +79,18 @@ void compose(LineComposer& line, const Broken& broken, std::size_t begin, std::s
     const bool continues = i == begin && begin > 0 && sources[begin - 1].atom == index;
     while (i < end && sources[i].atom == index) ++i;
     const bool cut = i == end && sources[end].atom == index && sources[end].at > 0;
+    const bool hyphen = cut && sources[end].hyphen;
     const std::size_t from = continues ? std::max(atom.begin, sources[begin - 1].at) : atom.begin;
     const std::size_t to = cut ? sources[end].at : atom.end;
     const std::string_view text = std::string_view(broken.text.text).substr(from, to - from);
     switch (atom.kind) {
-      case Atom::Kind::word: line.add_word(atom.piece, text, cut && sources[end].hyphen); break;
+      case Atom::Kind::word:
+        if (from == atom.begin && to == atom.end && !hyphen) {
+          line.add_word(atom.piece, *broken.items.shapes[index]);
+        } else {
+          line.add_part(atom.piece, text, hyphen);
+        }
+        break;
       case Atom::Kind::space: line.add_space(atom.piece, text); break;
       case Atom::Kind::box: line.add_box(atom.piece); break;
       case Atom::Kind::line_end: break;

@@ -89,7 +89,16 @@ class Reader {
     atoms_.push_back({Atom::Kind::line_end, piece, at, at + 1, true, {}});
   }
 
+  /// Most words have no sign in them at which they could be parted without the dictionary.
+  static bool is_plain(std::string_view word) {
+    return std::all_of(word.begin(), word.end(), [](char c) {
+      return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == ',' || c == '.';
+    });
+  }
+
   const std::vector<BreakPoint>& own_breaks(std::string_view word) {
+    static const std::vector<BreakPoint> kNone;
+    if (hyphenator_ == nullptr && is_plain(word)) return kNone;
     const auto known = known_.find(word);
     if (known != known_.end()) return known->second;
     return known_.emplace(std::string(word), word_breaks(word, hyphenator_)).first->second;
@@ -166,6 +175,9 @@ class ItemWriter {
       : paragraph_(paragraph), pieces_(pieces), shaper_(shaper), options_(options) {}
 
   ParagraphItems write() {
+    result_.shapes.resize(paragraph_.atoms.size(), nullptr);
+    result_.items.reserve(2 * paragraph_.atoms.size() + 3);
+    result_.sources.reserve(2 * paragraph_.atoms.size() + 3);
     bool empty_line = true;
     for (std::size_t i = 0; i < paragraph_.atoms.size(); ++i) {
       const Atom& atom = paragraph_.atoms[i];
@@ -254,6 +266,7 @@ class ItemWriter {
     const TextStyle& style = pieces_[static_cast<std::size_t>(atom.piece)].style;
     const std::string_view word = std::string_view(paragraph_.text).substr(atom.begin, atom.end - atom.begin);
     const ShapedText& shaped = shaper_.shape(word, style.face, style.tabular);
+    result_.shapes[index] = &shaped;
     const Length whole = shaper_.width(shaped, style);
     const Length done = add_breaks(index, word, whole);
     if (atom.breaks.empty() || atom.breaks.back().at < atom.end) add_box(index, whole - done);
@@ -271,7 +284,7 @@ class ItemWriter {
       const std::string hyphen = puts_hyphen(point.kind) ? "-" : "";
       Length before = whole;
       if (offset < word.size()) {
-        before = shaper_.width_before(shaper_.shape(word, style.face, style.tabular), offset, style);
+        before = shaper_.width_before(*result_.shapes[index], offset, style);
         item.width = shaper_.width(std::string(word.substr(0, offset)) + hyphen, style) - before;
         item.after = shaper_.width(word.substr(offset), style) - (whole - before);
       } else if (!hyphen.empty()) {

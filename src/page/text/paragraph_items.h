@@ -47,7 +47,8 @@ struct ItemOptions {
 
 struct ParagraphItems {
   std::vector<BreakItem> items;
-  std::vector<ItemSource> sources;  ///< one for each item
+  std::vector<ItemSource> sources;         ///< one for each item
+  std::vector<const ShapedText*> shapes;   ///< one for each atom: a word in glyphs, else null
 };
 
 /// The atoms as boxes, glue and penalties; ends with a forced break.

@@ -80,13 +80,10 @@ void LineComposer::append(int index, const ShapedText& shaped, std::string_view 
   for (const char32_t code : shaped.missing) missing_.push_back({index, code, shaped.text});
 }
 
-void LineComposer::add_word(int index, std::string_view word, bool hyphen) {
+void LineComposer::add_part(int index, std::string_view part, bool hyphen) {
   const TextStyle& style = piece(index).style;
-  if (!hyphen) {
-    append(index, shaper_.shape(word, style.face, style.tabular), {});
-    return;
-  }
-  append(index, shaper_.shape(std::string(word) + "-", style.face, style.tabular), kSoftHyphen);
+  const std::string text = std::string(part) + (hyphen ? "-" : "");
+  append(index, shaper_.shape(text, style.face, style.tabular), hyphen ? kSoftHyphen : std::string_view());
 }
 
 void LineComposer::add_space(int index, std::string_view space) {

@@ -13,8 +13,10 @@ class LineComposer {
  public:
   LineComposer(const std::vector<Piece>& pieces, Shaper& shaper, std::vector<MissingGlyph>& missing);
 
-  /// A word or a part of it; `hyphen`: with a hyphen put in behind it.
-  void add_word(int piece, std::string_view word, bool hyphen);
+  /// A whole word.
+  void add_word(int piece, const ShapedText& word) { append(piece, word, {}); }
+  /// A part of a word; `hyphen`: with a hyphen put in behind it.
+  void add_part(int piece, std::string_view part, bool hyphen);
   /// A space within the line: U+0020 or U+00A0.
   void add_space(int piece, std::string_view space);
   void add_box(int piece);
