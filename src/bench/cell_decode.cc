@@ -19,7 +19,9 @@ using model::Trust;
 using standards::CellCode;
 
 constexpr std::string_view kName = "cell-decode";
-constexpr std::string_view kGrammar = "[cells in series] SYSTEM R SIZE [suffix]; SIZE = diameter code, then height in tenths of a millimetre, both cut off, not rounded";
+constexpr std::string_view kGrammar =
+    "[cells in series] SYSTEM R SIZE [suffix]; SIZE = diameter code, then height in tenths of a millimetre, both cut off, not "
+    "rounded";
 
 /// A row of a table as an input of an output: one of its columns, and its trust.
 struct Row {
@@ -123,7 +125,8 @@ class Decoder {
 
   void add_forms() {
     if (code_.designation.short_form()) {
-      add("long-form", code_.designation.with_size(code_.long_size) + code_.designation.suffix, {{code_.short_form->origin, "long"}});
+      add("long-form", code_.designation.with_size(code_.long_size) + code_.designation.suffix,
+          {{code_.short_form->origin, "long"}});
     } else if (code_.short_form != nullptr) {
       add("short-form", code_.designation.with_size(code_.short_form->short_size), {{code_.short_form->origin, "short"}});
     }
@@ -174,7 +177,8 @@ Refusal refusal_of(const standards::DesignationError& error) { return {"designat
 Result cell_decode(const Inputs& inputs, const Context& context) {
   const Given& given = inputs.at("designation");
   const auto parsed = standards::parse_designation(given.text);
-  if (const auto* error = std::get_if<standards::DesignationError>(&parsed)) return refused(std::string(kName), refusal_of(*error));
+  if (const auto* error = std::get_if<standards::DesignationError>(&parsed))
+    return refused(std::string(kName), refusal_of(*error));
   const auto code = standards::read_cell_code(std::get<standards::Designation>(parsed), context.tables);
   if (const auto* error = std::get_if<standards::DesignationError>(&code)) return refused(std::string(kName), refusal_of(*error));
   return Decoder(given, std::get<CellCode>(code)).run();
@@ -183,7 +187,10 @@ Result cell_decode(const Inputs& inputs, const Context& context) {
 }  // namespace
 
 Calculator cell_decode_calculator() {
-  return {kName, "what the designation of a round cell stands for", {{"designation", "the name on the cell", "SR754W", true}}, cell_decode};
+  return {kName,
+          "what the designation of a round cell stands for",
+          {{"designation", "the name on the cell", "SR754W", true}},
+          cell_decode};
 }
 
 }  // namespace benchleaf::bench

@@ -16,7 +16,7 @@ struct Output {
   std::optional<double> value;      ///< nominal, in `unit`; none for words
   std::optional<double> low, high;  ///< ends of an interval, in `unit`
   std::string unit;
-  std::string printed;              ///< as set on paper: thin spaces, U+2212 minus
+  std::string printed;  ///< as set on paper: thin spaces, U+2212 minus
   model::Trust trust = model::Trust::memory;
   std::vector<std::string> inputs;  ///< ids of the facts it rests on; table rows are `table/NAME#row.column`
   std::string formula;              ///< the formula with its source, in one line, as Fact::source carries it
@@ -48,7 +48,7 @@ struct Result {
   std::vector<Output> outputs;
   std::vector<std::string> working;  ///< one line a step, in the order it was reckoned, as set on paper
   std::vector<Formula> formulas;
-  std::vector<std::string> range;    ///< for what the answer holds, or that a missing tolerance makes it nominal only
+  std::vector<std::string> range;  ///< for what the answer holds, or that a missing tolerance makes it nominal only
   std::vector<Caution> cautions;
   std::optional<Refusal> refusal;
 

@@ -4,5 +4,4 @@ extern "C" {
 
 /// Answers `NAME`, then `key=value` a line, with tables in their line format. The caller frees the text.
 char* benchleaf_reckon(const char* table_lines, const char* request);
-
 }

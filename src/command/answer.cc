@@ -37,7 +37,8 @@ std::string summary_of(const model::Record& record) {
 
 class Answerer {
  public:
-  Answerer(const Workbench& bench, const compose::SearchIndex& index, const std::function<std::string(const std::string&)>& page_of)
+  Answerer(const Workbench& bench, const compose::SearchIndex& index,
+           const std::function<std::string(const std::string&)>& page_of)
       : bench_(bench), index_(index), page_of_(page_of) {}
 
   Answer answer(const std::string& record) const {
@@ -92,7 +93,8 @@ class Answerer {
     out.drain = fact(out.record + "#drain");
     out.capacity = fact(out.record + "#capacity");
     for (const auto& peer : bench_.derived.relations.same_size(out.record)) {
-      out.peers.push_back({peer.cell, title_of(peer.cell), system_of(peer.cell), peer.same_system, std::string(model::trust_name(peer.trust))});
+      out.peers.push_back(
+          {peer.cell, title_of(peer.cell), system_of(peer.cell), peer.same_system, std::string(model::trust_name(peer.trust))});
     }
   }
 

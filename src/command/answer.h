@@ -23,7 +23,7 @@ struct Answer {
   std::string record;
   std::string title;  ///< `393 SR754W`
   std::string kind;
-  std::string page;   ///< printed page of the A4 handbook, or empty
+  std::string page;  ///< printed page of the A4 handbook, or empty
   // Of a cell; empty for every other kind and where the record does not say.
   std::string size;     ///< `7.9 x 5.4 mm`
   std::string voltage;  ///< `1.55 V`
@@ -37,9 +37,9 @@ struct Answer {
 /// What `find` found: answers, best first; where there is none, the nearest names.
 struct Answers {
   std::string query;
-  std::vector<Answer> hits;      ///< as good as it gets
-  std::vector<Answer> others;    ///< found by part of a word, or a little smaller than the size that was asked for
-  std::string others_head;       ///< why they are named
+  std::vector<Answer> hits;    ///< as good as it gets
+  std::vector<Answer> others;  ///< found by part of a word, or a little smaller than the size that was asked for
+  std::string others_head;     ///< why they are named
   std::vector<std::string> nearest;
 };
 

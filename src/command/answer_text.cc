@@ -79,7 +79,8 @@ std::string lines_text(const std::vector<Answer>& answers) {
   }
   std::string text;
   for (const auto& answer : answers) {
-    std::string line = "  " + padded(answer.title, title_width + 2) + padded(details(answer), detail_width + 2) + page_text(answer);
+    std::string line =
+        "  " + padded(answer.title, title_width + 2) + padded(details(answer), detail_width + 2) + page_text(answer);
     line.erase(line.find_last_not_of(' ') + 1);
     text += line + "\n";
   }
@@ -100,8 +101,11 @@ Json answer_json(const Answer& answer) {
     json["capacity"] = answer.capacity;
     json["same_size"] = Json::array();
     for (const auto& peer : answer.peers) {
-      json["same_size"].push_back({{"record", peer.record}, {"title", peer.title}, {"system", peer.system},
-                                   {"same_system", peer.same_system}, {"trust", peer.trust}});
+      json["same_size"].push_back({{"record", peer.record},
+                                   {"title", peer.title},
+                                   {"system", peer.system},
+                                   {"same_system", peer.same_system},
+                                   {"trust", peer.trust}});
     }
   } else {
     json["summary"] = answer.summary;

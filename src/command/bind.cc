@@ -23,7 +23,8 @@ using Files = std::map<std::string, std::string>;
 
 const char* paper_name(Paper paper) { return paper == Paper::a4 ? "a4" : "letter"; }
 
-void add_pdfs(const std::vector<Paper>& papers, const model::Book& book, const TypeCase& type, Files& files, report::Findings& findings) {
+void add_pdfs(const std::vector<Paper>& papers, const model::Book& book, const TypeCase& type, Files& files,
+              report::Findings& findings) {
   for (const Paper paper : papers) {
     const page::Document document = set_on(book, paper_name(paper), type, findings);
     if (findings.has_errors()) return;
@@ -80,8 +81,8 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   }
   const std::string problem = put_in_place(options.to, files, manifest_text(bench.base.handbook, fonts, files));
   if (!problem.empty()) return terminal.failure(problem);
-  terminal.progress("bound " + record_count(bench) + " into " + options.to + ", " + std::to_string(files.size()) + " files: " +
-                    report::count_text(bench.findings));
+  terminal.progress("bound " + record_count(bench) + " into " + options.to + ", " + std::to_string(files.size()) +
+                    " files: " + report::count_text(bench.findings));
   return terminal.finish(kExitGood);
 }
 

@@ -12,8 +12,8 @@ namespace {
 std::string rules_text() {
   std::string text;
   for (const auto& rule : report::all_rules()) {
-    text += std::string(rule.id) + " (" + std::string(report::severity_name(rule.severity)) + "): " + std::string(rule.reason) + " [" +
-            std::string(rule.source) + "]\n";
+    text += std::string(rule.id) + " (" + std::string(report::severity_name(rule.severity)) + "): " + std::string(rule.reason) +
+            " [" + std::string(rule.source) + "]\n";
   }
   return text;
 }

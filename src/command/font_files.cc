@@ -24,8 +24,9 @@ bool read_one(const read::FontEntry& entry, page::FontFile& file, report::Findin
   file.bytes = std::move(*bytes);
   file.hash = base::sha256(file.bytes);
   if (file.hash != entry.sha256) {
-    findings.add(Rule::font_version, entry.span, entry.file + " is another than the one recorded: SHA-256 " + file.hash,
-                 "the book will be set, but not to the same bytes; " + entry.package + " " + entry.version + " has the recorded one");
+    findings.add(
+        Rule::font_version, entry.span, entry.file + " is another than the one recorded: SHA-256 " + file.hash,
+        "the book will be set, but not to the same bytes; " + entry.package + " " + entry.version + " has the recorded one");
   }
   return true;
 }

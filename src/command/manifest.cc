@@ -6,7 +6,8 @@
 
 namespace benchleaf::command {
 
-std::string manifest_text(const model::Handbook& handbook, const FontBytes& fonts, const std::map<std::string, std::string>& files) {
+std::string manifest_text(const model::Handbook& handbook, const FontBytes& fonts,
+                          const std::map<std::string, std::string>& files) {
   std::string text = "benchleaf-manifest 1\n";
   text += "title " + handbook.title + "\n";
   text += "edition " + handbook.edition + "\n";

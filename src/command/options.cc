@@ -10,7 +10,8 @@
 namespace benchleaf::command {
 namespace {
 
-constexpr const char* kFooter = "benchleaf COMMAND --help says what one command takes; all take --content, --schema, --color and --quiet.";
+constexpr const char* kFooter =
+    "benchleaf COMMAND --help says what one command takes; all take --content, --schema, --color and --quiet.";
 
 /// Everything CLI11 writes into, before it becomes Options.
 struct Raw {
@@ -40,10 +41,9 @@ CLI::Validator one_of(std::vector<std::string> words) {
 
 void add_common(CLI::App& app, Raw& raw) {
   app.add_option("--content", raw.common.content, "folder of records (default: content)")->type_name("DIR");
-  app.add_option("--schema", raw.common.schema, "folder of shapes and tables (default: found beside the content)")->type_name("DIR");
-  app.add_option("--color", raw.color, "auto, always or never")
-      ->type_name("WHEN")
-      ->check(one_of({"auto", "always", "never"}));
+  app.add_option("--schema", raw.common.schema, "folder of shapes and tables (default: found beside the content)")
+      ->type_name("DIR");
+  app.add_option("--color", raw.color, "auto, always or never")->type_name("WHEN")->check(one_of({"auto", "always", "never"}));
   app.add_flag("--quiet", raw.common.quiet, "no progress line");
 }
 

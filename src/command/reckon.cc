@@ -66,7 +66,8 @@ std::string list_json() {
     entry["does"] = calculator.does;
     entry["inputs"] = Json::array();
     for (const auto& input : calculator.inputs) {
-      entry["inputs"].push_back({{"name", input.name}, {"what", input.what}, {"example", input.example}, {"required", input.required}});
+      entry["inputs"].push_back(
+          {{"name", input.name}, {"what", input.what}, {"example", input.example}, {"required", input.required}});
     }
     json["calculators"].push_back(std::move(entry));
   }

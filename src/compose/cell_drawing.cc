@@ -13,16 +13,16 @@ using model::Ink;
 using model::Mm;
 
 // Proportions of the drawn type: common button cells look like this; nothing is read off them.
-constexpr double kCap = 0.80;         // diameter of the minus cap, share of the cell's
+constexpr double kCap = 0.80;  // diameter of the minus cap, share of the cell's
 constexpr double kLithiumCap = 0.86;
-constexpr double kWall = 0.022;       // wall of the can, share of the diameter
-constexpr double kCapRise = 0.16;     // how far the cap stands out of the can, share of the height
+constexpr double kWall = 0.022;    // wall of the can, share of the diameter
+constexpr double kCapRise = 0.16;  // how far the cap stands out of the can, share of the height
 
 // Paper around the cell.
 constexpr double kMargin = 1.0;
-constexpr double kGap = 2.2;          // between plan and section, section and dimension line
-constexpr double kText = 2.75;        // type size
-constexpr double kTextWidth = 9.5;    // room for `24.5 mm`
+constexpr double kGap = 2.2;        // between plan and section, section and dimension line
+constexpr double kText = 2.75;      // type size
+constexpr double kTextWidth = 9.5;  // room for `24.5 mm`
 constexpr double kArrow = 0.9;
 
 void add(Drawing& drawing, model::PathShape shape, Ink stroke, Ink fill, double stroke_mm) {
@@ -71,14 +71,17 @@ void add_section(Drawing& drawing, Mm top_left, double diameter, double height, 
   const double rise = height * kCapRise;
   const double wall = diameter * kWall;
   const double cap_width = diameter * cap;
-  add(drawing, model::rectangle({top_left.x + (diameter - cap_width) / 2, top_left.y}, cap_width, height / 2, std::min(0.4, rise)), Ink::ink,
-      Ink::paper, 0.12);
+  add(drawing,
+      model::rectangle({top_left.x + (diameter - cap_width) / 2, top_left.y}, cap_width, height / 2, std::min(0.4, rise)),
+      Ink::ink, Ink::paper, 0.12);
   const Mm can{top_left.x, top_left.y + rise};
   add(drawing, model::rectangle(can, diameter, height - rise, std::min(0.5, height / 8)), Ink::ink, Ink::dark_fill, 0.2);
-  add(drawing, model::rectangle({can.x + wall, can.y + wall}, diameter - 2 * wall, (height - rise) * 0.62, 0), Ink::none, Ink::light_fill, 0);
+  add(drawing, model::rectangle({can.x + wall, can.y + wall}, diameter - 2 * wall, (height - rise) * 0.62, 0), Ink::none,
+      Ink::light_fill, 0);
 }
 
-void add_dimensions(Drawing& drawing, Mm top_left, double diameter, double height, const model::Fact& across, const model::Fact& high) {
+void add_dimensions(Drawing& drawing, Mm top_left, double diameter, double height, const model::Fact& across,
+                    const model::Fact& high) {
   const double right = top_left.x + diameter + kGap;
   const double bottom = top_left.y + height;
   add_line(drawing, {top_left.x + diameter * 0.9, top_left.y}, {right + 0.8, top_left.y});
@@ -115,7 +118,8 @@ std::shared_ptr<const Drawing> cell_drawing(const Desk& desk, const model::Cell&
   add_dimensions(drawing, top_left, diameter, height, *across, *high);
   drawing.width_mm = left + diameter + kGap + 1.2 + kTextWidth;
   drawing.height_mm = top_left.y + height + kGap + kText + 1.4;
-  drawing.alt = "Cell " + cell.designation + " at true size: plan, a circle " + across->printed + " across; section, " + high->printed + " high.";
+  drawing.alt = "Cell " + cell.designation + " at true size: plan, a circle " + across->printed + " across; section, " +
+                high->printed + " high.";
   return std::make_shared<const Drawing>(std::move(drawing));
 }
 

@@ -23,7 +23,8 @@ model::Runs size_line(const Desk& desk, const model::Cell& cell) {
 model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
   line.say(sentence_case(plain_words(cell.system)));
-  if (!cell.drain.empty() && cell.drain != "not stated") line.say(", " + cell.drain + (cell.drain == "general" ? " use" : " drain"));
+  if (!cell.drain.empty() && cell.drain != "not stated")
+    line.say(", " + cell.drain + (cell.drain == "general" ? " use" : " drain"));
   line.say(".");
   line.fact(cell, "nominal", " ");
   if (cell.cells_in_series > 1) line.fact(cell, "cells-in-series", ", cells in series: ");
@@ -85,8 +86,10 @@ void add_name_reading(const Desk& desk, const model::Cell& cell, EntryMaker& mak
 }
 
 void add_margin(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
-  if (!cell.trade_number.empty()) maker.margin("number", "trade-number");
-  else if (!cell.consumer_number.empty()) maker.margin("number", "consumer-number");
+  if (!cell.trade_number.empty())
+    maker.margin("number", "trade-number");
+  else if (!cell.consumer_number.empty())
+    maker.margin("number", "consumer-number");
   maker.margin("size", "size.diameter");
   if (cell.nominal) maker.margin("voltage", "nominal");
   if (!drain_words(cell).empty()) maker.margin("drain", "drain");
@@ -101,8 +104,10 @@ model::Entry make_entry(const Desk& desk, const model::Cell& cell) {
   model::Entry& entry = maker.entry();
   Line key(desk);
   const bool numbered = !cell.trade_number.empty();
-  if (numbered) key.fact(cell, "trade-number");
-  else if (!cell.consumer_number.empty()) key.fact(cell, "consumer-number");
+  if (numbered)
+    key.fact(cell, "trade-number");
+  else if (!cell.consumer_number.empty())
+    key.fact(cell, "consumer-number");
   if (!key.empty()) {
     entry.key = key.take();
     entry.second = Line(desk).fact(cell, "designation").take();

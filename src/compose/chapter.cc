@@ -101,13 +101,15 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   const bool page_opens = !pages.empty() && pages.front()->title == wanted.title;
   if (!page_opens) chapter.blocks.push_back(heading_block(1, wanted.title, "chapter/" + wanted.id));
   for (const model::Page* page : pages) {
-    for (model::Block& block : page_blocks(desk, *page, page_opens && page == pages.front())) chapter.blocks.push_back(std::move(block));
+    for (model::Block& block : page_blocks(desk, *page, page_opens && page == pages.front()))
+      chapter.blocks.push_back(std::move(block));
   }
   for (const model::Kind kind : wanted.kinds) {
     model::Blocks entries = entries_of(desk, kind);
     if (entries.empty()) continue;
     if (kind != model::Kind::cell) {
-      chapter.blocks.push_back(heading_block(2, sentence_case(model::kind_plural(kind)), "group/" + std::string(model::kind_name(kind))));
+      chapter.blocks.push_back(
+          heading_block(2, sentence_case(model::kind_plural(kind)), "group/" + std::string(model::kind_name(kind))));
     }
     for (model::Block& block : entries) chapter.blocks.push_back(std::move(block));
   }

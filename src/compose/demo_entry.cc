@@ -65,7 +65,9 @@ model::Entry make_entry(const Desk& desk, const model::Watch& watch) {
   maker.run_in("Gasket", gasket);
   Line crystal(desk);
   if (!watch.crystal.empty()) crystal.link(watch.crystal);
-  crystal.fact(watch, "crystal-size.diameter", ", ").fact(watch, "crystal-size.length", " × ").fact(watch, "crystal-size.thickness", ", thickness ");
+  crystal.fact(watch, "crystal-size.diameter", ", ")
+      .fact(watch, "crystal-size.length", " × ")
+      .fact(watch, "crystal-size.thickness", ", thickness ");
   crystal.fact(watch, "scratch", "; scratch ");
   maker.run_in("Crystal", crystal);
   Line metal(desk);
@@ -87,14 +89,19 @@ model::Entry make_entry(const Desk& desk, const model::Stock& stock) {
   model::Table table;
   table.name = "stock";
   using Align = model::Column::Align;
-  table.columns = {column("item", Align::left, true), column("size", Align::decimal), column("grade"), column("count", Align::right),
-                   column("made"), column("place"), sign_column()};
+  table.columns = {column("item", Align::left, true),
+                   column("size", Align::decimal),
+                   column("grade"),
+                   column("count", Align::right),
+                   column("made"),
+                   column("place"),
+                   sign_column()};
   for (std::size_t i = 0; i < stock.items.size(); ++i) {
     const std::string path = "items." + std::to_string(i);
     const model::Stock::Item& item = stock.items[i];
-    table.rows.push_back({{cell(Line(desk).link(item.item).take()), cell(Line(desk).fact(stock, path + ".size").take()), cell(item.grade),
-                           cell(Line(desk).fact(stock, path + ".count").take()), cell(item.made), cell(item.place),
-                           cell(Line(desk).sign(desk.sign(stock, path + ".count")).take())},
+    table.rows.push_back({{cell(Line(desk).link(item.item).take()), cell(Line(desk).fact(stock, path + ".size").take()),
+                           cell(item.grade), cell(Line(desk).fact(stock, path + ".count").take()), cell(item.made),
+                           cell(item.place), cell(Line(desk).sign(desk.sign(stock, path + ".count")).take())},
                           {}});
   }
   maker.table(std::move(table));

@@ -29,8 +29,10 @@ model::Table published_table(const Desk& desk, const model::PublishedTable& publ
     for (const auto& head : published.columns) {
       const model::Fact* fact = desk.derived.facts.find("table/" + published.name + "#" + row.key + "." + head.name);
       const auto text = row.cells.find(head.name);
-      if (fact != nullptr) made.cells.push_back(cell({model::fact_run(*fact)}));
-      else made.cells.push_back(cell(text == row.cells.end() ? std::string() : text->second));
+      if (fact != nullptr)
+        made.cells.push_back(cell({model::fact_run(*fact)}));
+      else
+        made.cells.push_back(cell(text == row.cells.end() ? std::string() : text->second));
     }
     made.cells.push_back(cell({model::trust_run(row.trust, false)}));
     table.rows.push_back(std::move(made));
@@ -68,7 +70,8 @@ model::TableRow finder_row(const Desk& desk, const derive::SizeFamily& family, c
 model::Table size_finder(const Desk& desk) {
   model::Table table;
   table.name = "size-finder";
-  table.columns = {column("diameter", model::Column::Align::left, true), column("height", model::Column::Align::decimal), column("cells"), sign_column()};
+  table.columns = {column("diameter", model::Column::Align::left, true), column("height", model::Column::Align::decimal),
+                   column("cells"), sign_column()};
   double last = -1;
   for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
     const model::Cell* first = family.cells.empty() ? nullptr : cell_of(desk, family.cells.front());
@@ -103,9 +106,10 @@ std::optional<model::Block> made_block(const Desk& desk, const model::DerivedReq
 model::Blocks derived_blocks(const Desk& desk, const model::DerivedRequest& request) {
   std::optional<model::Block> block = made_block(desk, request);
   if (block) return {std::move(*block)};
-  desk.findings.add(report::Rule::compose_request, request.span,
-                    "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
-                    "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder` or `show: trust-signs`");
+  desk.findings.add(
+      report::Rule::compose_request, request.span,
+      "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
+      "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder` or `show: trust-signs`");
   return {};
 }
 

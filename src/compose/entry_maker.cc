@@ -54,7 +54,8 @@ void EntryMaker::values(std::string table_name, const std::vector<Labelled>& val
   for (const Labelled& value : values) {
     const model::Fact* fact = desk_.fact(record_, value.path);
     if (fact == nullptr) continue;
-    made.rows.push_back({{cell(value.label), cell({model::fact_run(*fact)}), cell({model::trust_run(fact->trust, fact->derived)})}, {}});
+    made.rows.push_back(
+        {{cell(value.label), cell({model::fact_run(*fact)}), cell({model::trust_run(fact->trust, fact->derived)})}, {}});
   }
   table(std::move(made));
 }
@@ -97,8 +98,10 @@ void EntryMaker::add_conflicts() {
     Line text = line().label("Sources disagree");
     const std::size_t last = conflict.field.rfind('.');
     text.say(plain_words(last == std::string::npos ? conflict.field : conflict.field.substr(last + 1)) + ": ");
-    if (!conflict.source.empty()) text.link(conflict.source).say(" says ");
-    else text.say("another source says ");
+    if (!conflict.source.empty())
+      text.link(conflict.source).say(" says ");
+    else
+      text.say("another source says ");
     if (desk_.fact(record_, "conflicts." + std::to_string(i) + ".says") != nullptr) {
       text.fact(record_, "conflicts." + std::to_string(i) + ".says");
     } else {

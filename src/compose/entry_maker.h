@@ -57,7 +57,8 @@ class EntryMaker {
   model::Entry entry_;
 };
 
-model::Column column(std::string head, model::Column::Align align = model::Column::Align::left, bool row_head = false, double width_mm = 0);
+model::Column column(std::string head, model::Column::Align align = model::Column::Align::left, bool row_head = false,
+                     double width_mm = 0);
 /// The table without those columns that no row fills.
 model::Table without_empty_columns(model::Table table);
 /// The last column of a table of values: their trust signs.

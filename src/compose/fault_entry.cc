@@ -22,7 +22,8 @@ model::Entry make_entry(const Desk& desk, const model::Symptom& symptom) {
   maker.paragraph({model::text_run(symptom.looks)}, model::Paragraph::Role::lead);
   model::Table table;
   table.name = "causes";
-  table.columns = {column("test", model::Column::Align::left, true, 6), column("cause"), column("how to test it"), column("what to do"), sign_column()};
+  table.columns = {column("test", model::Column::Align::left, true, 6), column("cause"), column("how to test it"),
+                   column("what to do"), sign_column()};
   for (std::size_t i = 0; i < symptom.causes.size(); ++i) {
     const model::Symptom::Cause& cause = symptom.causes[i];
     Line cure(desk);

@@ -64,8 +64,10 @@ model::IndexList make_index_list(const Desk& desk) {
     for (const model::Record* record : desk.records.all()) {
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
-        if (renaming) words.add_see(name.text, record->title, record->reference());
-        else words.add(name.text, record->reference());
+        if (renaming)
+          words.add_see(name.text, record->title, record->reference());
+        else
+          words.add(name.text, record->reference());
       }
     }
   }

@@ -18,7 +18,8 @@ class Line {
   /// A run-in label in the accent, with a space after it.
   Line& label(std::string text);
   /// The fact of a record as it is printed; `before` stands in front of it where there is one.
-  Line& fact(const model::Record& record, std::string_view path, std::string before = {}, model::Style style = model::Style::plain);
+  Line& fact(const model::Record& record, std::string_view path, std::string before = {},
+             model::Style style = model::Style::plain);
   /// The name of a record as a link, in print with its page.
   Line& link(std::string_view reference, model::Style style = model::Style::plain);
   /// The same with other words.

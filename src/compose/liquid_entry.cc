@@ -21,7 +21,8 @@ void add_head(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& m
   if (!chemistry.also_called.empty()) entry.second = {model::text_run(listed(chemistry.also_called))};
   Line line(desk);
   line.say(plain_words(chemistry.family) + ", " + plain_words(chemistry.form));
-  const std::vector<Labelled> values{{" · pH ", "ph"}, {" · density ", "density"}, {" · flash point ", "flash-point"}, {" · boils at ", "boiling-point"}};
+  const std::vector<Labelled> values{
+      {" · pH ", "ph"}, {" · density ", "density"}, {" · flash point ", "flash-point"}, {" · boils at ", "boiling-point"}};
   for (const Labelled& value : values) line.fact(chemistry, value.path, value.label);
   entry.aliases = line.take();
   if (!chemistry.uses.empty()) {
@@ -51,23 +52,26 @@ void add_ingredients(const Desk& desk, const model::Chemistry& chemistry, EntryM
 void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
   model::Table table;
   table.name = "classes";
-  table.columns = {column("substance", model::Column::Align::left, true), column("class"), column("statement"), column("from"), sign_column()};
+  table.columns = {column("substance", model::Column::Align::left, true), column("class"), column("statement"), column("from"),
+                   sign_column()};
   for (const model::Chemistry::Ingredient& ingredient : chemistry.made_of) {
     const model::Record* record = desk.records.find(ingredient.substance);
     if (record == nullptr || record->kind != model::Kind::substance) continue;
     const auto& substance = static_cast<const model::Substance&>(*record);
     for (std::size_t i = 0; i < substance.classes.size(); ++i) {
       const std::string path = "classes." + std::to_string(i);
-      table.rows.push_back({{cell(Line(desk).say(i == 0 ? sentence_case(desk.name(ingredient.substance)) : std::string()).take()),
-                             cell(substance.classes[i].name), cell(substance.classes[i].statement),
-                             cell(Line(desk).fact(substance, path + ".from").take()), cell(Line(desk).sign(desk.sign(substance, path)).take())},
-                            {}});
+      table.rows.push_back(
+          {{cell(Line(desk).say(i == 0 ? sentence_case(desk.name(ingredient.substance)) : std::string()).take()),
+            cell(substance.classes[i].name), cell(substance.classes[i].statement),
+            cell(Line(desk).fact(substance, path + ".from").take()), cell(Line(desk).sign(desk.sign(substance, path)).take())},
+           {}});
     }
   }
   if (table.rows.empty()) return;
   maker.heading("How its substances are classed");
   maker.table(std::move(table));
-  maker.paragraph({model::text_run("These classes speak of each substance as such. They say nothing about a step at the bench, and a thinned liquid may carry fewer.")},
+  maker.paragraph({model::text_run("These classes speak of each substance as such. They say nothing about a step at the bench, "
+                                   "and a thinned liquid may carry fewer.")},
                   model::Paragraph::Role::note);
 }
 
@@ -100,7 +104,8 @@ void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMake
     for (const StatedMeeting& stated : desk.uses.met_by(ingredient.substance)) {
       const model::Record* by = desk.records.find(stated.by);
       if (by == nullptr || stated.by == chemistry.reference() || !met.insert(stated.by).second) continue;
-      rows.push_back({stated.by, stated.meeting->verdict, joined(stated.meeting->effect, "Because of the " + desk.name(ingredient.substance) + " in it."),
+      rows.push_back({stated.by, stated.meeting->verdict,
+                      joined(stated.meeting->effect, "Because of the " + desk.name(ingredient.substance) + " in it."),
                       desk.sign(*by, stated.path)});
     }
   }
@@ -119,8 +124,10 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
   add_classes(desk, chemistry, maker);
   add_materials(desk, chemistry, maker);
   add_meetings(desk, chemistry, maker);
-  const std::vector<std::pair<const char*, const std::string*>> ways{{"Dilute", &chemistry.dilute},   {"How much", &chemistry.dose},
-                                                                     {"Afterwards", &chemistry.after}, {"Keep", &chemistry.storage},
+  const std::vector<std::pair<const char*, const std::string*>> ways{{"Dilute", &chemistry.dilute},
+                                                                     {"How much", &chemistry.dose},
+                                                                     {"Afterwards", &chemistry.after},
+                                                                     {"Keep", &chemistry.storage},
                                                                      {"Waste", &chemistry.waste}};
   bool headed = false;
   for (const auto& [label, text] : ways) {

@@ -14,7 +14,8 @@ void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& 
     const model::Record* record = desk.records.find(liquid.chemistry);
     if (record == nullptr) continue;
     std::string words = liquid.item->why;
-    if (!liquid.item->condition.empty()) words = joined(words, sentence_case(liquid.item->condition) + (liquid.item->condition.back() == '.' ? "" : "."));
+    if (!liquid.item->condition.empty())
+      words = joined(words, sentence_case(liquid.item->condition) + (liquid.item->condition.back() == '.' ? "" : "."));
     rows.push_back({liquid.chemistry, liquid.item->verdict, std::move(words), desk.sign(*record, liquid.path)});
   }
   if (!rows.empty()) {
@@ -24,7 +25,8 @@ void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& 
   Line missing(desk);
   for (const auto& [id, chemistry] : desk.records.chemistries) {
     bool judged = false;
-    for (const LiquidVerdict& liquid : desk.uses.liquids_on(material.reference())) judged = judged || liquid.chemistry == chemistry.reference();
+    for (const LiquidVerdict& liquid : desk.uses.liquids_on(material.reference()))
+      judged = judged || liquid.chemistry == chemistry.reference();
     if (!judged) missing.say(missing.empty() ? "" : ", ").say(desk.name(chemistry.reference()));
   }
   maker.run_in("Not on file", missing);

@@ -20,10 +20,11 @@ void add_loads(const Desk& desk, const model::Module& module, EntryMaker& maker)
                    column("a day", Align::decimal), sign_column()};
   for (std::size_t i = 0; i < module.loads.size(); ++i) {
     const std::string path = "loads." + std::to_string(i);
-    table.rows.push_back({{cell(sentence_case(module.loads[i].state)), cell(Line(desk).fact(module, path + ".current").take()),
-                           cell(Line(desk).fact(module, path + ".for").take()), cell(Line(desk).fact(module, path + ".per-day").take()),
-                           cell(Line(desk).sign(desk.sign(module, path + ".current")).take())},
-                          {}});
+    table.rows.push_back(
+        {{cell(sentence_case(module.loads[i].state)), cell(Line(desk).fact(module, path + ".current").take()),
+          cell(Line(desk).fact(module, path + ".for").take()), cell(Line(desk).fact(module, path + ".per-day").take()),
+          cell(Line(desk).sign(desk.sign(module, path + ".current")).take())},
+         {}});
   }
   if (table.rows.empty()) return;
   maker.heading("What it draws");

@@ -38,8 +38,10 @@ void add_cell(const model::Cell& cell, const model::FactBase& facts, NameList& n
 std::vector<Name> names_of(const model::Record& record, const model::FactBase& facts) {
   NameList names;
   using Role = Name::Role;
-  if (record.kind == model::Kind::cell) add_cell(static_cast<const model::Cell&>(record), facts, names);
-  else names.add(Role::title, record.title);
+  if (record.kind == model::Kind::cell)
+    add_cell(static_cast<const model::Cell&>(record), facts, names);
+  else
+    names.add(Role::title, record.title);
   switch (record.kind) {
     case model::Kind::chemistry: names.add(Role::other_name, static_cast<const model::Chemistry&>(record).also_called); break;
     case model::Kind::substance: names.add(Role::other_name, static_cast<const model::Substance&>(record).also_called); break;

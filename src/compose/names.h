@@ -11,11 +11,11 @@ namespace benchleaf::compose {
 /// A name by which a record is looked up.
 struct Name {
   enum class Role {
-    number,       ///< trade or consumer number
+    number,  ///< trade or consumer number
     designation,
     short_form,
     title,
-    other_name,   ///< also called
+    other_name,  ///< also called
     old_id,
   };
   Role role = Role::title;

@@ -93,8 +93,10 @@ class ProcedureSetter {
     for (const std::string& reference : references) {
       line.say(first ? "" : ", ");
       first = false;
-      if (reference.front() == '$') line.say(plain_words(reference.substr(1)), Style::italic);
-      else line.link(reference);
+      if (reference.front() == '$')
+        line.say(plain_words(reference.substr(1)), Style::italic);
+      else
+        line.link(reference);
     }
   }
 

@@ -85,7 +85,8 @@ class ProseSetter {
 model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_chapter) {
   model::Blocks blocks;
   blocks.push_back(heading_block(opens_chapter ? 1 : 2, page.title, page.reference()));
-  blocks.push_back(paragraph_block(Line(desk).say(page.lead + " ").sign({page.trust, false}).take(), model::Paragraph::Role::lead));
+  blocks.push_back(
+      paragraph_block(Line(desk).say(page.lead + " ").sign({page.trust, false}).take(), model::Paragraph::Role::lead));
   const ProseSetter setter(desk, opens_chapter ? 0 : 1);
   for (const model::PagePart& part : page.parts) {
     if (const auto* block = std::get_if<model::Block>(&part)) {

@@ -50,7 +50,10 @@ model::Entry make_entry(const Desk& desk, const model::Gasket& gasket) {
 
 model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
   EntryMaker maker(desk, crystal, model::Entry::Rank::title);
-  maker.entry().second = Line(desk).say(sentence_case(plain_words(crystal.form)) + ", " + plain_words(crystal.fixing) + ", ").link(crystal.material).take();
+  maker.entry().second = Line(desk)
+                             .say(sentence_case(plain_words(crystal.form)) + ", " + plain_words(crystal.fixing) + ", ")
+                             .link(crystal.material)
+                             .take();
   maker.paragraph({model::text_run(crystal.recognise)}, model::Paragraph::Role::lead);
   maker.messages(crystal.cautions);
   maker.values("crystal-values", {{"Thickness", "thickness"}, {"Over the seat by", "oversize"}});
@@ -78,10 +81,11 @@ model::Entry make_entry(const Desk& desk, const model::Abrasive& abrasive) {
                    column("largest", Align::decimal), sign_column()};
   for (std::size_t i = 0; i < abrasive.grades.size(); ++i) {
     const std::string path = "grades." + std::to_string(i);
-    table.rows.push_back({{cell(abrasive.grades[i].grade), cell(Line(desk).fact(abrasive, path + ".median").take()),
-                           cell(Line(desk).fact(abrasive, path + ".tolerance").take()), cell(Line(desk).fact(abrasive, path + ".largest").take()),
-                           cell(Line(desk).sign(desk.sign(abrasive, path + ".median")).take())},
-                          {}});
+    table.rows.push_back(
+        {{cell(abrasive.grades[i].grade), cell(Line(desk).fact(abrasive, path + ".median").take()),
+          cell(Line(desk).fact(abrasive, path + ".tolerance").take()), cell(Line(desk).fact(abrasive, path + ".largest").take()),
+          cell(Line(desk).sign(desk.sign(abrasive, path + ".median")).take())},
+         {}});
   }
   maker.table(std::move(table));
   return maker.finish();

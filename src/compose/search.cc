@@ -53,7 +53,8 @@ std::vector<Hit> SearchIndex::find(std::string_view query) const {
   }
   const auto whole = places_.find(joined_words(words));
   if (words.size() > 1 && whole != places_.end()) {
-    for (const Place& place : whole->second) keep_better(found, place.entry, Found{Fit::exact, place.weight * static_cast<int>(words.size() + 1)});
+    for (const Place& place : whole->second)
+      keep_better(found, place.entry, Found{Fit::exact, place.weight * static_cast<int>(words.size() + 1)});
   }
   const bool only_slips = std::all_of(found.begin(), found.end(), [](const auto& one) { return one.second.fit == Fit::slip; });
   std::vector<Hit> hits;

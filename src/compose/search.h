@@ -13,15 +13,15 @@ namespace benchleaf::compose {
 
 /// A word or a whole name by which a record is found.
 struct SearchKey {
-  std::string key;    ///< as search_words makes it
-  int weight = 0;     ///< 1 to 100: a number names a record, a word in a sentence hints at it
+  std::string key;  ///< as search_words makes it
+  int weight = 0;   ///< 1 to 100: a number names a record, a word in a sentence hints at it
 };
 
 /// One record of the search.
 struct SearchEntry {
-  std::string record;  ///< `cell/sr754w`
-  std::string anchor;  ///< where it stands in the book
-  std::string title;   ///< as a hit is shown: `393 SR754W`
+  std::string record;              ///< `cell/sr754w`
+  std::string anchor;              ///< where it stands in the book
+  std::string title;               ///< as a hit is shown: `393 SR754W`
   std::vector<std::string> names;  ///< as they are written, the strongest first
   std::vector<SearchKey> keys;     ///< by key, each once
 };

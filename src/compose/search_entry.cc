@@ -50,7 +50,9 @@ class KeyList {
   }
 
  private:
-  static bool says_something(const std::string& word) { return word.size() > 2 || word.find_first_of("0123456789") != std::string::npos; }
+  static bool says_something(const std::string& word) {
+    return word.size() > 2 || word.find_first_of("0123456789") != std::string::npos;
+  }
   void add_words(const std::vector<std::string>& words, int weight) {
     for (const std::string& word : words) {
       if (says_something(word)) add_key(word, weight);
@@ -60,7 +62,9 @@ class KeyList {
   std::map<std::string, int> keys_;
 };
 
-std::string figure(const model::Fact* fact) { return fact == nullptr || !fact->value ? std::string() : base::shortest_text(base::tidy(*fact->value)); }
+std::string figure(const model::Fact* fact) {
+  return fact == nullptr || !fact->value ? std::string() : base::shortest_text(base::tidy(*fact->value));
+}
 
 /// `SR754W` is also looked for as `SR754`.
 std::string without_suffix(const std::string& designation) {

@@ -28,7 +28,8 @@ std::vector<std::string> pieces_of(const std::string& folded) {
   for (std::size_t at = 0; at < folded.size();) {
     const std::size_t length = base::next_code_point(folded, at).length;
     const std::string_view piece = std::string_view(folded).substr(at, length);
-    const bool point = piece == "." && !word.empty() && base::is_digit(word.back()) && at + 1 < folded.size() && base::is_digit(folded[at + 1]);
+    const bool point =
+        piece == "." && !word.empty() && base::is_digit(word.back()) && at + 1 < folded.size() && base::is_digit(folded[at + 1]);
     if (is_times(piece)) {
       close();
       pieces.emplace_back("x");

@@ -12,8 +12,10 @@ model::Runs formula_runs(const std::string& formula) {
   model::Runs runs;
   for (char c : formula) {
     const model::Style style = c >= '0' && c <= '9' ? model::Style::subscript : model::Style::plain;
-    if (!runs.empty() && runs.back().style == style) runs.back().text += c;
-    else runs.push_back(model::text_run(std::string(1, c), style));
+    if (!runs.empty() && runs.back().style == style)
+      runs.back().text += c;
+    else
+      runs.push_back(model::text_run(std::string(1, c), style));
   }
   return runs;
 }
@@ -21,12 +23,15 @@ model::Runs formula_runs(const std::string& formula) {
 void add_class_table(const Desk& desk, const model::Substance& substance, EntryMaker& maker) {
   model::Table table;
   table.name = "classes-of-one";
-  table.columns = {column("class", model::Column::Align::left, true), column("statement"), column("from"), column("below"), sign_column()};
+  table.columns = {column("class", model::Column::Align::left, true), column("statement"), column("from"), column("below"),
+                   sign_column()};
   for (std::size_t i = 0; i < substance.classes.size(); ++i) {
     const std::string path = "classes." + std::to_string(i);
-    table.rows.push_back({{cell(substance.classes[i].name), cell(substance.classes[i].statement), cell(Line(desk).fact(substance, path + ".from").take()),
-                           cell(Line(desk).fact(substance, path + ".below").take()), cell(Line(desk).sign(desk.sign(substance, path)).take())},
-                          {}});
+    table.rows.push_back(
+        {{cell(substance.classes[i].name), cell(substance.classes[i].statement),
+          cell(Line(desk).fact(substance, path + ".from").take()), cell(Line(desk).fact(substance, path + ".below").take()),
+          cell(Line(desk).sign(desk.sign(substance, path)).take())},
+         {}});
   }
   maker.table(std::move(table));
 }
@@ -48,10 +53,17 @@ model::Entry make_entry(const Desk& desk, const model::Substance& substance) {
   } else {
     maker.entry().aliases = {model::text_run(acts_words(substance.acts_as))};
   }
-  std::vector<Labelled> values{{"CAS number", "cas"},          {"Index number", "index-number"}, {"Molar mass", "molar-mass"},
-                               {"Density", "density"},         {"Boils at", "boiling-point"},    {"Flash point", "flash-point"},
-                               {"Burns in air from", "lower-limit"}, {"Burns in air to", "upper-limit"}, {"Equivalents", "equivalents"}};
-  for (std::size_t i = 0; i < substance.acid_constants.size(); ++i) values.push_back({"pKa", "acid-constants." + std::to_string(i)});
+  std::vector<Labelled> values{{"CAS number", "cas"},
+                               {"Index number", "index-number"},
+                               {"Molar mass", "molar-mass"},
+                               {"Density", "density"},
+                               {"Boils at", "boiling-point"},
+                               {"Flash point", "flash-point"},
+                               {"Burns in air from", "lower-limit"},
+                               {"Burns in air to", "upper-limit"},
+                               {"Equivalents", "equivalents"}};
+  for (std::size_t i = 0; i < substance.acid_constants.size(); ++i)
+    values.push_back({"pKa", "acid-constants." + std::to_string(i)});
   maker.values("substance-values", values);
   if (substance.gas) {
     line.link(substance.gas->what).fact(substance, "gas.moles", ", moles from one mole: ").say(".");
@@ -66,7 +78,8 @@ model::Entry make_entry(const Desk& desk, const model::Substance& substance) {
 model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   EntryMaker maker(desk, residue, model::Entry::Rank::title);
   Line second(desk);
-  for (const std::string& system : residue.left_by) second.say(second.empty() ? "left by cells of " : ", ").say(plain_words(system));
+  for (const std::string& system : residue.left_by)
+    second.say(second.empty() ? "left by cells of " : ", ").say(plain_words(system));
   maker.entry().second = second.take();
   maker.entry().aliases = Line(desk).say(residue.side == "not known" ? "side not known" : residue.side).take();
   maker.paragraph({model::text_run(residue.looks)}, model::Paragraph::Role::lead);

@@ -26,7 +26,8 @@ Uses::Uses(const model::KnowledgeBase& records) {
     }
   }
   const auto add_meetings = [this](const std::string& by, const std::vector<model::Meeting>& meets) {
-    for (std::size_t i = 0; i < meets.size(); ++i) met_by_[meets[i].with].push_back({by, "meets." + std::to_string(i), &meets[i]});
+    for (std::size_t i = 0; i < meets.size(); ++i)
+      met_by_[meets[i].with].push_back({by, "meets." + std::to_string(i), &meets[i]});
   };
   for (const auto& [id, chemistry] : records.chemistries) {
     for (std::size_t i = 0; i < chemistry.on_materials.size(); ++i) {

@@ -26,7 +26,8 @@ std::string meeting_words(const Desk& desk, const model::Meeting& meeting) {
     const std::string product = desk.records.find(meeting.product) == nullptr ? meeting.product : desk.name(meeting.product);
     words = joined(words, "Gives " + product + ".");
   }
-  return joined(words, meeting.when.empty() ? std::string() : sentence_case(meeting.when) + (meeting.when.back() == '.' ? "" : "."));
+  return joined(words,
+                meeting.when.empty() ? std::string() : sentence_case(meeting.when) + (meeting.when.back() == '.' ? "" : "."));
 }
 
 Sign basis_sign(const model::Record& record, const std::string& path) {
@@ -52,8 +53,8 @@ model::Table verdict_table(const Desk& desk, std::string name, std::string subje
   for (VerdictRow& row : rows) {
     const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
     table.rows.push_back({{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
-                           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()), cell(std::move(row.words)),
-                           cell(Line(desk).sign(row.sign).take())},
+                           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()),
+                           cell(std::move(row.words)), cell(Line(desk).sign(row.sign).take())},
                           {}});
   }
   return table;

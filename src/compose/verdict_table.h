@@ -13,7 +13,7 @@ namespace benchleaf::compose {
 struct VerdictRow {
   std::string record;  ///< what is touched or met
   model::Verdict verdict = model::Verdict::never;
-  std::string words;   ///< why, what comes of it
+  std::string words;  ///< why, what comes of it
   Sign sign;
 };
 

@@ -14,8 +14,10 @@ void add_dependants(const Desk& desk, const model::Source& source, EntryMaker& m
     constexpr std::size_t kMostNamed = 6;
     if (records.empty()) continue;
     line.say(line.empty() ? "" : "; ");
-    if (records.size() <= kMostNamed) line.links(records);
-    else line.say("many " + std::string(model::kind_plural(kind)));
+    if (records.size() <= kMostNamed)
+      line.links(records);
+    else
+      line.say("many " + std::string(model::kind_plural(kind)));
   }
   maker.run_in("Stands behind", line);
 }

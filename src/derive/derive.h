@@ -9,7 +9,7 @@
 namespace benchleaf::model {
 struct KnowledgeBase;
 struct Tables;
-}
+}  // namespace benchleaf::model
 
 namespace benchleaf::derive {
 

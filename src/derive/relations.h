@@ -12,10 +12,10 @@ namespace benchleaf::derive {
 
 /// Another cell of the same size: same size, same system, or same size, OTHER system.
 struct Peer {
-  std::string cell;          ///< `cell/sr754sw`
+  std::string cell;  ///< `cell/sr754sw`
   bool same_system = false;
   model::Trust trust = model::Trust::memory;  ///< the weakest of both sizes and the rows they were read with
-  std::string fact;          ///< id of the fact that says so: `cell/sr754w#same-size.sr754sw`
+  std::string fact;                           ///< id of the fact that says so: `cell/sr754w#same-size.sr754sw`
 };
 
 /// All cells of one size.

@@ -21,7 +21,8 @@ using model::Cell;
 using standards::CellSize;
 using standards::SizeCode;
 
-constexpr std::string_view kSource = "same diameter code, and the same height digits or heights no further apart than published lists of one size";
+constexpr std::string_view kSource =
+    "same diameter code, and the same height digits or heights no further apart than published lists of one size";
 
 /// A cell whose size is stated.
 struct Sized {
@@ -31,7 +32,8 @@ struct Sized {
 };
 
 std::optional<CellSize> size_of(const Cell& cell) {
-  if (!cell.usable("size.diameter") || !cell.usable("size.height") || !cell.size.diameter || !cell.size.height) return std::nullopt;
+  if (!cell.usable("size.diameter") || !cell.usable("size.height") || !cell.size.diameter || !cell.size.height)
+    return std::nullopt;
   const auto diameter = cell.size.diameter->in(base::Unit::millimetre);
   const auto height = cell.size.height->in(base::Unit::millimetre);
   if (!diameter || !height || !cell.size.diameter->has_value() || !cell.size.height->has_value()) return std::nullopt;
@@ -132,7 +134,8 @@ void make_families(const Sizes& sizes, Making& making) {
   for (const Sized& one : sizes.all()) by_size[{one.size.diameter, one.size.height}].push_back(one.cell);
   std::vector<SizeFamily> families;
   for (auto& [size, cells] : by_size) {
-    std::sort(cells.begin(), cells.end(), [](const Cell* a, const Cell* b) { return natural_less(number_of(*a), number_of(*b)); });
+    std::sort(cells.begin(), cells.end(),
+              [](const Cell* a, const Cell* b) { return natural_less(number_of(*a), number_of(*b)); });
     SizeFamily family{size.first, size.second, printed_size({size.first, size.second}), {}};
     for (const Cell* cell : cells) family.cells.push_back(cell->reference());
     families.push_back(std::move(family));

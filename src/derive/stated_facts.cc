@@ -30,9 +30,7 @@ std::string joined(const std::string& path, std::string_view name) {
   return path.empty() ? std::string(name) : path + "." + std::string(name);
 }
 
-bool is_code_word(std::string_view text) {
-  return !text.empty() && text.find_first_of(" \t\n") == std::string_view::npos;
-}
+bool is_code_word(std::string_view text) { return !text.empty() && text.find_first_of(" \t\n") == std::string_view::npos; }
 
 /// Walks one record.
 class Walker {

@@ -10,16 +10,11 @@ std::string plain_text(const Runs& runs) {
   for (const Run& run : runs) {
     switch (run.kind) {
       case Run::Kind::text:
-      case Run::Kind::verdict:
-        text += run.text;
-        break;
-      case Run::Kind::line_break:
-        text += ' ';
-        break;
+      case Run::Kind::verdict: text += run.text; break;
+      case Run::Kind::line_break: text += ' '; break;
       case Run::Kind::page_of:  // a page number and a sign say nothing in a bookmark or an index
       case Run::Kind::trust_sign:
-      case Run::Kind::blank:
-        break;
+      case Run::Kind::blank: break;
     }
   }
   return text;

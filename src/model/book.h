@@ -16,11 +16,11 @@ enum class Style : unsigned {
   plain = 0,
   bold = 1,
   italic = 2,
-  code = 4,       ///< formula or code
+  code = 4,  ///< formula or code
   subscript = 8,
   superscript = 16,
-  accent = 32,    ///< run-in labels only
-  quiet = 64,     ///< second ink
+  accent = 32,  ///< run-in labels only
+  quiet = 64,   ///< second ink
 };
 constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
 constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }
@@ -35,7 +35,7 @@ struct Run {
     trust_sign,  ///< the sign of `trust`, with a bar when `derived`
     verdict,     ///< mark of `verdict` before the words in `text`
     line_break,
-    blank,       ///< a line to write on, `blank_mm` long
+    blank,  ///< a line to write on, `blank_mm` long
   };
   Kind kind = Kind::text;
   std::string text;
@@ -81,7 +81,7 @@ struct Column {
   enum class Align { left, right, centre, decimal };
   Runs head;
   Align align = Align::left;
-  double width_mm = 0;  ///< 0: the setter finds it
+  double width_mm = 0;    ///< 0: the setter finds it
   bool row_head = false;  ///< its cells name the row (scope row), set bold
 };
 
@@ -111,24 +111,24 @@ struct Figure {
 struct Message {
   enum class Word { danger, warning, caution, notice };
   Word word = Word::notice;
-  Runs hazard;             ///< set bold: hazard and harm
-  Runs avoid;              ///< then what to do
-  std::vector<std::string> signs;  ///< ISO 7010 numbers, two at most are drawn
-  std::string record;      ///< `caution/ID`
+  Runs hazard;                           ///< set bold: hazard and harm
+  Runs avoid;                            ///< then what to do
+  std::vector<std::string> signs;        ///< ISO 7010 numbers, two at most are drawn
+  std::string record;                    ///< `caution/ID`
   std::vector<std::string> sign_titles;  ///< what each of `signs` says, in words, in the same order
 };
 
 struct Step {
   int number = 1;
   Runs runs;
-  Runs proof;   ///< what the compiler checked: on, with, meets, rinse
+  Runs proof;  ///< what the compiler checked: on, with, meets, rinse
 };
 
 struct MarginNote {
-  Runs label;   ///< words beside the sign
+  Runs label;  ///< words beside the sign
   Trust trust = Trust::memory;
   bool derived = false;
-  Runs more;    ///< small text beneath, or empty
+  Runs more;  ///< small text beneath, or empty
 };
 
 /// One record's entry: the look-up key is the largest thing.
@@ -143,7 +143,7 @@ struct Entry {
   std::shared_ptr<const Drawing> drawing;
   std::vector<std::shared_ptr<const Block>> blocks;
   std::vector<MarginNote> margin;
-  bool replaced = false;    ///< an overlay record
+  bool replaced = false;  ///< an overlay record
 };
 
 /// Blocks set side by side, balanced by the setter where the width allows it.
@@ -159,7 +159,7 @@ struct IndexEntry {
   std::string sub;       ///< sub-heading or empty
   std::string sort_key;  ///< folded, see index order in compose
   std::vector<std::string> targets;
-  std::string see;       ///< a word to look under instead, or empty
+  std::string see;  ///< a word to look under instead, or empty
 };
 struct IndexList {
   std::vector<IndexEntry> entries;  ///< in index order
@@ -180,7 +180,7 @@ struct Chapter {
   int number = 1;
   std::string id;
   std::string title;
-  std::string tab;      ///< short name on the thumb tab
+  std::string tab;  ///< short name on the thumb tab
   Blocks blocks;
   Door door;
 };
@@ -188,12 +188,12 @@ struct Chapter {
 struct Book {
   std::string title;
   std::string subtitle;
-  std::string edition;      ///< `1`
-  std::string date;         ///< `November 2026`, as printed
-  std::string iso_date;     ///< `2026-11-01`
+  std::string edition;   ///< `1`
+  std::string date;      ///< `November 2026`, as printed
+  std::string iso_date;  ///< `2026-11-01`
   std::string language = "en-GB";
   std::string standing_line;  ///< beside the folio
-  Blocks cover_notes;       ///< who answers for what, on the page after the cover
+  Blocks cover_notes;         ///< who answers for what, on the page after the cover
   std::vector<Chapter> chapters;
 };
 

@@ -36,8 +36,7 @@ PathShape rectangle(Mm top_left, double width_mm, double height_mm, double corne
   const double r = std::clamp(corner_mm, 0.0, std::max(0.0, std::min(width_mm, height_mm) / 2));
   PathShape shape;
   if (r <= 0) {
-    shape.steps = {move_to({left, top}), line_to({right, top}), line_to({right, bottom}), line_to({left, bottom}),
-                   close_path()};
+    shape.steps = {move_to({left, top}), line_to({right, top}), line_to({right, bottom}), line_to({left, bottom}), close_path()};
     return shape;
   }
   const bool wide = width_mm > 2 * r, high = height_mm > 2 * r;

@@ -8,7 +8,7 @@ namespace benchleaf::model {
 
 /// Colour tokens of the look; each output maps them to its own palette.
 enum class Ink {
-  none,        ///< no fill or no stroke
+  none,  ///< no fill or no stroke
   paper,
   ink,
   second_ink,
@@ -47,13 +47,13 @@ struct PathShape {
 
 struct TextShape {
   enum class Anchor { start, middle, end };
-  Mm at;              ///< on the baseline
+  Mm at;  ///< on the baseline
   std::string text;
   double height_mm = 2.75;  ///< type size
   Anchor anchor = Anchor::start;
   bool bold = false;
   Ink ink = Ink::ink;
-  std::string fact;   ///< id of the fact the text prints, or empty
+  std::string fact;  ///< id of the fact the text prints, or empty
 };
 
 using Shape = std::variant<PathShape, TextShape>;
@@ -63,8 +63,8 @@ struct Drawing {
   double width_mm = 0;
   double height_mm = 0;
   std::vector<Shape> shapes;
-  std::string alt;          ///< what the picture shows, in words
-  bool true_size = false;   ///< must never be scaled
+  std::string alt;         ///< what the picture shows, in words
+  bool true_size = false;  ///< must never be scaled
 };
 
 /// Helpers that every drawing needs; coordinates in millimetres.

@@ -19,15 +19,15 @@ Trust weaker(Trust one, Trust other);
 
 /// One stated or derived value with everything a page needs to print it and a reviewer needs to question it.
 struct Fact {
-  std::string id;                     ///< `cell/sr754w#size.diameter`, `cell/sr754w#cell-decode.height`, `table/cell-systems#S.nominal`
-  std::optional<double> value;        ///< nominal, in `unit`; none for words
-  std::optional<double> low, high;    ///< ends of an interval, in `unit`
-  std::string unit;                   ///< unit symbol as in units.def, or empty
-  std::string printed;                ///< as set on paper: thin spaces, U+2212 minus
+  std::string id;               ///< `cell/sr754w#size.diameter`, `cell/sr754w#cell-decode.height`, `table/cell-systems#S.nominal`
+  std::optional<double> value;  ///< nominal, in `unit`; none for words
+  std::optional<double> low, high;  ///< ends of an interval, in `unit`
+  std::string unit;                 ///< unit symbol as in units.def, or empty
+  std::string printed;              ///< as set on paper: thin spaces, U+2212 minus
   Trust trust = Trust::memory;
-  bool derived = false;               ///< worked out by us; drawn with a bar under the sign
-  std::vector<std::string> inputs;    ///< ids of the facts it was worked out from
-  std::string source;                 ///< `source/ID, where` for a stated fact, formula with its source for a derived one
+  bool derived = false;             ///< worked out by us; drawn with a bar under the sign
+  std::vector<std::string> inputs;  ///< ids of the facts it was worked out from
+  std::string source;               ///< `source/ID, where` for a stated fact, formula with its source for a derived one
 };
 
 /// All facts of a run in a stable order: by record kind, id, then path.

@@ -14,7 +14,8 @@ const Record* in_list(const List& list, std::string_view id) {
 const Record* by_id(const KnowledgeBase& base, Kind kind, std::string_view id) {
   switch (kind) {
 #define BENCHLEAF_KIND(name, folder, Struct, list, plural) \
-  case Kind::name: return in_list(base.list, id);
+  case Kind::name:                                         \
+    return in_list(base.list, id);
 #include "model/kinds.def"
 #undef BENCHLEAF_KIND
   }

@@ -39,7 +39,7 @@ struct KnowledgeBase {
 #include "model/kinds.def"
 #undef BENCHLEAF_KIND
   std::map<std::string, std::string, std::less<>> aliases;  ///< `cell/old` to `cell/new`
-  std::set<std::string, std::less<>> broken;  ///< `kind/id` of files that gave no record; naming one is no mistake
+  std::set<std::string, std::less<>> broken;                ///< `kind/id` of files that gave no record; naming one is no mistake
 
   /// The record, aliases resolved, or nullptr.
   const Record* find(Kind kind, std::string_view id) const;

@@ -15,10 +15,10 @@ struct Member;
 /// One value of a record file as it was written: immutable once read, and each value knows where it stands.
 struct Node {
   NodeType type = NodeType::null;
-  bool quoted = false;       ///< written in quotes, so a string whatever it looks like
-  std::string text;          ///< the scalar as written, without quotes
-  base::Span span;           ///< of the value; an empty value is placed at its key
-  std::vector<Node> items;   ///< of a sequence
+  bool quoted = false;          ///< written in quotes, so a string whatever it looks like
+  std::string text;             ///< the scalar as written, without quotes
+  base::Span span;              ///< of the value; an empty value is placed at its key
+  std::vector<Node> items;      ///< of a sequence
   std::vector<Member> members;  ///< of a mapping, in file order, keys unique
 
   /// The member with this key, or nullptr.

@@ -86,9 +86,8 @@ base::Span Record::span_of(std::string_view path) const {
 }
 
 bool Record::usable(std::string_view path) const {
-  return std::none_of(unusable.begin(), unusable.end(), [path](const std::string& broken) {
-    return lies_within(path, broken) || lies_within(broken, path);
-  });
+  return std::none_of(unusable.begin(), unusable.end(),
+                      [path](const std::string& broken) { return lies_within(path, broken) || lies_within(broken, path); });
 }
 
 const Basis* Record::basis_for(std::string_view path) const {

@@ -37,8 +37,8 @@ struct Basis {
   std::string source;  ///< `source/ID`, or empty
   std::string where;   ///< page, clause, table
   Trust trust = Trust::memory;
-  std::string as_of;   ///< date on which the source said so, or empty
-  base::Span span;     ///< of its key
+  std::string as_of;  ///< date on which the source said so, or empty
+  base::Span span;    ///< of its key
 };
 
 /// A source that says something else, kept beside the value that was chosen.
@@ -57,7 +57,7 @@ struct Reference {
   std::string text;         ///< as written: `white-vinegar`, `chemistry/white-vinegar`, or a slot `$liquid`
   std::vector<Kind> kinds;  ///< those it may be of; none: any
   base::Span span;
-  std::string target;       ///< the record it names, `kind/id` with aliases resolved; empty where none or several fit
+  std::string target;  ///< the record it names, `kind/id` with aliases resolved; empty where none or several fit
 };
 
 struct Alias {
@@ -71,15 +71,15 @@ struct Record {
   std::string id;
   std::string title;  ///< what an entry is called; the designation of a cell, the term of a term
   base::FileId file = base::kNoFile;
-  base::Span span;    ///< of the id
+  base::Span span;  ///< of the id
   std::vector<Alias> aliases;
   std::map<std::string, Basis, std::less<>> basis;
   std::vector<Conflict> conflicts;
   std::string note;
   Node root;
-  std::vector<std::string> unusable;     ///< paths that no stage may read; empty for a whole record
-  std::vector<Reference> references;     ///< in file order
-  std::vector<std::string> basis_paths;  ///< values that need a basis, in file order
+  std::vector<std::string> unusable;        ///< paths that no stage may read; empty for a whole record
+  std::vector<Reference> references;        ///< in file order
+  std::vector<std::string> basis_paths;     ///< values that need a basis, in file order
   std::vector<std::string> quantity_paths;  ///< values that are quantities, in file order
 
   /// `cell/sr754w`.

@@ -66,9 +66,15 @@ class RowReader {
 };
 
 CellSystem cell_system_of(RowReader& row) {
-  return {row.word("letter"),     row.word("system"),      row.word("name"),
-          row.quantity("nominal"), row.optional_quantity("end"), row.quantity("lowest"),
-          row.quantity("highest"), row.word("status") == "withdrawn", row.origin()};
+  return {row.word("letter"),
+          row.word("system"),
+          row.word("name"),
+          row.quantity("nominal"),
+          row.optional_quantity("end"),
+          row.quantity("lowest"),
+          row.quantity("highest"),
+          row.word("status") == "withdrawn",
+          row.origin()};
 }
 
 CellDiameter cell_diameter_of(RowReader& row) {
@@ -90,13 +96,10 @@ CellSizeLimit cell_size_limit_of(RowReader& row) {
           row.quantity("height-max"), row.quantity("height-min"),   row.origin()};
 }
 
-SafetySign safety_sign_of(RowReader& row) {
-  return {row.word("number"), row.word("title"), row.word("family"), row.origin()};
-}
+SafetySign safety_sign_of(RowReader& row) { return {row.word("number"), row.word("title"), row.word("family"), row.origin()}; }
 
 SignalWord signal_word_of(RowReader& row) {
-  return {row.word("word"),    row.word("severity"), row.word("likelihood"),
-          row.word("meaning"), row.word("colour"),   row.origin()};
+  return {row.word("word"), row.word("severity"), row.word("likelihood"), row.word("meaning"), row.word("colour"), row.origin()};
 }
 
 template <typename Typed>
@@ -136,18 +139,14 @@ const CellShortForm* Tables::cell_short_form(std::string_view short_size) const 
 const CellSuffix* Tables::cell_suffix(std::string_view letter) const {
   return row_with(cell_suffixes, &CellSuffix::letter, letter);
 }
-const CellDrain* Tables::cell_drain(std::string_view suffix) const {
-  return row_with(cell_drains, &CellDrain::suffix, suffix);
-}
+const CellDrain* Tables::cell_drain(std::string_view suffix) const { return row_with(cell_drains, &CellDrain::suffix, suffix); }
 const CellSizeLimit* Tables::cell_size_limit(std::string_view size) const {
   return row_with(cell_size_limits, &CellSizeLimit::size, size);
 }
 const SafetySign* Tables::safety_sign(std::string_view number) const {
   return row_with(safety_signs, &SafetySign::number, number);
 }
-const SignalWord* Tables::signal_word(std::string_view word) const {
-  return row_with(signal_words, &SignalWord::word, word);
-}
+const SignalWord* Tables::signal_word(std::string_view word) const { return row_with(signal_words, &SignalWord::word, word); }
 
 Tables make_tables(std::vector<PublishedTable> published, std::vector<TableFault>& faults) {
   Tables tables;

@@ -22,11 +22,11 @@ struct PublishedTable {
   struct Row {
     std::string key;
     std::map<std::string, std::string, std::less<>> cells;  ///< by column name
-    Trust trust = Trust::memory;  ///< of the row, else of the table
-    std::string source;           ///< `source/ID`, or empty; of the row, else of the table
+    Trust trust = Trust::memory;                            ///< of the row, else of the table
+    std::string source;                                     ///< `source/ID`, or empty; of the row, else of the table
     std::string note;
     base::Span span;
-    std::map<std::string, base::Span, std::less<>> spans;   ///< of the cells
+    std::map<std::string, base::Span, std::less<>> spans;  ///< of the cells
   };
 
   std::string name;
@@ -46,7 +46,7 @@ struct PublishedTable {
 
 /// What every typed row knows about where it comes from.
 struct RowOrigin {
-  std::string id;      ///< `table/cell-systems#S`: the fact of a cell is this, a dot, the column
+  std::string id;  ///< `table/cell-systems#S`: the fact of a cell is this, a dot, the column
   Trust trust = Trust::memory;
   std::string source;  ///< publication, and edition where one is known
 };
@@ -74,7 +74,7 @@ struct CellShortForm {
   std::string short_size;  ///< 48
   std::string long_size;   ///< 754
   int code = 0;
-  int tenths = 0;          ///< height in tenths of a millimetre, cut off
+  int tenths = 0;  ///< height in tenths of a millimetre, cut off
   RowOrigin origin;
 };
 

@@ -64,7 +64,7 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
     PlainLine line = set_plain(setting, mark, target.prose, label);
     Galley galley;
     Target inner{galley, target.width - indent, setting.add_tag(Role::list_body, item), target.heading_level, target.least_level,
-                 true, target.prose};
+                 true,   target.prose};
     inner.prose.flush = Look::Flush::left;
     set_blocks(setting, blocks, inner);
     if (galley.strips.empty()) continue;
@@ -73,7 +73,10 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
     first.before = from_mm(number == 1 ? 1.6 : 0.8);
     Length baseline = 0;
     for (const Item& placed : first.items) {
-      if (const auto* text = std::get_if<TextItem>(&placed.what)) { baseline = text->at.y; break; }
+      if (const auto* text = std::get_if<TextItem>(&placed.what)) {
+        baseline = text->at.y;
+        break;
+      }
     }
     for (Item& placed : line.items) {
       shift(placed, 0, baseline);
@@ -108,8 +111,8 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   const TagId item = setting.add_tag(Role::list_item, list);
   const TagId label = setting.add_tag(Role::label, item);
   const Length indent = from_mm(9);
-  Strip number = stacked(Words(setting, {model::text_run(std::to_string(step.number))}, look::step_number(), label)
-                             .set(setting, indent));
+  Strip number =
+      stacked(Words(setting, {model::text_run(std::to_string(step.number))}, look::step_number(), label).set(setting, indent));
   const TagId body = setting.add_tag(Role::list_body, item);
   Look look = look::entry_body();
   Strips lines = set_paragraph(setting, step.runs, look, target.width - indent, body, 0);
@@ -170,9 +173,7 @@ struct Dispatch {
 
 }  // namespace
 
-void set_block(Setting& setting, const model::Block& block, Target& target) {
-  std::visit(Dispatch{setting, target}, block.what);
-}
+void set_block(Setting& setting, const model::Block& block, Target& target) { std::visit(Dispatch{setting, target}, block.what); }
 
 void set_blocks(Setting& setting, const model::Blocks& blocks, Target& target) {
   for (const model::Block& block : blocks) set_block(setting, block, target);

@@ -40,8 +40,8 @@ struct Glyph {
   std::int32_t advance = 0;
   std::int32_t dx = 0;
   std::int32_t dy = 0;
-  Length extra = 0;            ///< added after the glyph
-  std::uint32_t cluster = 0;   ///< byte offset into TextItem::text of the first code point it stands for
+  Length extra = 0;           ///< added after the glyph
+  std::uint32_t cluster = 0;  ///< byte offset into TextItem::text of the first code point it stands for
 };
 
 using FontIndex = int;  ///< into the FontSet the pages were set with
@@ -81,8 +81,36 @@ inline constexpr TagId kLayoutArtifact = -1;      ///< rules, grounds, drawn orn
 inline constexpr TagId kPaginationArtifact = -2;  ///< running heads, folios, thumb tabs, repeated table heads
 
 enum class Role {
-  document, part, sect, div, h1, h2, h3, h4, p, list, list_item, label, list_body, table, table_head, table_body, row,
-  header_cell, data_cell, caption, figure, formula, link, span, note, toc, toc_item, reference, index, code
+  document,
+  part,
+  sect,
+  div,
+  h1,
+  h2,
+  h3,
+  h4,
+  p,
+  list,
+  list_item,
+  label,
+  list_body,
+  table,
+  table_head,
+  table_body,
+  row,
+  header_cell,
+  data_cell,
+  caption,
+  figure,
+  formula,
+  link,
+  span,
+  note,
+  toc,
+  toc_item,
+  reference,
+  index,
+  code
 };
 
 /// One structure element. Children follow the order in which their first content is placed; an element without content
@@ -93,11 +121,11 @@ struct Tag {
   std::string title;               ///< /T: the id of the fact a span prints
   std::string alt;                 ///< alternative text of a figure
   std::string actual_text;
-  std::string id;                  ///< of header cells that `headers` name
+  std::string id;  ///< of header cells that `headers` name
   enum class Scope { none, row, column } scope = Scope::none;
   std::vector<std::string> headers;
   int column_span = 1;
-  std::optional<Box> box;          ///< of a figure, on `box_page`
+  std::optional<Box> box;  ///< of a figure, on `box_page`
   int box_page = 0;
 };
 
@@ -109,8 +137,8 @@ struct Item {
 /// A place that can be clicked: to a destination of the same document.
 struct LinkArea {
   Box box;
-  std::string target;  ///< destination name
-  std::string words;   ///< what the link says, for readers that speak it
+  std::string target;           ///< destination name
+  std::string words;            ///< what the link says, for readers that speak it
   TagId tag = kLayoutArtifact;  ///< the link element it belongs to
 };
 
@@ -123,7 +151,7 @@ struct Page {
 };
 
 struct Destination {
-  int page = 0;      ///< from 0
+  int page = 0;  ///< from 0
   Length x = 0;
   Length y = 0;
 };
@@ -138,7 +166,7 @@ struct Document {
   std::string title;
   std::string subject;
   std::string language;
-  std::string iso_date;   ///< `2026-11-01`: the only date that is written
+  std::string iso_date;  ///< `2026-11-01`: the only date that is written
   std::vector<Page> pages;
   std::vector<Tag> tags;  ///< tags[0] is the root
   std::map<std::string, Destination> destinations;

@@ -10,7 +10,6 @@
 namespace benchleaf::page {
 namespace {
 
-
 void put_lines(Strips& strips, Strips lines, double before_mm) {
   if (!lines.empty()) lines.front().before = from_mm(before_mm);
   for (Strip& line : lines) strips.push_back(std::move(line));
@@ -50,7 +49,8 @@ void open_entry(Setting& setting, const model::Entry& entry, Strip& first, Lengt
   shift(first, 0, under_rule);
   first.height += under_rule;
   first.before = from_mm(small ? 1.6 : 3.4);
-  first.items.insert(first.items.begin(), rule(0, 0, width, small ? 0.25 : 0.75, print_color(small ? model::Ink::rule : model::Ink::ink)));
+  first.items.insert(first.items.begin(),
+                     rule(0, 0, width, small ? 0.25 : 0.75, print_color(small ? model::Ink::rule : model::Ink::ink)));
   first.places.push_back({entry.anchor, 0});
   first.running = entry.running_key;
   Length y = under_rule;
@@ -148,7 +148,8 @@ std::vector<Item> note_items(Setting& setting, const model::MarginNote& note, Ta
   }
   Strip whole = stacked(std::move(lines));
   shift(whole, right ? 0 : sign, 0);
-  Strip mark = stacked(Words(setting, {model::trust_run(note.trust, note.derived)}, look::margin_label(), parent).set(setting, sign));
+  Strip mark =
+      stacked(Words(setting, {model::trust_run(note.trust, note.derived)}, look::margin_label(), parent).set(setting, sign));
   overlay(whole, std::move(mark), right ? width - from_mm(2.2) : 0, 0);
   height = whole.height;
   return std::move(whole.items);

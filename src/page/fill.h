@@ -17,7 +17,7 @@ struct PendingSlot {
 
 /// What the furniture of a page needs to know about it.
 struct PageNotes {
-  int chapter = 0;           ///< index into the book's chapters; -1 in the front matter
+  int chapter = 0;  ///< index into the book's chapters; -1 in the front matter
   std::string first_running;
   std::string last_running;
   bool signs = false;

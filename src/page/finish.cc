@@ -12,8 +12,9 @@ namespace benchleaf::page {
 namespace {
 
 std::string roman(int number) {
-  constexpr std::pair<int, const char*> kDigits[] = {{1000, "m"}, {900, "cm"}, {500, "d"}, {400, "cd"}, {100, "c"}, {90, "xc"}, {50, "l"},
-                                                     {40, "xl"},  {10, "x"},   {9, "ix"},  {5, "v"},    {4, "iv"},  {1, "i"}};
+  constexpr std::pair<int, const char*> kDigits[] = {{1000, "m"}, {900, "cm"}, {500, "d"}, {400, "cd"}, {100, "c"},
+                                                     {90, "xc"},  {50, "l"},   {40, "xl"}, {10, "x"},   {9, "ix"},
+                                                     {5, "v"},    {4, "iv"},   {1, "i"}};
   std::string text;
   for (const auto& [value, letters] : kDigits) {
     for (; number >= value; number -= value) text += letters;
@@ -61,7 +62,8 @@ void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) 
     const Slot& slot = pending.slot;
     const auto number = numbers.find(slot.target);
     if (number == numbers.end()) {
-      setting.findings.add(report::Rule::page_lost_place, {}, "no page is known for '" + slot.target + "'", "link to a record or a heading");
+      setting.findings.add(report::Rule::page_lost_place, {}, "no page is known for '" + slot.target + "'",
+                           "link to a record or a heading");
       continue;
     }
     Look look = bold_of(look::table_cell());

@@ -32,12 +32,14 @@ void set_cover(Setting& setting, const model::Book& book, TagId section, PageSta
   Page& page = stack.pages.back();
   const Length left = paper.inner;
   const Length width = from_mm(104);
-  Strips lines = Words(setting, {model::text_run(book.title)}, look::cover_title(), setting.add_heading(1, section)).set(setting, width);
+  Strips lines =
+      Words(setting, {model::text_run(book.title)}, look::cover_title(), setting.add_heading(1, section)).set(setting, width);
   for (Strip& line : set_paragraph(setting, {model::text_run(book.subtitle)}, look::cover_line(), width, section, from_mm(4))) {
     lines.push_back(std::move(line));
   }
   const model::Runs edition{model::text_run("Edition\u00A0" + book.edition + ", " + book.date)};
-  for (Strip& line : set_paragraph(setting, edition, look::second_name(), width, section, from_mm(8))) lines.push_back(std::move(line));
+  for (Strip& line : set_paragraph(setting, edition, look::second_name(), width, section, from_mm(8)))
+    lines.push_back(std::move(line));
   const Length top = paper.block_top + paper.block_height * 52 / 100;
   page.items.push_back(rule(left, top, width, 1.5, print_color(model::Ink::ink)));
   put(stacked(std::move(lines)), left, top + from_mm(5), page);

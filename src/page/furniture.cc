@@ -91,7 +91,8 @@ std::string shortened(const std::string& words, std::size_t most) {
 }
 
 void running_head(Furniture& furniture, const model::Book& book, const PageNotes& notes, const Paper& paper, const Edges& edges) {
-  furniture.rule_at(std::min(edges.outer, edges.inner), paper.head_rule, std::max(edges.outer, edges.inner), 0.5, model::Ink::ink);
+  furniture.rule_at(std::min(edges.outer, edges.inner), paper.head_rule, std::max(edges.outer, edges.inner), 0.5,
+                    model::Ink::ink);
   const Length baseline = paper.head_rule - from_mm(1.8);
   using From = Furniture::From;
   model::Runs keys;
@@ -109,8 +110,8 @@ void running_head(Furniture& furniture, const model::Book& book, const PageNotes
   if (!keys.empty()) furniture.words(keys, look::running_head(), edges.outer, baseline, outer);
   if (notes.chapter >= 0) {
     const model::Chapter& chapter = book.chapters.at(static_cast<std::size_t>(notes.chapter));
-    furniture.words({model::text_run(std::to_string(chapter.number) + "\u2002" + chapter.title)}, look::running_chapter(), edges.inner,
-                    baseline, inner);
+    furniture.words({model::text_run(std::to_string(chapter.number) + "\u2002" + chapter.title)}, look::running_chapter(),
+                    edges.inner, baseline, inner);
   }
 }
 
@@ -122,8 +123,8 @@ void folio_line(Furniture& furniture, const model::Book& book, const std::string
   const Length width = furniture.words({model::text_run(label)}, look::folio(), edges.outer, baseline, outer);
   const Length beside = edges.recto ? edges.outer - width - from_mm(3) : edges.outer + width + from_mm(3);
   furniture.words({model::text_run(book.standing_line)}, look::folio_line(), beside, baseline, outer);
-  furniture.words({model::text_run("Benchleaf, edition\u00A0" + book.edition + ", " + book.date)}, look::folio_line(), edges.inner, baseline,
-                  inner);
+  furniture.words({model::text_run("Benchleaf, edition\u00A0" + book.edition + ", " + book.date)}, look::folio_line(),
+                  edges.inner, baseline, inner);
 }
 
 Box tab_box(const Paper& paper, int number, bool recto) {
@@ -137,8 +138,8 @@ void draw_tab(Furniture& furniture, const model::Chapter& chapter, const Box& bo
   furniture.fill(box, model::Ink::accent);
   const Length baseline = box.top + from_mm(1.8) + static_cast<Length>(look::tab_number().size_pt * 0.71 * kPt);
   using From = Furniture::From;
-  furniture.words({model::text_run(std::to_string(chapter.number))}, look::tab_number(), recto ? box.left + from_mm(2) : box.right - from_mm(2),
-                  baseline, recto ? From::left : From::right);
+  furniture.words({model::text_run(std::to_string(chapter.number))}, look::tab_number(),
+                  recto ? box.left + from_mm(2) : box.right - from_mm(2), baseline, recto ? From::left : From::right);
   if (recto) {
     furniture.turned(chapter.tab, look::tab_name(), {box.left + from_mm(2.2), box.top + from_mm(6.4)}, 1);
   } else {
@@ -195,8 +196,8 @@ void check_bar(Furniture& furniture, const Paper& paper, const Edges& edges) {
     shift(item, left + from_mm(mm), y);
     furniture.add(std::move(item));
   }
-  furniture.words({model::text_run("If this bar is not 100\u2009mm, trust no outline.")}, look::folio_line(),
-                  left + from_mm(103), y, Furniture::From::left);
+  furniture.words({model::text_run("If this bar is not 100\u2009mm, trust no outline.")}, look::folio_line(), left + from_mm(103),
+                  y, Furniture::From::left);
 }
 
 }  // namespace
@@ -217,7 +218,8 @@ void furnish_cover(Setting& setting, const model::Book& book, Page& page) {
     const Box box = tab_box(setting.paper, static_cast<int>(i) + 1, true);
     draw_tab(furniture, book.chapters[i], box, true);
     furniture.words({model::text_run(book.chapters[i].title)}, look::contents_line(), box.left - from_mm(3),
-                    box.top + from_mm(1.8) + static_cast<Length>(look::tab_number().size_pt * 0.71 * kPt), Furniture::From::right);
+                    box.top + from_mm(1.8) + static_cast<Length>(look::tab_number().size_pt * 0.71 * kPt),
+                    Furniture::From::right);
   }
 }
 

@@ -25,12 +25,12 @@ struct Look {
 
 /// The uses of type in the book; sizes in points are the design's.
 namespace look {
-Look body();            ///< prose at full measure, justified
-Look entry_body();      ///< prose beside a key, ragged
+Look body();        ///< prose at full measure, justified
+Look entry_body();  ///< prose beside a key, ragged
 Look lead();
 Look dense();
 Look note();
-Look entry_key();       ///< 27 pt number
+Look entry_key();  ///< 27 pt number
 Look page_title();
 Look short_title();
 Look second_name();

@@ -59,7 +59,8 @@ std::vector<Item> word_panel(Setting& setting, const model::Message& message, Le
 }
 
 /// Up to two drawn signs above each other's line, then the rest of the panel is words.
-Length place_signs(Setting& setting, const model::Message& message, Length left, Length height, TagId tag, std::vector<Item>& items) {
+Length place_signs(Setting& setting, const model::Message& message, Length left, Length height, TagId tag,
+                   std::vector<Item>& items) {
   constexpr double kSignMm = 9.5;
   constexpr std::size_t kMost = 2;
   Length x = left;

@@ -13,18 +13,18 @@ enum class Side { verso, recto };
 
 /// The measures of one paper, all in page lengths. Margins are mirrored on verso pages.
 struct Paper {
-  std::string name;       ///< `a4`, `letter`
+  std::string name;  ///< `a4`, `letter`
   Length width = 0;
   Length height = 0;
-  Length inner = 0;       ///< spine to text block
+  Length inner = 0;  ///< spine to text block
   Length block_width = 0;
   Length block_top = 0;
   Length block_height = 0;
-  Length note_gap = 0;    ///< text block to margin notes
+  Length note_gap = 0;  ///< text block to margin notes
   Length note_width = 0;
-  Length head_rule = 0;   ///< running head rule, from the top
-  Length folio = 0;       ///< baseline of the folio, from the foot
-  Length tab_pitch = 0;   ///< step of the thumb tabs down the edge
+  Length head_rule = 0;  ///< running head rule, from the top
+  Length folio = 0;      ///< baseline of the folio, from the foot
+  Length tab_pitch = 0;  ///< step of the thumb tabs down the edge
 
   Length block_left(Side side) const { return side == Side::recto ? inner : width - inner - block_width; }
   Length outer() const { return width - inner - block_width; }

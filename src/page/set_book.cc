@@ -99,7 +99,8 @@ Document set_book(const model::Book& book, const Paper& paper, const FontSet& fo
 
 std::string page_label(const Document& document, const std::string& anchor) {
   const auto place = document.destinations.find(anchor);
-  return place == document.destinations.end() ? std::string() : document.pages.at(static_cast<std::size_t>(place->second.page)).label;
+  return place == document.destinations.end() ? std::string()
+                                              : document.pages.at(static_cast<std::size_t>(place->second.page)).label;
 }
 
 }  // namespace benchleaf::page

@@ -28,8 +28,8 @@ struct Setting {
   report::Findings& findings;
   const Paper& paper;
   std::vector<Tag>& tags;
-  std::set<std::string> anchors;       ///< every place a link may lead to
-  std::string widest_number = "888";   ///< no page number of the book is wider
+  std::set<std::string> anchors;      ///< every place a link may lead to
+  std::string widest_number = "888";  ///< no page number of the book is wider
 
   std::vector<OutlineLine> outline;
 
@@ -49,8 +49,8 @@ struct Target {
   Galley& galley;
   Length width = 0;
   TagId parent = 0;
-  int heading_level = 1;  ///< of the heading that stands above; an entry is one deeper
-  int least_level = 2;    ///< no heading here is higher
+  int heading_level = 1;    ///< of the heading that stands above; an entry is one deeper
+  int least_level = 2;      ///< no heading here is higher
   bool beside_key = false;  ///< a narrow column: prose ragged, heads small
   Look prose;
 };

@@ -11,7 +11,7 @@ namespace benchleaf::page {
 /// A place that waits for a page number. As wide as the widest number the book could have, so that filling it in never
 /// moves a line.
 struct Slot {
-  Point at;             ///< left end on the baseline
+  Point at;  ///< left end on the baseline
   Length width = 0;
   bool flush_right = false;
   std::string target;
@@ -26,7 +26,7 @@ struct Place {
 
 /// A note for the outer margin, set for both sides since the side is known only when the page is.
 struct MarginBox {
-  Length y = 0;        ///< wanted top, from the strip's top
+  Length y = 0;  ///< wanted top, from the strip's top
   Length height = 0;
   std::vector<Item> verso;  ///< from the note column's left edge
   std::vector<Item> recto;
@@ -36,14 +36,14 @@ struct MarginBox {
 /// coordinates are from the strip's top left corner, which lies on the left edge of the text block.
 struct Strip {
   Length height = 0;
-  Length before = 0;     ///< least space above; falls away at the top of a page
+  Length before = 0;       ///< least space above; falls away at the top of a page
   bool keep_next = false;  ///< never last on its page
   bool new_page = false;
-  bool signs = false;      ///< carries a trust sign, so the page needs the legend
-  bool true_size = false;  ///< shows something at true size, so the page needs the check bar
-  int head = -1;           ///< table head to repeat when this strip is first on a page
-  std::string running;     ///< the first entry that stands on this strip, for the running head
-  std::string running_end; ///< the last one
+  bool signs = false;       ///< carries a trust sign, so the page needs the legend
+  bool true_size = false;   ///< shows something at true size, so the page needs the check bar
+  int head = -1;            ///< table head to repeat when this strip is first on a page
+  std::string running;      ///< the first entry that stands on this strip, for the running head
+  std::string running_end;  ///< the last one
   std::vector<Item> items;
   std::vector<LinkArea> links;
   std::vector<Slot> slots;

@@ -55,7 +55,8 @@ class TableSetter {
   }
 
   void build_cells() {
-    has_head_ = std::any_of(table_.columns.begin(), table_.columns.end(), [](const auto& column) { return !column.head.empty(); });
+    has_head_ =
+        std::any_of(table_.columns.begin(), table_.columns.end(), [](const auto& column) { return !column.head.empty(); });
     if (has_head_) {
       const TagId head = setting_.add_tag(Role::table_head, table_tag_);
       const TagId row = setting_.add_tag(Role::row, head);
@@ -141,7 +142,8 @@ class TableSetter {
     } else if (spare > 0) {
       const Length wish = all_high - all_low;
       for (std::size_t i = 0; i < count; ++i) {
-        grid_.width[i] += static_cast<Length>(static_cast<double>(spare) * static_cast<double>(high[i] - low[i]) / static_cast<double>(wish));
+        grid_.width[i] +=
+            static_cast<Length>(static_cast<double>(spare) * static_cast<double>(high[i] - low[i]) / static_cast<double>(wish));
       }
     }
     Length x = 0;
@@ -172,8 +174,10 @@ class TableSetter {
     Strips lines = row_lines(rows_[row]);
     if (lines.empty()) return;
     if (!table_.rows[row].anchor.empty()) lines.front().places.push_back({table_.rows[row].anchor, 0});
-    if (lines.size() <= kBreakableLines) lines = {stacked(std::move(lines))};
-    else keep_lines(lines);
+    if (lines.size() <= kBreakableLines)
+      lines = {stacked(std::move(lines))};
+    else
+      keep_lines(lines);
     Strip& end = lines.back();
     if (!last) {
       end.items.push_back(rule(0, end.height + from_mm(0.6), target_.width, 0.25, print_color(model::Ink::rule)));
@@ -233,7 +237,8 @@ class TableSetter {
 
   Strip drawing_line(const SetCell& cell, std::size_t column) {
     Strip strip;
-    const double scale = std::min(1.0, static_cast<double>(grid_.width[column]) / static_cast<double>(from_mm(cell.drawing->width_mm)));
+    const double scale =
+        std::min(1.0, static_cast<double>(grid_.width[column]) / static_cast<double>(from_mm(cell.drawing->width_mm)));
     strip.height = from_mm(cell.drawing->height_mm * scale);
     strip.items = place_drawing(setting_, *cell.drawing, scale, setting_.add_figure(cell.tag, cell.drawing->alt));
     return strip;

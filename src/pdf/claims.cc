@@ -18,10 +18,12 @@ using report::Rule;
 
 class ClaimCheck {
  public:
-  ClaimCheck(const page::Document& document, report::Findings& findings) : document_(document), findings_(findings), label_(document.tags.size()) {
+  ClaimCheck(const page::Document& document, report::Findings& findings)
+      : document_(document), findings_(findings), label_(document.tags.size()) {
     for (const page::Page& page : document.pages) {
       for (const page::Item& item : page.items) {
-        if (item.tag >= 0 && label_.at(static_cast<std::size_t>(item.tag)) == nullptr) label_.at(static_cast<std::size_t>(item.tag)) = &page.label;
+        if (item.tag >= 0 && label_.at(static_cast<std::size_t>(item.tag)) == nullptr)
+          label_.at(static_cast<std::size_t>(item.tag)) = &page.label;
       }
     }
     for (const page::Tag& tag : document.tags) {
@@ -65,14 +67,16 @@ class ClaimCheck {
     const bool loose = tag.role == page::Role::header_cell && tag.scope == page::Tag::Scope::none && tag.id.empty();
     if (loose) add(Rule::pdf_header_scope, "a head cell of neither a row nor a column" + where(i));
     for (const std::string& header : tag.headers) {
-      if (names_.count(header) == 0) add(Rule::pdf_header_scope, "a cell" + where(i) + " refers to the head " + header + ", which is not there");
+      if (names_.count(header) == 0)
+        add(Rule::pdf_header_scope, "a cell" + where(i) + " refers to the head " + header + ", which is not there");
     }
   }
 
   void check_link(const page::Page& page, const page::LinkArea& area) {
     if (!is_link(document_, area)) {
-      add(Rule::pdf_link, "a link to " + area.target + " on page " + page.label +
-                              (document_.destinations.count(area.target) == 0 ? " leads nowhere" : " belongs to no link element"));
+      add(Rule::pdf_link,
+          "a link to " + area.target + " on page " + page.label +
+              (document_.destinations.count(area.target) == 0 ? " leads nowhere" : " belongs to no link element"));
     } else if (area.words.empty()) {
       add(Rule::pdf_link, "a link to " + area.target + " on page " + page.label + " says nothing");
     }
@@ -97,7 +101,8 @@ void check_claims(const page::Document& document, std::string_view profile, repo
   check.check_elements();
   check.check_links();
   if (!is_usable_profile(profile)) {
-    findings.add(Rule::pdf_profile, {}, "the colour profile is no ICC profile of version 2 for RGB", "name another in schema/fonts.yaml");
+    findings.add(Rule::pdf_profile, {}, "the colour profile is no ICC profile of version 2 for RGB",
+                 "name another in schema/fonts.yaml");
   }
 }
 

@@ -29,7 +29,8 @@ int destination_objects(const page::Document& document) {
   return document.destinations.empty() ? 0 : tree_objects(document.destinations.size());
 }
 
-void write_destinations(FileOutput& out, ObjectNumber root, const page::Document& document, const std::vector<ObjectNumber>& pages) {
+void write_destinations(FileOutput& out, ObjectNumber root, const page::Document& document,
+                        const std::vector<ObjectNumber>& pages) {
   if (document.destinations.empty()) return;
   std::vector<std::map<std::string, page::Destination>::const_iterator> places;
   for (auto place = document.destinations.cbegin(); place != document.destinations.cend(); ++place) places.push_back(place);

@@ -42,7 +42,9 @@ std::string character_set(std::size_t glyphs) {
 }
 
 /// 9.8.2 of ISO 32000-1: 1 fixed pitch, 4 symbolic (the codes are no standard encoding), 64 italic.
-int flags_of(const page::FontMetrics& metrics) { return 4 | (metrics.fixed_pitch ? 1 : 0) | (metrics.italic_angle != 0 ? 64 : 0); }
+int flags_of(const page::FontMetrics& metrics) {
+  return 4 | (metrics.fixed_pitch ? 1 : 0) | (metrics.italic_angle != 0 ? 64 : 0);
+}
 
 /// No table of a TrueType font states the width of a stem; this parabola through the weights is common practice.
 std::int64_t stem_width(int weight) { return 50'000 + static_cast<std::int64_t>(weight) * weight * 1000 / (65 * 65); }

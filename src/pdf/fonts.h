@@ -13,9 +13,9 @@ namespace benchleaf::pdf {
 
 /// How the glyphs of one font are named in the file. Widths are in 1/1,000,000 of the type size, as the file states them.
 struct FontCodes {
-  std::vector<std::uint32_t> code;    ///< by glyph of the whole font
-  std::vector<std::int64_t> width;    ///< by glyph of the whole font
-  ObjectNumber object = 0;            ///< 0 for a font that is not used
+  std::vector<std::uint32_t> code;  ///< by glyph of the whole font
+  std::vector<std::int64_t> width;  ///< by glyph of the whole font
+  ObjectNumber object = 0;          ///< 0 for a font that is not used
 };
 
 /// Embeds a subset of every font in use as a Type 0 font with codes of two bytes. A font that cannot be embedded is a finding.

@@ -29,8 +29,8 @@ class Links {
  private:
   const page::Document& document_;
   const std::vector<ObjectNumber>& pages_;
-  std::vector<Link> links_;               ///< by page
-  std::vector<std::size_t> page_begin_;   ///< by page: where its links begin
+  std::vector<Link> links_;              ///< by page
+  std::vector<std::size_t> page_begin_;  ///< by page: where its links begin
 };
 
 /// Whether a link area can become a link at all.

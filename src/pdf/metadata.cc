@@ -95,11 +95,13 @@ std::string info_entries(const page::Document& document) {
 
 std::string xmp_packet(const page::Document& document) {
   std::string out(kPacketHead);
-  out += "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
-         "<dc:format>application/pdf</dc:format>\n";
+  out +=
+      "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n"
+      "<dc:format>application/pdf</dc:format>\n";
   append_language_alternative(out, "dc:title", document.title);
   append_language_alternative(out, "dc:description", document.subject);
-  out += "<dc:language><rdf:Bag><rdf:li>" + xml_text(document.language) + "</rdf:li></rdf:Bag></dc:language>\n</rdf:Description>\n";
+  out +=
+      "<dc:language><rdf:Bag><rdf:li>" + xml_text(document.language) + "</rdf:li></rdf:Bag></dc:language>\n</rdf:Description>\n";
   out += "<rdf:Description rdf:about=\"\" xmlns:xmp=\"http://ns.adobe.com/xap/1.0/\">\n<xmp:CreatorTool>";
   out += kProducer;
   out += "</xmp:CreatorTool>\n";

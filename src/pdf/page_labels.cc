@@ -20,8 +20,19 @@ constexpr int kLargestRoman = 3999;
 constexpr std::size_t kMostDigits = 6;
 
 using RomanPart = std::pair<int, std::string_view>;
-constexpr std::array<RomanPart, 13> kRomanParts = {{{1000, "m"}, {900, "cm"}, {500, "d"}, {400, "cd"}, {100, "c"}, {90, "xc"}, {50, "l"},
-                                                    {40, "xl"}, {10, "x"}, {9, "ix"}, {5, "v"}, {4, "iv"}, {1, "i"}}};
+constexpr std::array<RomanPart, 13> kRomanParts = {{{1000, "m"},
+                                                    {900, "cm"},
+                                                    {500, "d"},
+                                                    {400, "cd"},
+                                                    {100, "c"},
+                                                    {90, "xc"},
+                                                    {50, "l"},
+                                                    {40, "xl"},
+                                                    {10, "x"},
+                                                    {9, "ix"},
+                                                    {5, "v"},
+                                                    {4, "iv"},
+                                                    {1, "i"}}};
 
 std::optional<int> read_roman(std::string_view label) {
   int number = 0;

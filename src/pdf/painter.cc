@@ -21,7 +21,8 @@ std::string_view paint_operator(const page::PathItem& path) {
 
 }  // namespace
 
-Painter::Painter(const FontBook& book, page::Length page_height, std::string& out) : book_(book), height_(page_height), out_(out) {}
+Painter::Painter(const FontBook& book, page::Length page_height, std::string& out)
+    : book_(book), height_(page_height), out_(out) {}
 
 void Painter::draw(const page::Item& item) {
   if (const page::TextItem* text = std::get_if<page::TextItem>(&item.what)) {
@@ -86,9 +87,7 @@ void Painter::append_segment(const page::PathSegment& segment) {
       append_point(segment.to);
       out_ += "c\n";
       break;
-    case page::PathSegment::Op::close:
-      out_ += "h\n";
-      break;
+    case page::PathSegment::Op::close: out_ += "h\n"; break;
   }
 }
 

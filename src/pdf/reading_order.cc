@@ -29,7 +29,8 @@ ReadingOrder::ReadingOrder(const std::vector<page::Tag>& tags, const std::vector
   constexpr Place kNone = std::numeric_limits<Place>::max();
   const std::size_t count = tags.size();
   // The root is nobody's child: it goes into a group behind all others.
-  children_ = grouped(count, count + 1, child_begin_, [&](std::size_t i) { return i == 0 ? count : index_of(tags.at(i).parent); });
+  children_ =
+      grouped(count, count + 1, child_begin_, [&](std::size_t i) { return i == 0 ? count : index_of(tags.at(i).parent); });
   own_pieces_ = grouped(pieces.size(), count, piece_begin_, [&](std::size_t i) { return index_of(pieces.at(i).tag); });
 
   place_.assign(count, kNone);
@@ -51,9 +52,13 @@ ReadingOrder::ReadingOrder(const std::vector<page::Tag>& tags, const std::vector
 std::vector<Kid> ReadingOrder::kids_of(page::TagId tag) const {
   const std::size_t at = index_of(tag);
   std::vector<Kid> kids;
-  for (std::size_t i = child_begin_.at(at); i < child_begin_.at(at + 1); ++i) kids.push_back({Kid::Kind::element, children_.at(i)});
-  for (std::size_t i = piece_begin_.at(at); i < piece_begin_.at(at + 1); ++i) kids.push_back({Kid::Kind::piece, own_pieces_.at(i)});
-  const auto place = [this](const Kid& kid) { return kid.kind == Kid::Kind::piece ? static_cast<Place>(kid.index) : place_.at(kid.index); };
+  for (std::size_t i = child_begin_.at(at); i < child_begin_.at(at + 1); ++i)
+    kids.push_back({Kid::Kind::element, children_.at(i)});
+  for (std::size_t i = piece_begin_.at(at); i < piece_begin_.at(at + 1); ++i)
+    kids.push_back({Kid::Kind::piece, own_pieces_.at(i)});
+  const auto place = [this](const Kid& kid) {
+    return kid.kind == Kid::Kind::piece ? static_cast<Place>(kid.index) : place_.at(kid.index);
+  };
   // Stable: siblings without content share the place of their elder and stay behind it.
   std::stable_sort(kids.begin(), kids.end(), [&place](const Kid& a, const Kid& b) { return place(a) < place(b); });
   return kids;

@@ -11,7 +11,12 @@ namespace benchleaf::pdf {
 
 Structure::Structure(const page::Document& document, const std::vector<Piece>& pieces, const std::vector<ObjectNumber>& pages,
                      const Links& links, ObjectNumber first)
-    : document_(document), pieces_(pieces), pages_(pages), links_(links), first_(first), order_(document.tags, pieces),
+    : document_(document),
+      pieces_(pieces),
+      pages_(pages),
+      links_(links),
+      first_(first),
+      order_(document.tags, pieces),
       numbering_(list_numbering(document)) {
   for (std::size_t i = 0; i < links.all().size(); ++i) areas_[links.all().at(i).area->tag].push_back(i);
   for (std::size_t i = 0; i < document.tags.size(); ++i) {

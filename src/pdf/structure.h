@@ -49,11 +49,11 @@ class Structure {
   const Links& links_;
   const ObjectNumber first_;
   const ReadingOrder order_;
-  const std::vector<std::string_view> numbering_;            ///< by tag, of lists
-  std::map<page::TagId, std::vector<std::size_t>> areas_;    ///< links of each link element
-  std::map<std::string, page::TagId> names_;                 ///< elements with an id
-  std::map<page::TagId, std::string> note_names_;            ///< ids that notes get which have none
-  std::vector<std::size_t> page_begin_;                      ///< by page: where its pieces begin
+  const std::vector<std::string_view> numbering_;          ///< by tag, of lists
+  std::map<page::TagId, std::vector<std::size_t>> areas_;  ///< links of each link element
+  std::map<std::string, page::TagId> names_;               ///< elements with an id
+  std::map<page::TagId, std::string> note_names_;          ///< ids that notes get which have none
+  std::vector<std::size_t> page_begin_;                    ///< by page: where its pieces begin
   std::size_t most_kids_ = 0;
 };
 

@@ -22,7 +22,8 @@ std::int64_t rounded_quotient(std::int64_t value, std::int64_t divisor) {
 
 }  // namespace
 
-TextShower::TextShower(const page::TextItem& item, const FontCodes& codes, const FontTexts& texts, int units_per_em, std::string& out)
+TextShower::TextShower(const page::TextItem& item, const FontCodes& codes, const FontTexts& texts, int units_per_em,
+                       std::string& out)
     : item_(item), codes_(codes), texts_(texts), units_per_em_(units_per_em), step_(correction_step(item.size)), out_(out) {}
 
 void TextShower::show() {

@@ -30,14 +30,14 @@ class TextShower {
   const FontCodes& codes_;
   const FontTexts& texts_;
   const std::int64_t units_per_em_;
-  const std::int64_t step_;     ///< of corrections
+  const std::int64_t step_;  ///< of corrections
   std::string& out_;
 
   // Positions along the line, in 1/1,000,000 of the type size unless said otherwise.
-  std::int64_t units_ = 0;      ///< wanted, the part in font units
-  std::int64_t extra_ = 0;      ///< wanted, the part in 1/1000 pt
-  std::int64_t pen_ = 0;        ///< where a reader of the file is
-  std::int64_t rise_ = 0;       ///< 1/1000 pt
+  std::int64_t units_ = 0;  ///< wanted, the part in font units
+  std::int64_t extra_ = 0;  ///< wanted, the part in 1/1000 pt
+  std::int64_t pen_ = 0;    ///< where a reader of the file is
+  std::int64_t rise_ = 0;   ///< 1/1000 pt
   bool in_array_ = false;
   bool in_hex_ = false;
 };

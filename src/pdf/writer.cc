@@ -110,20 +110,24 @@ ObjectNumber add_output_intent(const IccProfile& profile, HaruFile& file) {
 void check_limits(const page::Document& document, const Structure& structure, const std::vector<Piece>& pieces, ObjectNumber next,
                   report::Findings& findings) {
   if (structure.most_kids() > kLongestArray) {
-    findings.add(report::Rule::pdf_limit, {}, "an element has " + std::to_string(structure.most_kids()) + " children; PDF 1.4 allows 8191",
+    findings.add(report::Rule::pdf_limit, {},
+                 "an element has " + std::to_string(structure.most_kids()) + " children; PDF 1.4 allows 8191",
                  "part the table or list");
   }
   for (const Piece& piece : pieces) {
     if (static_cast<std::size_t>(piece.id) != kLongestArray) continue;
-    findings.add(report::Rule::pdf_limit, {},
-                 "page " + document.pages.at(static_cast<std::size_t>(piece.page)).label + " has more than 8191 stretches of content");
+    findings.add(
+        report::Rule::pdf_limit, {},
+        "page " + document.pages.at(static_cast<std::size_t>(piece.page)).label + " has more than 8191 stretches of content");
   }
-  if (next - 1 > kLargestObject) findings.add(report::Rule::pdf_limit, {}, "the file has more than 8,388,607 objects", "bind fewer records");
+  if (next - 1 > kLargestObject)
+    findings.add(report::Rule::pdf_limit, {}, "the file has more than 8,388,607 objects", "bind fewer records");
 }
 
 }  // namespace
 
-std::string write_pdf(const page::Document& document, const page::FontSet& fonts, const IccProfile& profile, report::Findings& findings) {
+std::string write_pdf(const page::Document& document, const page::FontSet& fonts, const IccProfile& profile,
+                      report::Findings& findings) {
   if (!check_display_list(document, fonts, findings)) return {};
   check_claims(document, profile.bytes, findings);
 

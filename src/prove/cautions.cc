@@ -78,10 +78,10 @@ class CautionWalk {
       const bool in_head = head_.count(reference) > 0 && !stands_before_step(*caution);
       if (in_head || met_.count(reference) > 0 || !told_.insert(reference).second) continue;
       const std::string place = stands_before_step(*caution) ? "as an item before this step" : "in the head or before this step";
-      auto& finding = proof_.findings.add(Rule::caution_before_step, procedure_.span_of(path + ".with"),
-                                          "the step uses " + liquid.id + ", whose " + std::string(word_of(*caution)) + " " + caution->id +
-                                              " has not been given",
-                                          "add caution: " + caution->id + " " + place);
+      auto& finding = proof_.findings.add(
+          Rule::caution_before_step, procedure_.span_of(path + ".with"),
+          "the step uses " + liquid.id + ", whose " + std::string(word_of(*caution)) + " " + caution->id + " has not been given",
+          "add caution: " + caution->id + " " + place);
       finding.notes.push_back({liquid.span_of("cautions"), liquid.reference() + " asks for it"});
     }
   }
@@ -101,8 +101,8 @@ void check_signal_words(const Proof& proof) {
     const model::SignalWord* row = row_for(proof.tables, caution);
     if (row == nullptr || row->word == word_of(caution)) continue;
     proof.findings.add(Rule::caution_word, caution.span_of("word"),
-                       "found the word " + std::string(word_of(caution)) + ", but severity " + row->severity + " and likelihood " +
-                           caution.likelihood + " call for " + row->word,
+                       "found the word " + std::string(word_of(caution)) + ", but severity " + row->severity +
+                           " and likelihood " + caution.likelihood + " call for " + row->word,
                        "correct the word, or severity and likelihood");
   }
 }
@@ -115,7 +115,8 @@ void check_signs(const Proof& proof) {
       const std::string path = "signs." + std::to_string(i);
       if (!caution.usable(path) || proof.tables.safety_sign(caution.signs[i]) != nullptr) continue;
       const std::string nearest = base::nearest_word(caution.signs[i], numbers);
-      proof.findings.add(Rule::caution_sign, caution.span_of(path), "there is no sign " + caution.signs[i] + " in the table of safety signs",
+      proof.findings.add(Rule::caution_sign, caution.span_of(path),
+                         "there is no sign " + caution.signs[i] + " in the table of safety signs",
                          nearest.empty() ? std::string() : "did you mean " + nearest + "?");
     }
   }

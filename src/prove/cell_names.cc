@@ -77,8 +77,9 @@ void check_short_form(const Proof& proof) {
     const std::string expected = is_short ? bare : decoded == nullptr ? std::string() : decoded->printed;
     if (expected == cell.short_form) continue;
     proof.findings.add(Rule::cell_short_form, cell.span_of("short"),
-                       expected.empty() ? "found " + cell.short_form + ", but " + cell.designation + " has no short form in the table"
-                                        : "found " + cell.short_form + ", expected " + expected + " by " + cell.designation,
+                       expected.empty()
+                           ? "found " + cell.short_form + ", but " + cell.designation + " has no short form in the table"
+                           : "found " + cell.short_form + ", expected " + expected + " by " + cell.designation,
                        expected.empty() ? "take it out, or add the size to the table" : "write " + expected);
   }
 }
@@ -100,10 +101,12 @@ void check_electrolyte(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const model::Fact* decoded = decoded_fact(proof, cell, "electrolyte");
     const bool stated = !cell.electrolyte.empty() && cell.electrolyte != "not stated" && cell.usable("electrolyte");
-    if (decoded == nullptr || !stated || in_words(cell.electrolyte) == decoded->printed || has_conflict(cell, "electrolyte")) continue;
-    proof.findings.add(Rule::cell_electrolyte, cell.span_of("electrolyte"),
-                       "found " + in_words(cell.electrolyte) + ", but the suffix of " + cell.designation + " means " + decoded->printed,
-                       "correct it, or state the disagreement under conflicts:");
+    if (decoded == nullptr || !stated || in_words(cell.electrolyte) == decoded->printed || has_conflict(cell, "electrolyte"))
+      continue;
+    proof.findings.add(
+        Rule::cell_electrolyte, cell.span_of("electrolyte"),
+        "found " + in_words(cell.electrolyte) + ", but the suffix of " + cell.designation + " means " + decoded->printed,
+        "correct it, or state the disagreement under conflicts:");
   }
 }
 
@@ -112,9 +115,10 @@ void check_drain(const Proof& proof) {
     const model::Fact* decoded = decoded_fact(proof, cell, "drain");
     const bool stated = (cell.drain == "low" || cell.drain == "high") && cell.usable("drain");
     if (decoded == nullptr || !stated || cell.drain == decoded->printed || has_conflict(cell, "drain")) continue;
-    proof.findings.add(Rule::cell_drain, cell.span_of("drain"),
-                       "found " + cell.drain + " drain, but the trade reads the suffix of " + cell.designation + " as " + decoded->printed,
-                       "correct it, or state the disagreement under conflicts:");
+    proof.findings.add(
+        Rule::cell_drain, cell.span_of("drain"),
+        "found " + cell.drain + " drain, but the trade reads the suffix of " + cell.designation + " as " + decoded->printed,
+        "correct it, or state the disagreement under conflicts:");
   }
 }
 

@@ -54,7 +54,8 @@ void cite_disagreement(const Proof& proof, const Cell& cell, const char* field, 
   const model::CellSizeLimit* limit = size_row(proof, cell);
   const auto* row = limit == nullptr ? nullptr : published_row(proof, *limit);
   if (row == nullptr) return;
-  finding.notes.push_back({row->span, "table cell-size-limits gives " + base::terminal(limit->height_max) + " for " + limit->size});
+  finding.notes.push_back(
+      {row->span, "table cell-size-limits gives " + base::terminal(limit->height_max) + " for " + limit->size});
 }
 
 /// One measure against the published table; a disagreement that the record states itself is known and no finding.
@@ -79,8 +80,8 @@ void check_diameter_code(const Proof& proof) {
     if (!stated || decoded == nullptr || !decoded->value || is_stack(proof, cell)) continue;
     if (std::floor(base::tidy(*stated)) == std::floor(base::tidy(*decoded->value))) continue;
     proof.findings.add(Rule::cell_diameter_code, cell.span_of("size.diameter"),
-                       "found a diameter of " + shown(cell.size.diameter) + ", but the code in " + cell.designation + " stands for " +
-                           base::to_terminal(decoded->printed),
+                       "found a diameter of " + shown(cell.size.diameter) + ", but the code in " + cell.designation +
+                           " stands for " + base::to_terminal(decoded->printed),
                        "one of the two is wrong: measure the cell");
   }
 }
@@ -102,7 +103,8 @@ void check_height_digits(const Proof& proof) {
                                          "follow the height that the digits allow, and keep the other under conflicts:");
       cite_disagreement(proof, cell, "size.height", finding);
     } else {
-      proof.findings.add(Rule::cell_height_digits, cell.span_of("size.height"), message, "one of the two is wrong: measure the cell");
+      proof.findings.add(Rule::cell_height_digits, cell.span_of("size.height"), message,
+                         "one of the two is wrong: measure the cell");
     }
   }
 }

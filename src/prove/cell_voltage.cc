@@ -31,17 +31,20 @@ void check_voltage(const Proof& proof) {
     const double found = base::tidy(*stated);
     if (found >= low && found <= high) continue;
     const std::string bound = low == high ? volts(low) : volts(low) + " to " + volts(high);
-    proof.findings.add(Rule::cell_voltage, cell.span_of("nominal"),
-                       "found a nominal voltage of " + base::terminal(*cell.nominal) + ", expected " + bound + " for " + system->name,
-                       "one of system, nominal and cells-in-series is wrong");
+    proof.findings.add(
+        Rule::cell_voltage, cell.span_of("nominal"),
+        "found a nominal voltage of " + base::terminal(*cell.nominal) + ", expected " + bound + " for " + system->name,
+        "one of system, nominal and cells-in-series is wrong");
   }
 }
 
 void check_withdrawn(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const model::CellSystem* system = proof.tables.cell_system_by_id(cell.system);
-    if (system == nullptr || !system->withdrawn || cell.status == "withdrawn" || !cell.usable("status") || !cell.usable("system")) continue;
-    proof.findings.add(Rule::cell_withdrawn, cell.span_of("status"), "found status " + cell.status + ", but the system " + system->name + " is withdrawn",
+    if (system == nullptr || !system->withdrawn || cell.status == "withdrawn" || !cell.usable("status") || !cell.usable("system"))
+      continue;
+    proof.findings.add(Rule::cell_withdrawn, cell.span_of("status"),
+                       "found status " + cell.status + ", but the system " + system->name + " is withdrawn",
                        "write status: withdrawn");
   }
 }

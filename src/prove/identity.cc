@@ -13,7 +13,8 @@ void check_id_is_file_name(const Proof& proof) {
   for (const model::Record* record : proof.base.all()) {
     const model::Node* id = record->root.find("id");
     if (id == nullptr || !record->usable("id") || id->text == record->id) continue;
-    proof.findings.add(Rule::record_id_file, id->span, "found the id " + id->text + ", expected " + record->id + " as the file is called",
+    proof.findings.add(Rule::record_id_file, id->span,
+                       "found the id " + id->text + ", expected " + record->id + " as the file is called",
                        "rename the file or the id; keep the old id under aliases");
   }
 }
@@ -31,10 +32,12 @@ void check_aliases(const Proof& proof) {
       const auto [holder, first] = holders.emplace(name, Holder{record->reference(), alias.span});
       const model::Record* other = alias.id == record->id ? nullptr : proof.base.find(name);
       if (alias.id == record->id) {
-        proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of this very record", "take it out");
+        proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of this very record",
+                           "take it out");
       } else if (other != nullptr && other->reference() == name) {
-        auto& finding = proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of another record",
-                                           "take it out, or give the other record another id");
+        auto& finding =
+            proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of another record",
+                               "take it out, or give the other record another id");
         finding.notes.push_back({other->span, "the record " + name});
       } else if (!first) {
         auto& finding = proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " stands in two records",

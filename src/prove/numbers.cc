@@ -31,9 +31,10 @@ void check_numbers_are_unique(const Proof& proof) {
       if (number.empty() || !cell.usable(family.path) || !cell.usable("system")) continue;
       const auto [other, is_first] = first.emplace(std::pair(cell.system, number), &cell);
       if (is_first) continue;
-      auto& finding = proof.findings.add(report::Rule::number_unique, cell.span_of(family.path),
-                                         std::string("the ") + family.words + " " + number + " belongs to two cells of this system",
-                                         "one of the two records is wrong, or they are one cell");
+      auto& finding =
+          proof.findings.add(report::Rule::number_unique, cell.span_of(family.path),
+                             std::string("the ") + family.words + " " + number + " belongs to two cells of this system",
+                             "one of the two records is wrong, or they are one cell");
       finding.notes.push_back({other->second->span_of(family.path), "the other is " + other->second->reference()});
     }
   }

@@ -18,9 +18,7 @@ using report::Rule;
 
 std::string named(Kind kind, std::string_view id) { return std::string(model::kind_name(kind)) + "/" + std::string(id); }
 
-std::vector<Kind> kinds_of(const Reference& reference) {
-  return reference.kinds.empty() ? model::all_kinds() : reference.kinds;
-}
+std::vector<Kind> kinds_of(const Reference& reference) { return reference.kinds.empty() ? model::all_kinds() : reference.kinds; }
 
 std::string kinds_text(const Reference& reference) {
   std::vector<std::string> names;
@@ -55,7 +53,8 @@ void no_such_record(const Proof& proof, const Reference& reference, std::string_
                        "name a record of the right kind");
     return;
   }
-  proof.findings.add(Rule::reference_unknown, reference.span, "there is no " + kinds_text(reference) + " called " + std::string(id),
+  proof.findings.add(Rule::reference_unknown, reference.span,
+                     "there is no " + kinds_text(reference) + " called " + std::string(id),
                      did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))));
 }
 

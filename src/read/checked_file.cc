@@ -41,7 +41,8 @@ std::vector<CheckedFile> check_files(const std::vector<ContentFile>& names, cons
     texts.at(i) = content.read(names.at(i).path);
     list.at(i).name = names.at(i);
     list.at(i).file = files.add(content.shown(names.at(i).path), texts.at(i).value_or(std::string()));
-    if (!texts.at(i)) found.at(i).add(report::Rule::content_unreadable, {list.at(i).file, 0, 0, 0}, "the file cannot be read", {});
+    if (!texts.at(i))
+      found.at(i).add(report::Rule::content_unreadable, {list.at(i).file, 0, 0, 0}, "the file cannot be read", {});
   }
   on_two_threads(names.size(), [&](std::size_t i) {
     if (texts.at(i)) check_file(*texts.at(i), shapes, list.at(i), found.at(i));

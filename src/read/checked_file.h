@@ -20,7 +20,7 @@ struct CheckedFile {
   bool usable = false;  ///< false: a finding says why there is no record
   model::Node root;
   ShapeReport report;
-  std::string body;     ///< of a page
+  std::string body;  ///< of a page
   int body_line = 1;
 
   /// `cell/sr754w`; not for handbook.yaml, which has no kind.

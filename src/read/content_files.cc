@@ -89,11 +89,12 @@ std::vector<ContentFile> list_content(const FileSource& content, base::FileTable
   if (!entries) {
     findings.add(Rule::content_unreadable, {}, "the content folder cannot be read", {});
   } else if (entries->size() > kMostFiles) {
-    findings.add(Rule::content_size, {}, "found " + std::to_string(entries->size()) + " files, expected at most " +
-                                             std::to_string(kMostFiles), {});
+    findings.add(Rule::content_size, {},
+                 "found " + std::to_string(entries->size()) + " files, expected at most " + std::to_string(kMostFiles), {});
   } else if (bytes > kMostContentBytes) {
-    findings.add(Rule::content_size, {}, "found " + std::to_string(bytes) + " bytes of content, expected at most " +
-                                             std::to_string(kMostContentBytes), {});
+    findings.add(Rule::content_size, {},
+                 "found " + std::to_string(bytes) + " bytes of content, expected at most " + std::to_string(kMostContentBytes),
+                 {});
   } else {
     return Lister(content, files, findings).list(*entries);
   }

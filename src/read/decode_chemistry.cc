@@ -9,8 +9,7 @@ namespace {
 std::vector<model::Meeting> meetings(const Fields& fields) {
   std::vector<model::Meeting> list;
   for (const Fields& one : fields.parts("meets")) {
-    list.push_back(
-        {one.reference("with"), one.verdict("verdict"), one.text("product"), one.text("effect"), one.text("when")});
+    list.push_back({one.reference("with"), one.verdict("verdict"), one.text("product"), one.text("effect"), one.text("when")});
   }
   return list;
 }
@@ -85,8 +84,7 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
   chemistry.boiling_point = fields.quantity("boiling-point");
   chemistry.uses = fields.texts("uses");
   for (const Fields& one : fields.parts("on-materials")) {
-    chemistry.on_materials.push_back(
-        {one.reference("material"), one.verdict("verdict"), one.text("why"), one.text("condition")});
+    chemistry.on_materials.push_back({one.reference("material"), one.verdict("verdict"), one.text("why"), one.text("condition")});
   }
   chemistry.meets = meetings(fields);
   chemistry.dilute = fields.text("dilute");
@@ -103,8 +101,7 @@ void decode(const Fields& fields, model::Abrasive& abrasive) {
   abrasive.standard = fields.text("standard");
   abrasive.mark = fields.text("mark");
   for (const Fields& one : fields.parts("grades")) {
-    abrasive.grades.push_back(
-        {one.text("grade"), one.quantity("median"), one.quantity("tolerance"), one.quantity("largest")});
+    abrasive.grades.push_back({one.text("grade"), one.quantity("median"), one.quantity("tolerance"), one.quantity("largest")});
   }
   abrasive.uses = fields.text("uses");
   abrasive.not_to_confuse = fields.text("not-to-confuse");

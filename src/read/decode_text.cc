@@ -51,8 +51,8 @@ void decode_common(const Fields& fields, const DecodeContext& context, model::Re
     }
   }
   for (const Fields& one : fields.parts("conflicts")) {
-    record.conflicts.push_back({one.text("field"), one.text("says"), one.reference("source"), one.text("why"),
-                                one.text("changes"), one.span("field")});
+    record.conflicts.push_back(
+        {one.text("field"), one.text("says"), one.reference("source"), one.text("why"), one.text("changes"), one.span("field")});
   }
   for (const model::Member& member : record.root.members) {
     if (member.value.type == model::NodeType::sequence) item_bases(member.value, member.key, context, record);
@@ -97,8 +97,8 @@ void decode(const Fields& fields, model::Procedure& procedure) {
   procedure.cautions = fields.references("cautions");
   for (const Fields& step : fields.parts("steps")) {
     procedure.steps.push_back({step.reference("caution"), step.text("do"), step.references("using"), step.references("on"),
-                               step.references("with"), step.text("grade"), step.references("reaches"),
-                               step.references("meets"), step.flag("rinse"), step.text("see"), step.whole()});
+                               step.references("with"), step.text("grade"), step.references("reaches"), step.references("meets"),
+                               step.flag("rinse"), step.text("see"), step.whole()});
   }
   procedure.stop = fields.texts("stop");
   procedure.done = fields.text("done");
@@ -142,8 +142,8 @@ void decode(const Fields& fields, model::Chart& chart) {
   chart.papers = fields.texts("papers");
   chart.orientation = fields.text("orientation");
   for (const Fields& panel : fields.parts("panels")) {
-    chart.panels.push_back({panel.text("title"), panel.text("shows"), panel.references("records"), panel.text("words"),
-                            panel.count("keep", 0)});
+    chart.panels.push_back(
+        {panel.text("title"), panel.text("shows"), panel.references("records"), panel.text("words"), panel.count("keep", 0)});
   }
 }
 
@@ -166,9 +166,10 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   handbook.scope = fields.text("scope");
   handbook.promise = fields.text("promise");
   for (const Fields& chapter : fields.parts("chapters")) {
-    model::Handbook::Chapter one{chapter.text("id"),   chapter.count("number", 0),  chapter.text("title"),
-                                 chapter.text("tab"),  chapter.text("door"),        chapter.text("door-line"),
-                                 chapter.references("pages"), {}, chapter.span("id")};
+    model::Handbook::Chapter one{
+        chapter.text("id"),   chapter.count("number", 0), chapter.text("title"),       chapter.text("tab"),
+        chapter.text("door"), chapter.text("door-line"),  chapter.references("pages"), {},
+        chapter.span("id")};
     for (const std::string& name : chapter.texts("kinds")) {
       if (std::optional<model::Kind> kind = model::kind_from_name(name)) one.kinds.push_back(*kind);
     }

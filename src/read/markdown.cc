@@ -125,8 +125,7 @@ class PageWalker {
     }
     if (level > last_level_ + 1) {
       return refuse(Rule::markdown_heading, node,
-                    "found a heading of level " + std::to_string(level) + " under one of level " +
-                        std::to_string(last_level_),
+                    "found a heading of level " + std::to_string(level) + " under one of level " + std::to_string(last_level_),
                     "use level " + std::to_string(last_level_ + 1));
     }
     last_level_ = level;

@@ -55,8 +55,8 @@ bool check_tables(const SourceText& source, report::Findings& findings) {
       found = std::to_string(cells) + " cells, expected at most " + std::to_string(kMostTableCells);
     }
     if (found.empty()) continue;
-    findings.add(Rule::markdown_table_size, source.span(source.line_start(i), source.line(i).size()),
-                 "found a table of " + found, "split the table");
+    findings.add(Rule::markdown_table_size, source.span(source.line_start(i), source.line(i).size()), "found a table of " + found,
+                 "split the table");
     return false;
   }
   return true;
@@ -66,10 +66,10 @@ bool check_tables(const SourceText& source, report::Findings& findings) {
 
 bool check_markdown_size(const SourceText& source, report::Findings& findings) {
   if (source.text().size() > kMostPageBytes) {
-    findings.add(Rule::markdown_size, source.whole_file(),
-                 "a page of " + std::to_string(source.text().size()) + " bytes, expected at most " +
-                     std::to_string(kMostPageBytes),
-                 "split the page");
+    findings.add(
+        Rule::markdown_size, source.whole_file(),
+        "a page of " + std::to_string(source.text().size()) + " bytes, expected at most " + std::to_string(kMostPageBytes),
+        "split the page");
     return false;
   }
   if (count_of(source.text(), "<!") + count_of(source.text(), "<?") > kMostHtmlStarts) {

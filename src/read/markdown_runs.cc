@@ -91,8 +91,7 @@ void RunReader::inline_text(cmark_node* node, Style style, const std::string& ta
     case CMARK_NODE_IMAGE:
       return refuse(Rule::markdown_image, block_, "found an image, which pages do not use",
                     "figures are drawn from data: ask for one with a bench block");
-    default:
-      return refuse(Rule::markdown_html, block_, "found raw HTML, which pages do not use", "write it as Markdown");
+    default: return refuse(Rule::markdown_html, block_, "found raw HTML, which pages do not use", "write it as Markdown");
   }
 }
 

@@ -36,8 +36,8 @@ class RunReader {
   const SourceText& source_;
   report::Findings& findings_;
   MarkdownPage& page_;
-  base::Span block_;           ///< line of the block that is read
-  std::size_t searched_ = 0;   ///< bytes in which links have been found
+  base::Span block_;          ///< line of the block that is read
+  std::size_t searched_ = 0;  ///< bytes in which links have been found
 };
 
 }  // namespace benchleaf::read

@@ -43,10 +43,10 @@ struct FoundReference {
 
 /// What a check finds besides findings.
 struct ShapeReport {
-  std::vector<std::string> unusable;         ///< paths of values that later stages must not read; "" for the whole record
-  std::vector<FoundReference> references;    ///< in file order
-  std::vector<std::string> basis_paths;      ///< paths of values that need a basis (`x-basis`), in file order
-  std::vector<std::string> quantity_paths;   ///< paths of quantities (`x-quantity`), in file order
+  std::vector<std::string> unusable;        ///< paths of values that later stages must not read; "" for the whole record
+  std::vector<FoundReference> references;   ///< in file order
+  std::vector<std::string> basis_paths;     ///< paths of values that need a basis (`x-basis`), in file order
+  std::vector<std::string> quantity_paths;  ///< paths of quantities (`x-quantity`), in file order
 };
 
 /// Holds a tree against a shape. Values in `refused` have had their finding and pass, as unusable ones.

@@ -118,8 +118,7 @@ bool ShapeChecker::check_type(SchemaId id, const Node& node, const std::string& 
   const Schema& schema = at(id);
   if (schema.types == 0 || (schema.types & type_of(node)) != 0) return true;
   out.slips.push_back(slip_of(Slip::Weight::type, Rule::shape_type, node, path,
-                              "found " + describe(node) + ", expected " + expectation(shape_, id),
-                              type_hint(node, schema)));
+                              "found " + describe(node) + ", expected " + expectation(shape_, id), type_hint(node, schema)));
   out.unusable.push_back(path);
   return false;
 }
@@ -149,11 +148,11 @@ void ShapeChecker::check_text(SchemaId id, const Node& node, const std::string& 
     out.slips.push_back(slip_of(Slip::Weight::value, rule, node, path, std::move(message), std::move(hint)));
   };
   if (schema.min_length && length < *schema.min_length) {
-    add(Rule::shape_length, "found a text of " + std::to_string(length) + " characters, expected at least " +
-                                std::to_string(*schema.min_length), {});
+    add(Rule::shape_length,
+        "found a text of " + std::to_string(length) + " characters, expected at least " + std::to_string(*schema.min_length), {});
   } else if (schema.max_length && length > *schema.max_length) {
-    add(Rule::shape_length, "found a text of " + std::to_string(length) + " characters, expected at most " +
-                                std::to_string(*schema.max_length), {});
+    add(Rule::shape_length,
+        "found a text of " + std::to_string(length) + " characters, expected at most " + std::to_string(*schema.max_length), {});
   } else if (!schema.quantities.empty()) {
     if (std::optional<QuantityFinding> fault = check_quantity(node, schema.quantities)) {
       add(fault->rule, std::move(fault->message), std::move(fault->hint));
@@ -228,8 +227,8 @@ void ShapeChecker::best_form(SchemaId id, std::vector<Outcome> outcomes, const N
   outcomes.erase(std::remove_if(outcomes.begin(), outcomes.end(), [&](const Outcome& one) { return worst(one) != best; }),
                  outcomes.end());
   if (outcomes.size() > 1 && best != Slip::Weight::inside) {
-    out.slips.push_back(slip_of(best, Rule::shape_form, node, path,
-                                "found " + describe(node) + ", expected " + expectation(shape_, id)));
+    out.slips.push_back(
+        slip_of(best, Rule::shape_form, node, path, "found " + describe(node) + ", expected " + expectation(shape_, id)));
     out.unusable.push_back(path);
     return;
   }
@@ -243,9 +242,7 @@ Shape::Shape(Shape&&) noexcept = default;
 Shape& Shape::operator=(Shape&&) noexcept = default;
 Shape::~Shape() = default;
 
-std::optional<Shape> Shape::compile(const Node& root, report::Findings& findings) {
-  return ShapeLoader(root, findings).load();
-}
+std::optional<Shape> Shape::compile(const Node& root, report::Findings& findings) { return ShapeLoader(root, findings).load(); }
 
 ShapeReport check_shape(const Shape& shape, const Node& root, const std::vector<base::Span>& refused,
                         report::Findings& findings) {

@@ -62,8 +62,8 @@ class ShapeChecker {
   void unknown_key(const Schema& schema, const model::Member& member, const std::string& path, Outcome& out,
                    std::vector<std::string>& meant) const;
   void check_combinations(SchemaId id, const model::Node& node, const std::string& path, Outcome& out) const;
-  void any_form(SchemaId id, const std::vector<SchemaId>& forms, bool only_one, const model::Node& node,
-                const std::string& path, Outcome& out) const;
+  void any_form(SchemaId id, const std::vector<SchemaId>& forms, bool only_one, const model::Node& node, const std::string& path,
+                Outcome& out) const;
   void best_form(SchemaId id, std::vector<Outcome> outcomes, const model::Node& node, const std::string& path,
                  Outcome& out) const;
 

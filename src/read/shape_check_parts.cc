@@ -20,14 +20,18 @@ using report::Rule;
 std::string joined(const std::string& path, const std::string& key) { return path.empty() ? key : path + "." + key; }
 
 /// Adds a slip where a count lies outside its bounds.
-void check_count(std::size_t count, std::optional<std::size_t> least, std::optional<std::size_t> most,
-                 const std::string& what, const Node& node, const std::string& path, Outcome& out) {
+void check_count(std::size_t count, std::optional<std::size_t> least, std::optional<std::size_t> most, const std::string& what,
+                 const Node& node, const std::string& path, Outcome& out) {
   std::string bound;
   if (least && count < *least) bound = "at least " + std::to_string(*least);
   if (most && count > *most) bound = "at most " + std::to_string(*most);
   if (bound.empty()) return;
-  out.slips.push_back({Slip::Weight::value, Rule::shape_count, node.span, path,
-                       "found " + std::to_string(count) + " " + what + ", expected " + bound, {}});
+  out.slips.push_back({Slip::Weight::value,
+                       Rule::shape_count,
+                       node.span,
+                       path,
+                       "found " + std::to_string(count) + " " + what + ", expected " + bound,
+                       {}});
   out.unusable.push_back(path);
 }
 
@@ -47,8 +51,12 @@ void ShapeChecker::check_list(const Schema& schema, const Node& node, const std:
   if (!schema.contains) return;
   bool any = std::any_of(node.items.begin(), node.items.end(), [&](const Node& item) { return fits(*schema.contains, item); });
   if (any) return;
-  out.slips.push_back({Slip::Weight::value, Rule::shape_form, node.span, path,
-                       "found no item that is " + expectation(shape_, *schema.contains), {}});
+  out.slips.push_back({Slip::Weight::value,
+                       Rule::shape_form,
+                       node.span,
+                       path,
+                       "found no item that is " + expectation(shape_, *schema.contains),
+                       {}});
 }
 
 void ShapeChecker::check_items(const Schema& schema, const Node& node, const std::string& path, Outcome& out) const {
@@ -131,8 +139,8 @@ void ShapeChecker::missing(const Schema& schema, const std::string& key, const N
   if (property != schema.properties.end() && !at(property->second).examples.empty()) {
     hint += ", for example " + key + ": " + at(property->second).examples.front();
   }
-  out.slips.push_back({Slip::Weight::inside, Rule::shape_missing_key, where, path, "the key \"" + key + "\" is missing" + why,
-                       std::move(hint)});
+  out.slips.push_back(
+      {Slip::Weight::inside, Rule::shape_missing_key, where, path, "the key \"" + key + "\" is missing" + why, std::move(hint)});
   out.unusable.push_back(joined(path, key));
 }
 

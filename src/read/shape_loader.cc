@@ -69,33 +69,55 @@ std::vector<SchemaId> same_value_schemas(const Schema& schema) {
 
 const std::map<std::string_view, ShapeLoader::Handler>& ShapeLoader::handlers() {
   using L = ShapeLoader;
-  static const std::map<std::string_view, Handler> kHandlers = {
-      {"$schema", &L::annotation},          {"$id", &L::annotation},
-      {"$comment", &L::annotation},         {"default", &L::annotation},
-      {"readOnly", &L::annotation},         {"writeOnly", &L::annotation},
-      {"format", &L::annotation},           {"contentMediaType", &L::annotation},
-      {"contentEncoding", &L::annotation},  {"title", &L::words},
-      {"description", &L::words},           {"examples", &L::examples},
-      {"definitions", &L::definitions},     {"type", &L::type},
-      {"enum", &L::choices},                {"const", &L::constant},
-      {"required", &L::required},           {"properties", &L::properties},
-      {"patternProperties", &L::pattern_properties},
-      {"additionalProperties", &L::one_schema},
-      {"propertyNames", &L::one_schema},    {"dependencies", &L::dependencies},
-      {"minProperties", &L::count},         {"maxProperties", &L::count},
-      {"items", &L::items},                 {"additionalItems", &L::one_schema},
-      {"contains", &L::one_schema},         {"minItems", &L::count},
-      {"maxItems", &L::count},              {"uniqueItems", &L::unique_items},
-      {"pattern", &L::pattern},             {"minLength", &L::count},
-      {"maxLength", &L::count},             {"minimum", &L::bound},
-      {"maximum", &L::bound},               {"exclusiveMinimum", &L::bound},
-      {"exclusiveMaximum", &L::bound},      {"multipleOf", &L::bound},
-      {"allOf", &L::schema_list},           {"anyOf", &L::schema_list},
-      {"oneOf", &L::schema_list},           {"not", &L::one_schema},
-      {"if", &L::one_schema},               {"then", &L::one_schema},
-      {"else", &L::one_schema},             {"$ref", &L::reference},
-      {"x-quantity", &L::quantity},         {"x-ref", &L::record_kinds},
-      {"x-basis", &L::needs_basis}};
+  static const std::map<std::string_view, Handler> kHandlers = {{"$schema", &L::annotation},
+                                                                {"$id", &L::annotation},
+                                                                {"$comment", &L::annotation},
+                                                                {"default", &L::annotation},
+                                                                {"readOnly", &L::annotation},
+                                                                {"writeOnly", &L::annotation},
+                                                                {"format", &L::annotation},
+                                                                {"contentMediaType", &L::annotation},
+                                                                {"contentEncoding", &L::annotation},
+                                                                {"title", &L::words},
+                                                                {"description", &L::words},
+                                                                {"examples", &L::examples},
+                                                                {"definitions", &L::definitions},
+                                                                {"type", &L::type},
+                                                                {"enum", &L::choices},
+                                                                {"const", &L::constant},
+                                                                {"required", &L::required},
+                                                                {"properties", &L::properties},
+                                                                {"patternProperties", &L::pattern_properties},
+                                                                {"additionalProperties", &L::one_schema},
+                                                                {"propertyNames", &L::one_schema},
+                                                                {"dependencies", &L::dependencies},
+                                                                {"minProperties", &L::count},
+                                                                {"maxProperties", &L::count},
+                                                                {"items", &L::items},
+                                                                {"additionalItems", &L::one_schema},
+                                                                {"contains", &L::one_schema},
+                                                                {"minItems", &L::count},
+                                                                {"maxItems", &L::count},
+                                                                {"uniqueItems", &L::unique_items},
+                                                                {"pattern", &L::pattern},
+                                                                {"minLength", &L::count},
+                                                                {"maxLength", &L::count},
+                                                                {"minimum", &L::bound},
+                                                                {"maximum", &L::bound},
+                                                                {"exclusiveMinimum", &L::bound},
+                                                                {"exclusiveMaximum", &L::bound},
+                                                                {"multipleOf", &L::bound},
+                                                                {"allOf", &L::schema_list},
+                                                                {"anyOf", &L::schema_list},
+                                                                {"oneOf", &L::schema_list},
+                                                                {"not", &L::one_schema},
+                                                                {"if", &L::one_schema},
+                                                                {"then", &L::one_schema},
+                                                                {"else", &L::one_schema},
+                                                                {"$ref", &L::reference},
+                                                                {"x-quantity", &L::quantity},
+                                                                {"x-ref", &L::record_kinds},
+                                                                {"x-basis", &L::needs_basis}};
   return kHandlers;
 }
 
@@ -261,9 +283,8 @@ void ShapeLoader::unique_items(const Member& member, SchemaId id) {
 
 void ShapeLoader::count(const Member& member, SchemaId id) {
   static const std::map<std::string_view, std::optional<std::size_t> Schema::*> kFields = {
-      {"minLength", &Schema::min_length},         {"maxLength", &Schema::max_length},
-      {"minItems", &Schema::min_items},           {"maxItems", &Schema::max_items},
-      {"minProperties", &Schema::min_properties}, {"maxProperties", &Schema::max_properties}};
+      {"minLength", &Schema::min_length}, {"maxLength", &Schema::max_length},         {"minItems", &Schema::min_items},
+      {"maxItems", &Schema::max_items},   {"minProperties", &Schema::min_properties}, {"maxProperties", &Schema::max_properties}};
   std::optional<double> value = number_of(member.value);
   if (!value || *value < 0 || *value > 1e9) return wrong_value(member, "a whole number from 0");
   at(id).*kFields.at(member.key) = static_cast<std::size_t>(*value);

@@ -24,8 +24,8 @@ struct SchemaFile {
   ShapeReport report;
 };
 
-SchemaFile read_checked(const FileSource& schema, const std::string& path, std::string_view shape_name,
-                        const Shapes& shapes, base::FileTable& files, report::Findings& findings) {
+SchemaFile read_checked(const FileSource& schema, const std::string& path, std::string_view shape_name, const Shapes& shapes,
+                        base::FileTable& files, report::Findings& findings) {
   SchemaFile result;
   std::optional<std::string> text = schema.read(path);
   result.file = files.add(schema.shown(path), text.value_or(std::string()));
@@ -102,8 +102,7 @@ class TableReader {
     for (const model::Member& member : node.members) cell(member, row);
     for (const PublishedTable::Column& one : table_.columns) {
       if (row.cells.find(one.name) != row.cells.end()) continue;
-      findings_.add(Rule::table_cell, node.span, "the cell " + in_marks(one.name) + " is missing",
-                    "write it, or \"not stated\"");
+      findings_.add(Rule::table_cell, node.span, "the cell " + in_marks(one.name) + " is missing", "write it, or \"not stated\"");
     }
     auto key = row.cells.find(table_.key);
     if (key == row.cells.end()) return;
@@ -180,8 +179,7 @@ FontEntry font_entry(const Fields& fields) {
 
 }  // namespace
 
-model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::FileTable& files,
-                          report::Findings& findings) {
+model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::FileTable& files, report::Findings& findings) {
   std::vector<PublishedTable> published;
   for (const FileEntry& entry : schema.list().value_or(std::vector<FileEntry>())) {
     std::optional<std::string> stem = table_stem(entry.path);

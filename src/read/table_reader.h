@@ -12,8 +12,7 @@
 namespace benchleaf::read {
 
 /// tables/*.yaml of a schema folder to typed tables; a missing table or a cell that does not fit is a finding.
-model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::FileTable& files,
-                          report::Findings& findings);
+model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::FileTable& files, report::Findings& findings);
 
 /// A font file or colour profile that the outputs are made with.
 struct FontEntry {

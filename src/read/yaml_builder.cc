@@ -50,8 +50,8 @@ void YamlBuilder::check_node(std::size_t place, int column, const std::string& t
          "take the word with the exclamation mark out");
   }
   if (++nodes_ > kMostNodes) {
-    stop(Rule::yaml_nodes, source_.span(place, 1),
-         "more than " + std::to_string(kMostNodes) + " keys and values in one file", "split the record");
+    stop(Rule::yaml_nodes, source_.span(place, 1), "more than " + std::to_string(kMostNodes) + " keys and values in one file",
+         "split the record");
   }
   check_flow_indent(place, column);
 }
@@ -106,15 +106,14 @@ void YamlBuilder::take_key(const std::string& text, base::Span span) {
   frame.key_span = span;
   frame.drop_value = true;
   if (text == "<<") {
-    findings_.add(Rule::yaml_merge_key, span, "found the merge key \"<<\", which records do not use",
-                  "write the members out");
+    findings_.add(Rule::yaml_merge_key, span, "found the merge key \"<<\", which records do not use", "write the members out");
     return;
   }
   auto [first, is_new] = frame.keys.emplace(text, span);
   frame.drop_value = !is_new;
   if (is_new) return;
-  report::Finding& finding = findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + text + "\" stands here again",
-                                           "keep one of the two");
+  report::Finding& finding =
+      findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + text + "\" stands here again", "keep one of the two");
   finding.notes.push_back({first->second, "first used here; this value is the one that is read"});
 }
 
@@ -239,8 +238,7 @@ void YamlBuilder::OnSequenceStart(const YAML::Mark& mark, const std::string& tag
   open(NodeType::sequence, mark, tag, style == YAML::EmitterStyle::Flow);
 }
 
-void YamlBuilder::OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t,
-                             YAML::EmitterStyle::value style) {
+void YamlBuilder::OnMapStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t, YAML::EmitterStyle::value style) {
   open(NodeType::mapping, mark, tag, style == YAML::EmitterStyle::Flow);
 }
 

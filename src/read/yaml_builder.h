@@ -61,8 +61,8 @@ class YamlBuilder final : public YAML::EventHandler {
   struct Frame {
     model::Node node;
     std::size_t place = 0;
-    int column = 0;           ///< bytes in front of its first key or dash
-    bool flow = false;        ///< in brackets
+    int column = 0;     ///< bytes in front of its first key or dash
+    bool flow = false;  ///< in brackets
     bool told_indent = false;
     bool has_key = false;     ///< a key waits for its value
     bool drop_value = false;  ///< the key was refused, so its value is

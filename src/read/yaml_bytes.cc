@@ -90,7 +90,8 @@ class CharacterCheck {
       const base::Utf8Step step = base::next_code_point(text, at);
       if (const CodeRange* range = hidden(step.code)) {
         return tell(Rule::yaml_hidden_character, start + at, step.length,
-                    "found " + std::string(range->what) + " (" + code_words(step.code) + ")", "write an ordinary space, or nothing");
+                    "found " + std::string(range->what) + " (" + code_words(step.code) + ")",
+                    "write an ordinary space, or nothing");
       }
       const bool letter = is_latin(step.code) || is_look_alike(step.code);
       const bool digit = step.code >= '0' && step.code <= '9';  // a code mixes digits in, so they end no word

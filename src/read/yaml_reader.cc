@@ -180,8 +180,7 @@ YamlTree read_yaml(const YamlText& input, report::Findings& findings) {
   YamlTree tree;
   if (input.text.size() > kMostRecordBytes) {
     findings.add(Rule::yaml_size, source.whole_file(),
-                 "a record of " + std::to_string(input.text.size()) + " bytes, more than " +
-                     std::to_string(kMostRecordBytes),
+                 "a record of " + std::to_string(input.text.size()) + " bytes, more than " + std::to_string(kMostRecordBytes),
                  "split the record");
     return tree;
   }

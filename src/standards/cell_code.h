@@ -12,15 +12,15 @@ namespace benchleaf::standards {
 /// A designation read with the tables. The pointers lead into the tables it was read with.
 struct CellCode {
   Designation designation;
-  const model::CellSystem* system = nullptr;        ///< never null
-  const model::CellDiameter* diameter = nullptr;    ///< never null
-  const model::CellShortForm* short_form = nullptr; ///< the row of this size, or nullptr
-  std::string long_size;                            ///< 754
-  int tenths = 0;                                   ///< 54: height in tenths of a millimetre, cut off
-  std::vector<const model::CellSuffix*> suffixes;   ///< letters that the table knows, in their order
-  std::string unknown_suffix;                       ///< letters that it does not
-  const model::CellDrain* drain = nullptr;          ///< how the trade reads the suffix, or nullptr
-  bool long_height = false;                         ///< three digits of height, a form from memory
+  const model::CellSystem* system = nullptr;         ///< never null
+  const model::CellDiameter* diameter = nullptr;     ///< never null
+  const model::CellShortForm* short_form = nullptr;  ///< the row of this size, or nullptr
+  std::string long_size;                             ///< 754
+  int tenths = 0;                                    ///< 54: height in tenths of a millimetre, cut off
+  std::vector<const model::CellSuffix*> suffixes;    ///< letters that the table knows, in their order
+  std::string unknown_suffix;                        ///< letters that it does not
+  const model::CellDrain* drain = nullptr;           ///< how the trade reads the suffix, or nullptr
+  bool long_height = false;                          ///< three digits of height, a form from memory
 };
 
 /// Reads a designation with the tables; a system, short size or diameter code that no table has is an error.

@@ -125,7 +125,8 @@ std::string table_lines(const std::vector<model::PublishedTable>& tables) {
   text += '\n';
   for (const auto& table : tables) {
     text += line_of({"table", table.name, table.key, table.title, table.source, table.publication, table.edition,
-                     model::trust_name(table.trust), table.date_read, table.transcription, table.note}) + "\n";
+                     model::trust_name(table.trust), table.date_read, table.transcription, table.note}) +
+            "\n";
     for (const auto& column : table.columns) text += line_of({"column", column.name, column.title, column.quantity}) + "\n";
     for (const auto& row : table.rows) text += row_line(table, row) + "\n";
   }

@@ -51,11 +51,13 @@ class Workplace {
   void write_cell(const std::string& nominal) {
     std::ofstream(path_ / "content/cell/sr754w.yaml")
         << "id: sr754w\ndesignation: SR754W\ntrade-number: \"393\"\nsystem: silver-oxide\n"
-           "size: { diameter: 7.9 mm, height: 5.4 mm }\nnominal: " << nominal << "\nbasis:\n  size: { trust: memory }\n";
+           "size: { diameter: 7.9 mm, height: 5.4 mm }\nnominal: "
+        << nominal << "\nbasis:\n  size: { trust: memory }\n";
   }
 
   Ran run(const std::string& words, const std::string& environment = {}) const {
-    const std::string command = "cd '" + path_.string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
+    const std::string command =
+        "cd '" + path_.string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
     const int status = std::system(command.c_str());
     return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read(path_ / "stdout"), read(path_ / "stderr")};
   }

@@ -24,8 +24,8 @@ chapters:
 
 std::string caution(const std::string& id, const std::string& word, const std::string& severity) {
   return "id: " + id + "\ntitle: Title of " + id + "\nword: " + word + "\nseverity: " + severity +
-         "\nlikelihood: could\nhazard: Hazard of " + id + ".\nharm: Harm of " + id + ".\navoid: Way round " + id + ".\nsigns: [W023, M004]\n" +
-         "basis:\n  hazard: { trust: memory }\n";
+         "\nlikelihood: could\nhazard: Hazard of " + id + ".\nharm: Harm of " + id + ".\navoid: Way round " + id +
+         ".\nsigns: [W023, M004]\n" + "basis:\n  hazard: { trust: memory }\n";
 }
 
 std::map<std::string, std::string> small_content(std::string page = "Words.\n") {
@@ -106,10 +106,12 @@ TEST_CASE("what no record says is not on file, and a material knows what its liq
 }
 
 TEST_CASE("a derived block is made, and one that asks for nothing known is a finding", "[compose][entry]") {
-  const test::MadeBook good = test::book_of(small_content("```bench\nshow: message\nrecord: grave\n```\n\n```bench\nshow: trust-signs\n```\n"));
+  const test::MadeBook good =
+      test::book_of(small_content("```bench\nshow: message\nrecord: grave\n```\n\n```bench\nshow: trust-signs\n```\n"));
   CHECK(test::rules_of(good.findings).find("compose.request") == std::string::npos);
   CHECK(std::holds_alternative<model::Message>(good.book.chapters.front().blocks.at(3).what));
-  for (const char* body : {"show: weather", "show: message\nrecord: nobody", "show: published-table\ntable: nothing", "show: [1, 2]"}) {
+  for (const char* body :
+       {"show: weather", "show: message\nrecord: nobody", "show: published-table\ntable: nothing", "show: [1, 2]"}) {
     INFO(body);
     const test::MadeBook bad = test::book_of(small_content("```bench\n" + std::string(body) + "\n```\n"));
     CHECK(test::rules_of(bad.findings).find("compose.request") != std::string::npos);

@@ -9,10 +9,10 @@
 namespace benchleaf {
 
 TEST_CASE("index order takes digits as numbers and folds marks", "[compose][index]") {
-  std::vector<std::string> words{"zinc",  "SR416SW", "acid", "SR41W", "Öl",   "oil",  "ÖL",  "393",  "9",     "10",
-                                 "acid bath", "acids",   "SR9",  "2016",  "Zebra", "µm", "μm",  "CR2016", "CR2025", "§ 1"};
-  const std::vector<std::string> wanted{"9",   "10",  "393",     "2016",  "acid",  "acid bath", "acids", "CR2016", "CR2025", "oil",
-                                        "ÖL", "Öl", "SR9",     "SR41W", "SR416SW", "Zebra", "zinc",  "µm",    "μm",    "§ 1"};
+  std::vector<std::string> words{"zinc",      "SR416SW", "acid", "SR41W", "Öl",    "oil", "ÖL", "393",    "9",      "10",
+                                 "acid bath", "acids",   "SR9",  "2016",  "Zebra", "µm",  "μm", "CR2016", "CR2025", "§ 1"};
+  const std::vector<std::string> wanted{"9",  "10", "393", "2016",  "acid",    "acid bath", "acids", "CR2016", "CR2025", "oil",
+                                        "ÖL", "Öl", "SR9", "SR41W", "SR416SW", "Zebra",     "zinc",  "µm",     "μm",     "§ 1"};
   std::mt19937 shuffle(1);
   for (int round = 0; round < 5; ++round) {
     std::shuffle(words.begin(), words.end(), shuffle);

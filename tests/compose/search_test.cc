@@ -23,7 +23,8 @@ using Words = std::vector<std::string>;
 }  // namespace
 
 TEST_CASE("sizes, measures and codes become one word each", "[compose][search]") {
-  for (const char* size : {"7.9x5.4", "7.9 x 5.4", "7.9×5.4 mm", "7.9 mm × 5.4 mm", "7.9*5.4", "7.90 x 5.40mm", "7.9mmx5.4mm", "7.9 by 5.4"}) {
+  for (const char* size :
+       {"7.9x5.4", "7.9 x 5.4", "7.9×5.4 mm", "7.9 mm × 5.4 mm", "7.9*5.4", "7.90 x 5.40mm", "7.9mmx5.4mm", "7.9 by 5.4"}) {
     INFO(size);
     CHECK(compose::search_words(size) == Words{"7.9x5.4"});
   }
@@ -78,10 +79,10 @@ TEST_CASE("other names, whole names and one slip find their record", "[compose][
   CHECK(first_for("rubbing alcohol") == "chemistry/isopropanol");
   CHECK(first_for("white vinegar") == "chemistry/white-vinegar");
   CHECK(first_for("vinegar") == "chemistry/white-vinegar");
-  CHECK(first_for("vinegra") == "chemistry/white-vinegar");   // two neighbours swapped
+  CHECK(first_for("vinegra") == "chemistry/white-vinegar");  // two neighbours swapped
   CHECK(first_for("isopropil alcohol") == "chemistry/isopropanol");
   CHECK(first_for("blank display") == "symptom/blank-display");
-  CHECK(first_for("polarisr") != "nothing");                  // a letter less
+  CHECK(first_for("polarisr") != "nothing");  // a letter less
 }
 
 TEST_CASE("hits are ordered by fit, then by weight, and come again the same", "[compose][search]") {
@@ -98,7 +99,8 @@ TEST_CASE("hits are ordered by fit, then by weight, and come again the same", "[
 
 TEST_CASE("whatever is typed, the search answers", "[compose][search]") {
   const auto& index = test::real_book().index;
-  for (const std::string& query : Words{std::string(5000, 'x'), "\xFF\xFE\x80", "7.9x", "x5.4", "7.9xx5.4", "....", "mm", "×××", "1.x.2", std::string(3, '\0'), "７９"}) {
+  for (const std::string& query : Words{std::string(5000, 'x'), "\xFF\xFE\x80", "7.9x", "x5.4", "7.9xx5.4", "....", "mm", "×××",
+                                        "1.x.2", std::string(3, '\0'), "７９"}) {
     const std::vector<compose::Hit> hits = index.find(query);
     CHECK(hits.size() <= index.entries().size());
     CHECK(index.nearest(query).size() <= 5);

@@ -18,7 +18,8 @@ std::map<std::string, int> anchors_of(const model::Book& book) {
   BookWalk walk;
   walk.on_block = [&](const model::Block& block) {
     if (const auto* entry = std::get_if<model::Entry>(&block.what)) ++anchors[entry->anchor];
-    if (const auto* heading = std::get_if<model::Heading>(&block.what); heading != nullptr && !heading->anchor.empty()) ++anchors[heading->anchor];
+    if (const auto* heading = std::get_if<model::Heading>(&block.what); heading != nullptr && !heading->anchor.empty())
+      ++anchors[heading->anchor];
     if (const auto* table = std::get_if<model::Table>(&block.what)) {
       for (const model::TableRow& row : table->rows) {
         if (!row.anchor.empty()) ++anchors[row.anchor];

@@ -82,7 +82,8 @@ TEST_CASE("ids and references have one form") {
 }
 
 TEST_CASE("trust weakens along the order of the design, and what the user typed weakens nothing") {
-  const std::vector<Trust> order = {Trust::standard, Trust::handbook, Trust::dataset, Trust::trade, Trust::memory, Trust::invented};
+  const std::vector<Trust> order = {Trust::standard, Trust::handbook, Trust::dataset,
+                                    Trust::trade,    Trust::memory,   Trust::invented};
   for (std::size_t i = 0; i < order.size(); ++i) {
     for (std::size_t j = 0; j < order.size(); ++j) CHECK(weaker(order[i], order[j]) == order[std::max(i, j)]);
     CHECK(weaker(Trust::given, order[i]) == order[i]);
@@ -132,8 +133,10 @@ TEST_CASE("a drawn circle keeps its radius within the 0.03 % that four cubics al
     REQUIRE(step.op == PathStep::Op::curve);
     for (double t = 0; t <= 1; t += 0.05) {
       const double s = 1 - t;
-      const double x = s * s * s * from.x + 3 * s * s * t * step.control1.x + 3 * s * t * t * step.control2.x + t * t * t * step.to.x;
-      const double y = s * s * s * from.y + 3 * s * s * t * step.control1.y + 3 * s * t * t * step.control2.y + t * t * t * step.to.y;
+      const double x =
+          s * s * s * from.x + 3 * s * s * t * step.control1.x + 3 * s * t * t * step.control2.x + t * t * t * step.to.x;
+      const double y =
+          s * s * s * from.y + 3 * s * s * t * step.control1.y + 3 * s * t * t * step.control2.y + t * t * t * step.to.y;
       CHECK(std::hypot(x - 3, y - 4) == Approx(2).epsilon(0.0003));
     }
     from = step.to;

@@ -52,10 +52,12 @@ TEST_CASE("what the file claims but the book lacks is found", "[pdf]") {
   CHECK(outcome_of([](Composer& trial) { trial.document.title.clear(); }).rules == Rules{"pdf.title"});
   CHECK(outcome_of([](Composer& trial) { trial.document.language.clear(); }).rules == Rules{"pdf.language"});
   CHECK(outcome_of([](Composer& trial) { trial.document.iso_date = "1 Nov 2026"; }).rules == Rules{"pdf.date"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).alt.clear(); }).rules == Rules{"pdf.alternative-text"});
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).alt.clear(); }).rules ==
+        Rules{"pdf.alternative-text"});
   CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).words.clear(); }).rules == Rules{"pdf.link"});
   CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).target = "cell/nowhere"; }).rules == Rules{"pdf.link"});
-  CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).tag = page::kPaginationArtifact; }).rules == Rules{"pdf.link"});
+  CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).tag = page::kPaginationArtifact; }).rules ==
+        Rules{"pdf.link"});
   CHECK(outcome_of([](Composer& trial) { trial.document.bookmarks.at(0).target = "nowhere"; }).rules == Rules{"pdf.bookmark"});
 }
 
@@ -66,8 +68,10 @@ TEST_CASE("a head cell has a scope or a name that cells refer to", "[pdf]") {
     }
   };
   CHECK(outcome_of(without_both).rules == Rules{"pdf.header-scope", "pdf.header-scope"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::data_cell).headers = {"nobody"}; }).rules == Rules{"pdf.header-scope"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).id = "sizes-1"; }).rules == Rules{"pdf.header-scope"});
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::data_cell).headers = {"nobody"}; }).rules ==
+        Rules{"pdf.header-scope"});
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).id = "sizes-1"; }).rules ==
+        Rules{"pdf.header-scope"});
 }
 
 TEST_CASE("a profile must be one for RGB that PDF 1.4 can read", "[pdf]") {

@@ -122,7 +122,9 @@ page::TextItem& Composer::add_text(int page, page::TagId tag, page::Point at, co
   return add_text(page, tag, at, text, Style{});
 }
 
-void Composer::add_path(int page, page::TagId tag, page::PathItem path) { this->page(page).items.push_back({tag, std::move(path)}); }
+void Composer::add_path(int page, page::TagId tag, page::PathItem path) {
+  this->page(page).items.push_back({tag, std::move(path)});
+}
 
 void Composer::add_rectangle(int page, page::TagId tag, const page::Box& box, page::Color fill) {
   using Op = page::PathSegment::Op;

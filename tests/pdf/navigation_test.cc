@@ -18,7 +18,9 @@ bool contains(const std::string& text, const std::string& part) { return text.fi
 Json json_of(const std::string& path) { return Json::parse(run("qpdf --json=2 " + path).text); }
 
 /// The value of an object of the file, by its reference.
-const Json& value_of(const Json& file, const std::string& reference) { return file.at("qpdf").at(1).at("obj:" + reference).at("value"); }
+const Json& value_of(const Json& file, const std::string& reference) {
+  return file.at("qpdf").at(1).at("obj:" + reference).at("value");
+}
 
 std::string page_reference(const Json& file, std::size_t page) { return file.at("pages").at(page).at("object"); }
 
@@ -29,7 +31,8 @@ std::vector<std::string> targets_of(const Json& file, const Json& catalog, std::
   for (const Json& annotation : value_of(file, page_reference(file, page)).value("/Annots", Json::array())) {
     const Json& link = value_of(file, annotation);
     for (std::size_t i = 0; i + 1 < names.size(); i += 2) {
-      if (names.at(i) == link.at("/Dest")) targets.push_back(link.at("/Dest").get<std::string>() + ": " + names.at(i + 1).at(0).get<std::string>());
+      if (names.at(i) == link.at("/Dest"))
+        targets.push_back(link.at("/Dest").get<std::string>() + ": " + names.at(i + 1).at(0).get<std::string>());
     }
   }
   return targets;

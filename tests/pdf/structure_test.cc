@@ -49,8 +49,9 @@ TEST_CASE("a reader meets the elements in book order", "[pdf][tools]") {
   const TrialFile file(written(make_trial(fonts).document, fonts));
   const std::vector<std::string> lines = structure_of(file.path());
   INFO(joined(lines));
-  CHECK(in_order(lines, {"Document", "Part", "H1 (block)", "\"Office manual\"", "P (block)", "\"for invented cells\"", "TOC", "TOCI",
-                         "Reference (inline)", "Link (inline)", "\"Signs and spaces 1\"", "Part", "H1 (block)", "\"Signs and spaces\""}));
+  CHECK(in_order(
+      lines, {"Document", "Part", "H1 (block)", "\"Office manual\"", "P (block)", "\"for invented cells\"", "TOC", "TOCI",
+              "Reference (inline)", "Link (inline)", "\"Signs and spaces 1\"", "Part", "H1 (block)", "\"Signs and spaces\""}));
 }
 
 TEST_CASE("a fact stands in its sentence and carries its id", "[pdf][tools]") {
@@ -75,8 +76,8 @@ TEST_CASE("a cell over two pages is one cell, an empty one keeps its column", "[
   const TrialFile file(written(make_trial(fonts).document, fonts));
   const std::vector<std::string> lines = structure_of(file.path());
   INFO(joined(lines));
-  CHECK(in_order(lines, {"Table (block)", "THead", "TR", "TBody", "TR", "\"7.9\"", "TD:", "\"begun here \"", "\"ended there\"", "TD:",
-                         "/Headers [(sizes-2)]", "TR", "\"9.5\"", "TD", "\"one\"", "TD", "\"two\""}));
+  CHECK(in_order(lines, {"Table (block)", "THead", "TR", "TBody", "TR", "\"7.9\"", "TD:", "\"begun here \"", "\"ended there\"",
+                         "TD:", "/Headers [(sizes-2)]", "TR", "\"9.5\"", "TD", "\"one\"", "TD", "\"two\""}));
   CHECK(std::count(lines.begin(), lines.end(), "\"Size Names\"") == 0);  // the repeated head is an artifact
 }
 
@@ -118,7 +119,8 @@ TEST_CASE("forty thousand elements", "[pdf][tools]") {
   const auto start = std::chrono::steady_clock::now();
   const std::string bytes = written(trial.document, fonts);
   const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
-  WARN(trial.document.tags.size() << " elements on " << kPages << " pages: " << taken.count() << " s, " << bytes.size() / 1024 << " kB");
+  WARN(trial.document.tags.size() << " elements on " << kPages << " pages: " << taken.count() << " s, " << bytes.size() / 1024
+                                  << " kB");
   const TrialFile file(bytes);
   CHECK(run("qpdf --check " + file.path()).code == 0);
 }

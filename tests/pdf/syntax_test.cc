@@ -66,7 +66,7 @@ TEST_CASE("bytes stay what they are", "[pdf]") {
 
 TEST_CASE("names escape what a name may not hold", "[pdf]") {
   CHECK(name("Name1") == "/Name1");
-  CHECK(name("Lime Green") == "/Lime#20Green");      // the reference's own example
+  CHECK(name("Lime Green") == "/Lime#20Green");                                              // the reference's own example
   CHECK(name("A;Name_With-Various***Characters?") == "/A;Name_With-Various***Characters?");  // likewise
   CHECK(name("paired()parentheses") == "/paired#28#29parentheses");                          // likewise
   CHECK(name("The_Key_of_F#_Minor") == "/The_Key_of_F#23_Minor");                            // likewise

@@ -20,7 +20,9 @@ struct Word {
   int page = 0;
 };
 
-double number_after(const std::string& line, const std::string& key) { return std::stod(line.substr(line.find(key) + key.size())); }
+double number_after(const std::string& line, const std::string& key) {
+  return std::stod(line.substr(line.find(key) + key.size()));
+}
 
 /// The words that pdftotext finds, with their boxes in pt; of words that come more than once, the first.
 std::map<std::string, Word> words_of(const std::string& path) {
@@ -30,7 +32,8 @@ std::map<std::string, Word> words_of(const std::string& path) {
     if (contains(line, "<page ")) ++page;
     if (!contains(line, "<word ")) continue;
     const std::size_t begin = line.find('>') + 1;
-    words.emplace(line.substr(begin, line.find("</word>") - begin), Word{number_after(line, "xMin=\""), number_after(line, "xMax=\""), page});
+    words.emplace(line.substr(begin, line.find("</word>") - begin),
+                  Word{number_after(line, "xMin=\""), number_after(line, "xMax=\""), page});
   }
   return words;
 }
@@ -80,9 +83,10 @@ TEST_CASE("words stand where the display list puts them", "[pdf][tools]") {
     page::Length size;
     const char* word;
   };
-  const std::vector<Case> cases = {{page::Face::text, 9'300, "AVATAR-To-Wall"},   {page::Face::condensed, 7'250, "Tottering-affluent"},
-                                   {page::Face::text_bold, 47'000, "Waffle"},     {page::Face::mono, 8'000, "0O1lI-SR754W"},
-                                   {page::Face::text_italic, 11'111, "Vauxhall"}, {page::Face::text, 110'000, "LyTo"}};
+  const std::vector<Case> cases = {
+      {page::Face::text, 9'300, "AVATAR-To-Wall"},   {page::Face::condensed, 7'250, "Tottering-affluent"},
+      {page::Face::text_bold, 47'000, "Waffle"},     {page::Face::mono, 8'000, "0O1lI-SR754W"},
+      {page::Face::text_italic, 11'111, "Vauxhall"}, {page::Face::text, 110'000, "LyTo"}};
   std::map<std::string, Word> expected;
   page::Length y = 100'000;
   for (const Case& one : cases) {
@@ -106,8 +110,9 @@ TEST_CASE("a long justified line ends where its advances say", "[pdf][tools]") {
   const page::FontSet fonts = open_test_fonts();
   Composer trial(fonts);
   const int page = trial.add_page("1");
-  page::TextItem& item = trial.add_text(page, trial.add_tag(page::Role::p, 0), {50'000, 100'000},
-                                        "The bezel stays with the case, but the crystal is pressed out to the front against the ring.");
+  page::TextItem& item =
+      trial.add_text(page, trial.add_tag(page::Role::p, 0), {50'000, 100'000},
+                     "The bezel stays with the case, but the crystal is pressed out to the front against the ring.");
   for (page::Glyph& glyph : item.glyphs) {
     if (item.text.at(glyph.cluster) == ' ') glyph.extra = 1'017;
   }

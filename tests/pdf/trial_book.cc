@@ -43,7 +43,8 @@ void add_front(Composer& trial) {
 /// The paragraph that shows what a text can hold.
 void add_signs(Composer& trial, int page, page::TagId chapter) {
   trial.add_text(page, trial.add_tag(Role::h1, chapter), {kLeft, 90'000}, "Signs and spaces", style(page::Face::text_bold, 16));
-  trial.add_text(page, trial.add_tag(Role::p, chapter), {kLeft, 120'000}, "An affluent office, a waffle and a fjord at ≥\u00A03\u2009µA, −5\u2009°C.");
+  trial.add_text(page, trial.add_tag(Role::p, chapter), {kLeft, 120'000},
+                 "An affluent office, a waffle and a fjord at ≥\u00A03\u2009µA, −5\u2009°C.");
   const page::TagId mixed = trial.add_tag(Role::p, chapter);
   trial.add_text(page, mixed, {kLeft, 140'000}, "A drain of ");
   const page::TagId fact = trial.add_tag(Role::span, mixed);
@@ -71,7 +72,8 @@ void add_steps(Composer& trial, int page, page::TagId chapter) {
     trial.add_text(page, trial.add_tag(Role::list_body, item), {kLeft + 20'000, y}, words);
     y += 16'000;
   }
-  trial.add_text(page, trial.add_tag(Role::note, chapter), {kLeft, 270'000}, "Watch the spring.", style(page::Face::text_italic, 8));
+  trial.add_text(page, trial.add_tag(Role::note, chapter), {kLeft, 270'000}, "Watch the spring.",
+                 style(page::Face::text_italic, 8));
   const page::TagId see = trial.add_tag(Role::p, chapter);
   trial.add_text(page, see, {kLeft, 290'000}, "See ");
   const page::TagId link = trial.add_tag(Role::link, see);
@@ -86,8 +88,10 @@ void add_figure(Composer& trial, int page, page::TagId chapter) {
   trial.tag(figure).box_page = page;
   using Op = page::PathSegment::Op;
   page::PathItem curve;
-  curve.segments = {{Op::move, {70'000, 370'000}, {}, {}}, {Op::curve, {130'000, 370'000}, {70'000, 320'000}, {130'000, 320'000}},
-                    {Op::curve, {70'000, 370'000}, {130'000, 420'000}, {70'000, 420'000}}, {Op::close, {}, {}, {}}};
+  curve.segments = {{Op::move, {70'000, 370'000}, {}, {}},
+                    {Op::curve, {130'000, 370'000}, {70'000, 320'000}, {130'000, 320'000}},
+                    {Op::curve, {70'000, 370'000}, {130'000, 420'000}, {70'000, 420'000}},
+                    {Op::close, {}, {}, {}}};
   curve.fill = page::Color{220, 220, 220};
   curve.stroke = kInk;
   curve.stroke_width = 750;
@@ -151,7 +155,8 @@ Composer make_trial(const page::FontSet& fonts) {
   add_running_head(trial, second, "Sizes");
   add_table(trial, first, second, chapter);
   trial.document.destinations = {{"chapter/signs", {first, kLeft, 70'000}}, {"table/sizes", {second, kLeft, 80'000}}};
-  trial.document.bookmarks = {{1, "Signs & spaces – µ", "chapter/signs"}, {2, "Sizes", "table/sizes"}, {1, "Sizes again", "table/sizes"}};
+  trial.document.bookmarks = {
+      {1, "Signs & spaces – µ", "chapter/signs"}, {2, "Sizes", "table/sizes"}, {1, "Sizes again", "table/sizes"}};
   return trial;
 }
 

@@ -47,8 +47,8 @@ std::string place(const json& where) {
 }
 
 std::string finding_text(const json& finding) {
-  std::string text = place(finding) + " " + finding.at("severity").get<std::string>() + " " + finding.at("rule").get<std::string>() + ": " +
-                     finding.at("message").get<std::string>() + "\n";
+  std::string text = place(finding) + " " + finding.at("severity").get<std::string>() + " " +
+                     finding.at("rule").get<std::string>() + ": " + finding.at("message").get<std::string>() + "\n";
   const std::string hint = finding.at("hint");
   if (!hint.empty()) text += "  hint: " + hint + "\n";
   for (const auto& note : finding.at("notes")) text += "  " + place(note) + " " + note.at("text").get<std::string>() + "\n";

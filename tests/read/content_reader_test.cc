@@ -45,8 +45,7 @@ Files good_files() {
       {"source/trial-work.yaml",
        "id: trial-work\ntitle: Trial work\nkind: handbook\npublication: \"A trial, 2026\"\nread: Table 1.\n"},
       {"term/cell.yaml", "id: cell\nterm: cell\nmeaning: What drives the watch.\nsee: [old-name]\n"},
-      {"page/cells.md",
-       "---\nid: cells\ntitle: Cells\nlead: About cells.\ntrust: memory\n---\n\nSee [393](cell/sr754w).\n"},
+      {"page/cells.md", "---\nid: cells\ntitle: Cells\nlead: About cells.\ntrust: memory\n---\n\nSee [393](cell/sr754w).\n"},
   };
 }
 

@@ -83,8 +83,9 @@ TEST_CASE("tables have a head, alignments and rows as long as the head") {
 }
 
 TEST_CASE("links to records and facts are kept with their places; outside addresses become words") {
-  Page page("See [393](cell/sr754w), [its charge](cell/sr754w#capacity) and\n[](cell/sr754w#size.height) "
-            "at [the institute](https://example.org/a) or <https://example.org/b>.\n");
+  Page page(
+      "See [393](cell/sr754w), [its charge](cell/sr754w#capacity) and\n[](cell/sr754w#size.height) "
+      "at [the institute](https://example.org/a) or <https://example.org/b>.\n");
   CHECK(found(page.text).empty());
   const auto& runs = page.block<model::Paragraph>(0).runs;
   CHECK(model::plain_text(runs) == "See 393, its charge and  at the institute (https://example.org/a) or https://example.org/b.");
@@ -131,7 +132,8 @@ TEST_CASE("what the book has no place for is one finding each") {
   CHECK(found("[a](#part)\n") == "10:5 markdown.link");
   CHECK(found("[a](javascript:alert)\n") == "10:5 markdown.link");
   CHECK(found("[a](sell/sr754w)\n") == "10:5 markdown.link");
-  CHECK(found("a\xE2\x80\x8B" "b\n") == "10:2 yaml.hidden-character");
+  CHECK(found("a\xE2\x80\x8B"
+              "b\n") == "10:2 yaml.hidden-character");
 }
 
 TEST_CASE("pages that would hold the parser up are refused before it sees them") {

@@ -86,22 +86,24 @@ TEST_CASE("one slip gives one finding at the place of the slip") {
       {"misspelt key inside", "id: a\nsystem: alkaline\nsize: { diametre: 7.9 mm, height: 5.4 mm }\n",
        "3:9 shape.unknown-key: unknown key \"diametre\" | did you mean \"diameter\"?"},
       {"strange key", kGood + "colour: red\n",
-       "4:1 shape.unknown-key: unknown key \"colour\" | known here: cells, id, lamp, needs, note, size, system, trade-number or uses"},
-      {"missing key of the record", "id: a\nsystem: alkaline\n",
-       "0:0 shape.missing-key: the key \"size\" is missing | add it"},
+       "4:1 shape.unknown-key: unknown key \"colour\" | known here: cells, id, lamp, needs, note, size, system, trade-number or "
+       "uses"},
+      {"missing key of the record", "id: a\nsystem: alkaline\n", "0:0 shape.missing-key: the key \"size\" is missing | add it"},
       {"missing key of a part", "id: a\nsystem: alkaline\nsize: { diameter: 7.9 mm }\n",
        "3:7 shape.missing-key: the key \"height\" is missing | add it, for example height: 5.4 mm"},
       {"missing key of a part in lines", "id: a\nsystem: alkaline\nsize:\n  diameter: 7.9 mm\n",
        "4:3 shape.missing-key: the key \"height\" is missing | add it, for example height: 5.4 mm"},
       {"word outside the list", "id: a\nsystem: silver-oxid\nsize: { diameter: 7.9 mm, height: 5.4 mm }\n",
-       "2:9 shape.choice: found the text \"silver-oxid\", expected alkaline, silver-oxide or zinc-air | did you mean silver-oxide?"},
+       "2:9 shape.choice: found the text \"silver-oxid\", expected alkaline, silver-oxide or zinc-air | did you mean "
+       "silver-oxide?"},
       {"form of a code", "id: SR754W\nsystem: alkaline\nsize: { diameter: 7.9 mm, height: 5.4 mm }\n",
        "1:5 shape.pattern: found the text \"SR754W\", expected a text such as sr754w | Name of the record."},
       {"nothing for a text", kGood + "note:\n",
        "4:1 shape.type: found nothing, expected a text | write a value, or take the key out"},
       {"text for a list", kGood + "uses: watch\n",
        "4:7 shape.type: found the text \"watch\", expected a list | write it in brackets: [watch]"},
-      {"quoted number", kGood + "cells: \"2\"\n", "4:8 shape.type: found the text \"2\", expected a whole number | take the quotes off"},
+      {"quoted number", kGood + "cells: \"2\"\n",
+       "4:8 shape.type: found the text \"2\", expected a whole number | take the quotes off"},
       {"below the least", kGood + "cells: 1\n", "4:8 shape.range: found the whole number 1, expected at least 2"},
       {"above the most", kGood + "cells: 10\n", "4:8 shape.range: found the whole number 10, expected at most 9"},
       {"fraction for a count", kGood + "cells: 2.5\n", "4:8 shape.type: found the number 2.5, expected a whole number"},
@@ -138,7 +140,9 @@ TEST_CASE("a bad quantity is told at the characters at fault") {
 }
 
 TEST_CASE("values that have had their finding are not told twice") {
-  Checked checked(kGood + "trade-number: 010\nnote: a\xE2\x80\x8B" "bcdefgh\n");
+  Checked checked(kGood +
+                  "trade-number: 010\nnote: a\xE2\x80\x8B"
+                  "bcdefgh\n");
   CHECK(places_and_rules(checked.read.findings) == "5:8 yaml.hidden-character, 4:15 yaml.leading-zero");
   CHECK(checked.report.unusable == std::vector<std::string>{"trade-number", "note"});
   Checked key(kGood + "no\xE2\x80\x8Bte: a\n");
@@ -196,7 +200,8 @@ TEST_CASE("a shape that is not understood does not load") {
       CHECK(places_and_rules(read.findings) == row.expected);
     }
   }
-  ReadText sibling(R"({"definitions": {"a": {"type": "string"}}, "properties": {"b": {"$ref": "#/definitions/a", "maxLength": 2}}})");
+  ReadText sibling(
+      R"({"definitions": {"a": {"type": "string"}}, "properties": {"b": {"$ref": "#/definitions/a", "maxLength": 2}}})");
   CHECK(Shape::compile(*sibling.tree.root, sibling.findings));
   CHECK(places_and_rules(sibling.findings) == "1:92 shape.ignored-keyword");
   CHECK_FALSE(sibling.findings.has_errors());

@@ -36,7 +36,8 @@ struct Schema {
 
 std::string drains(const std::string& rows) {
   return "name: cell-drains\ntitle: T\nkey: suffix\npublication: P\ntrust: trade\ndate-read: \"2026\"\ntranscription: single\n"
-         "columns:\n  - { name: suffix, title: S }\n  - { name: drain, title: D }\n  - { name: most, title: M, quantity: length }\n"
+         "columns:\n  - { name: suffix, title: S }\n  - { name: drain, title: D }\n  - { name: most, title: M, quantity: length "
+         "}\n"
          "rows:\n" +
          rows;
 }

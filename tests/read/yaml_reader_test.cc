@@ -56,7 +56,10 @@ const std::vector<Refusal>& fatal_refusals() {
       {"unknown escape", "a: \"\\q\"\n", "1:7 yaml.syntax"},
       {"list on the line of its key", "a: - b\n", "1:4 yaml.syntax"},
       {"two commas", "a: [1, , 2]\n", "1:8 yaml.empty-item"},
-      {"byte-order mark", "\xEF\xBB\xBF" "a: 1\n", "1:1 yaml.byte-order-mark"},
+      {"byte-order mark",
+       "\xEF\xBB\xBF"
+       "a: 1\n",
+       "1:1 yaml.byte-order-mark"},
       {"Latin-1", "a: 1\nb: caf\xE9\n", "2:7 yaml.encoding"},
       {"surrogate in UTF-8", "a: \xED\xA0\x80\n", "1:4 yaml.encoding"},
       {"overlong slash", "a: \xC0\xAF\n", "1:4 yaml.encoding"},
@@ -95,9 +98,18 @@ TEST_CASE("what the subset refuses gives one finding at its place and no tree") 
 TEST_CASE("a character that cannot be seen spoils its value and nothing else") {
   const std::vector<Refusal> rows = {
       {"no-break space", "é: x\xC2\xA0y\n", "1:5 yaml.hidden-character"},
-      {"zero-width space", "a: 39\xE2\x80\x8B" "3\n", "1:6 yaml.hidden-character"},
-      {"right-to-left override", "a: \xE2\x80\xAE" "393\n", "1:4 yaml.hidden-character"},
-      {"Cyrillic R in a code", "a: 1\nb: SR\xD0\xA0" "754\n", "2:4 yaml.mixed-script"},
+      {"zero-width space",
+       "a: 39\xE2\x80\x8B"
+       "3\n",
+       "1:6 yaml.hidden-character"},
+      {"right-to-left override",
+       "a: \xE2\x80\xAE"
+       "393\n",
+       "1:4 yaml.hidden-character"},
+      {"Cyrillic R in a code",
+       "a: 1\nb: SR\xD0\xA0"
+       "754\n",
+       "2:4 yaml.mixed-script"},
       {"Greek O in a word", "a: z\xCE\xBFne\n", "1:4 yaml.mixed-script"},
       {"letter and accent apart", "a: cafe\xCC\x81\n", "1:1 yaml.composed"},
   };
@@ -154,14 +166,14 @@ TEST_CASE("plain scalars have the types of the core schema, YAML 1.2.2 section 1
     NodeType type;
   };
   const std::vector<Row> rows = {
-      {"null", NodeType::null},     {"~", NodeType::null},       {"NULL", NodeType::null},     {"nULL", NodeType::string},
-      {"true", NodeType::boolean},  {"False", NodeType::boolean}, {"TRUE", NodeType::boolean}, {"tRUE", NodeType::string},
-      {"yes", NodeType::string},    {"no", NodeType::string},    {"on", NodeType::string},     {"off", NodeType::string},
-      {"0", NodeType::integer},     {"-19", NodeType::integer},  {"12", NodeType::integer},    {"0.5", NodeType::number},
-      {"-0.0", NodeType::number},   {"5.25", NodeType::number},  {"12e03", NodeType::number},  {"-2E+05", NodeType::number},
-      {"1.5.2", NodeType::string},  {"1e", NodeType::string},    {"e3", NodeType::string},     {".", NodeType::string},
-      {"-", NodeType::string},      {"12 mm", NodeType::string}, {"2026-11-25", NodeType::string},
-      {"12:30", NodeType::string},  {"1_000", NodeType::string}, {"7,9", NodeType::string},
+      {"null", NodeType::null},    {"~", NodeType::null},        {"NULL", NodeType::null},         {"nULL", NodeType::string},
+      {"true", NodeType::boolean}, {"False", NodeType::boolean}, {"TRUE", NodeType::boolean},      {"tRUE", NodeType::string},
+      {"yes", NodeType::string},   {"no", NodeType::string},     {"on", NodeType::string},         {"off", NodeType::string},
+      {"0", NodeType::integer},    {"-19", NodeType::integer},   {"12", NodeType::integer},        {"0.5", NodeType::number},
+      {"-0.0", NodeType::number},  {"5.25", NodeType::number},   {"12e03", NodeType::number},      {"-2E+05", NodeType::number},
+      {"1.5.2", NodeType::string}, {"1e", NodeType::string},     {"e3", NodeType::string},         {".", NodeType::string},
+      {"-", NodeType::string},     {"12 mm", NodeType::string},  {"2026-11-25", NodeType::string}, {"12:30", NodeType::string},
+      {"1_000", NodeType::string}, {"7,9", NodeType::string},
   };
   for (const Row& row : rows) {
     if (row.text == "-") continue;  // a lone dash begins a list

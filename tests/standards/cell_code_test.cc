@@ -50,8 +50,9 @@ bool in_range(double height, int tenths) {
 }  // namespace
 
 TEST_CASE("sizes decode to those of Linden's Handbook of Batteries, 4th ed., table 4.9a, page 4.11") {
-  const Published rows[] = {{"SR41", 7.9, 3.6},  {"SR43", 11.6, 4.2}, {"SR44", 11.6, 5.4}, {"SR48", 7.9, 5.4}, {"SR54", 11.6, 3.05},
-                            {"SR57", 9.5, 2.7},  {"SR58", 7.9, 2.1},  {"SR59", 7.9, 2.6},  {"SR60", 6.8, 2.15}};
+  const Published rows[] = {{"SR41", 7.9, 3.6}, {"SR43", 11.6, 4.2},  {"SR44", 11.6, 5.4},
+                            {"SR48", 7.9, 5.4}, {"SR54", 11.6, 3.05}, {"SR57", 9.5, 2.7},
+                            {"SR58", 7.9, 2.1}, {"SR59", 7.9, 2.6},   {"SR60", 6.8, 2.15}};
   for (const auto& row : rows) {
     const CellCode code = decoded(row.designation);
     CHECK(code.diameter->diameter.value_in(base::Unit::millimetre) == row.diameter);

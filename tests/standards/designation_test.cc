@@ -60,8 +60,9 @@ TEST_CASE("a letter among the digits is named with its place") {
 }
 
 TEST_CASE("a foreign letter is refused at its code point") {
-  const auto error = refused("S\xD0\xA0"
-                             "754W");  // U+0420, Cyrillic, looks like R
+  const auto error = refused(
+      "S\xD0\xA0"
+      "754W");  // U+0420, Cyrillic, looks like R
   CHECK(error.position == 1);
   CHECK(error.reason.find("outside A to Z") != std::string::npos);
 }

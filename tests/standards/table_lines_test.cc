@@ -63,7 +63,7 @@ TEST_CASE("what is no table text is refused") {
   CHECK_FALSE(read_table_lines("benchleaf-tables 1\nsomething\telse\n"));
   const std::string table = "benchleaf-tables 1\ntable\tt\tk\tT\t\tp\t\tmemory\t\t\t\ncolumn\tk\tK\t\n";
   CHECK(read_table_lines(table));
-  CHECK_FALSE(read_table_lines(table + "row\t1\tmemory\t\t\n"));       // a cell is missing
-  CHECK_FALSE(read_table_lines(table + "row\t1\tcertain\t\t\tx\n"));   // no such trust
+  CHECK_FALSE(read_table_lines(table + "row\t1\tmemory\t\t\n"));      // a cell is missing
+  CHECK_FALSE(read_table_lines(table + "row\t1\tcertain\t\t\tx\n"));  // no such trust
   CHECK(read_table_lines("benchleaf-tables 1\n")->empty());
 }

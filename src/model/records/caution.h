@@ -18,7 +18,7 @@ struct Caution : Record {
   std::string avoid;
   std::vector<std::string> signs;  ///< ISO 7010 numbers
   std::string first_aid;
-  bool call = false;       ///< whether a doctor or an emergency number is to be called
+  bool call = false;  ///< whether a doctor or an emergency number is to be called
 };
 
 }  // namespace benchleaf::model

@@ -11,10 +11,10 @@ namespace benchleaf::model {
 struct Chart : Record {
   struct Panel {
     std::string title;
-    std::string shows;  ///< cell-numbers, cell-sizes, cell-swap, gasket-sizes, material-matrix, ...
+    std::string shows;                 ///< cell-numbers, cell-sizes, cell-swap, gasket-sizes, material-matrix, ...
     std::vector<std::string> records;  ///< `kind/id`
     std::string words;
-    int keep = 0;       ///< the higher, the later it is dropped
+    int keep = 0;  ///< the higher, the later it is dropped
   };
 
   std::string subtitle;

@@ -12,7 +12,7 @@ namespace benchleaf::model {
 
 /// What happens when two liquids, or a liquid and a residue, meet; it holds both ways.
 struct Meeting {
-  std::string with;  ///< `chemistry/ID`, `residue/ID`, or `substance/ID` for every liquid that has it
+  std::string with;                  ///< `chemistry/ID`, `residue/ID`, or `substance/ID` for every liquid that has it
   Verdict verdict = Verdict::never;  ///< ok is use, with-care is with_limits
   std::string product;
   std::string effect;

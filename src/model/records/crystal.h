@@ -21,7 +21,7 @@ struct Crystal : Record {
   std::string recognise;
   std::string remove;
   std::string fit;
-  std::string polish;    ///< yes, limited, no
+  std::string polish;                 ///< yes, limited, no
   std::vector<std::string> grades;    ///< `abrasive/ID`
   std::vector<std::string> cautions;  ///< `caution/ID`
 };

@@ -14,7 +14,7 @@ struct Handbook {
     int number = 0;
     std::string title;
     std::string tab;
-    std::string door;       ///< words on the start page that lead here, or empty
+    std::string door;  ///< words on the start page that lead here, or empty
     std::string door_line;
     std::vector<std::string> pages;  ///< `page/ID`
     std::vector<Kind> kinds;

@@ -24,14 +24,14 @@ struct Module : Record {
   std::string recognise;
   std::string era;
   int cell_count = 0;
-  std::string wiring;   ///< single, series, parallel, not known
+  std::string wiring;              ///< single, series, parallel, not known
   std::vector<std::string> cells;  ///< `cell/ID`
   std::optional<base::Quantity> supply;
   std::vector<Load> loads;
   std::vector<std::string> joined;  ///< clip, screw, heat-stake, solder, cement
   std::string contact;              ///< zebra-strip, pin-and-solder, spring-contacts, ribbon, none, or empty
   std::string reset;
-  std::vector<std::string> parts;   ///< `part/ID`
+  std::vector<std::string> parts;  ///< `part/ID`
   std::string healthy;
   std::vector<std::string> cautions;  ///< `caution/ID`
 };

@@ -13,7 +13,7 @@ struct Part : Record {
   std::string where;
   std::string recognise;
   std::string if_damaged;
-  std::string again;      ///< reuse, inspect, renew, never-remove
+  std::string again;  ///< reuse, inspect, renew, never-remove
   std::string why_again;
   std::string care;
   std::vector<std::string> cautions;  ///< `caution/ID`

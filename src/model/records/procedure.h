@@ -18,8 +18,8 @@ struct Procedure : Record {
   };
   /// A caution in its place, or a step: exactly one of `caution` and `text` is set.
   struct Step {
-    std::string caution;  ///< `caution/ID`
-    std::string text;     ///< `do`
+    std::string caution;             ///< `caution/ID`
+    std::string text;                ///< `do`
     std::vector<std::string> tools;  ///< `using`: `tool/ID`
     std::vector<std::string> on;
     std::vector<std::string> with;
@@ -28,7 +28,7 @@ struct Procedure : Record {
     std::vector<std::string> meets;
     bool rinse = false;
     std::string see;
-    bool whole = true;    ///< false where a field of this item is unusable
+    bool whole = true;  ///< false where a field of this item is unusable
   };
 
   std::string purpose;

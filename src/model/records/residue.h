@@ -20,7 +20,7 @@ struct Residue : Record {
   std::vector<std::string> left_by;  ///< systems of cells, as in the table cell-systems
   std::vector<Share> made_of;
   std::string looks;
-  std::string side;  ///< alkaline, acidic, neutral, organic, not known
+  std::string side;                  ///< alkaline, acidic, neutral, organic, not known
   std::vector<std::string> answers;  ///< `chemistry/ID`
   std::string why;
   std::vector<Meeting> meets;

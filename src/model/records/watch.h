@@ -37,10 +37,10 @@ struct Watch : Record {
   std::optional<CrystalSize> crystal_size;
   std::optional<base::Quantity> scratch;
   std::vector<std::string> cells_found;  ///< `cell/ID`
-  std::string back;     ///< snap, screwed, four-screws, none
-  std::string gasket;   ///< `gasket/ID`
+  std::string back;                      ///< snap, screwed, four-screws, none
+  std::string gasket;                    ///< `gasket/ID`
   std::optional<base::Quantity> gasket_seat;
-  std::optional<Case> case_metal;  ///< `case`
+  std::optional<Case> case_metal;     ///< `case`
   std::vector<std::string> residues;  ///< `residue/ID`
   std::vector<std::string> inside;    ///< `part/ID`
   std::vector<std::string> symptoms;  ///< `symptom/ID`

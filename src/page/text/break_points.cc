@@ -73,7 +73,8 @@ class Word {
     std::size_t from = i;
     while (from > 0 && sort(from - 1) == Sort::letter) --from;
     const char32_t before = from > 0 ? code(from - 1) : 0;
-    const bool joined = from > 0 && (sort(from - 1) == Sort::digit || before == U'\u2009' || before == U'\u00A0' || before == U'\u202F');
+    const bool joined =
+        from > 0 && (sort(from - 1) == Sort::digit || before == U'\u2009' || before == U'\u00A0' || before == U'\u202F');
     return joined ? i : from;
   }
   /// Behind the last of the letters that begin at `i`; none if a figure follows them.

@@ -28,8 +28,8 @@ bool puts_hyphen(BreakPoint::Kind kind);
 /// Text without the characters that only say where it may and may not be broken, and what they said.
 struct GuidedText {
   std::string text;
-  std::vector<BreakPoint> breaks;   ///< U+00AD and U+200B
-  std::vector<std::size_t> joins;   ///< U+2060 and U+FEFF: no break here
+  std::vector<BreakPoint> breaks;  ///< U+00AD and U+200B
+  std::vector<std::size_t> joins;  ///< U+2060 and U+FEFF: no break here
 };
 
 /// Appends a piece of text; ill-formed UTF-8 becomes U+FFFD.

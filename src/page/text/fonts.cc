@@ -15,8 +15,8 @@ namespace benchleaf::page {
 namespace {
 
 constexpr std::array<std::string_view, kFaceCount> kFaceNames = {
-    "text",      "text-italic",      "text-bold",      "text-bold-italic", "condensed",
-    "condensed-italic", "condensed-bold", "mono", "symbol", "symbol-bold"};
+    "text",           "text-italic", "text-bold", "text-bold-italic", "condensed", "condensed-italic",
+    "condensed-bold", "mono",        "symbol",    "symbol-bold"};
 
 std::size_t place(Face face) { return static_cast<std::size_t>(face); }
 
@@ -57,7 +57,8 @@ std::string postscript_name(hb_face_t* face) {
   hb_ot_name_get_utf8(face, HB_OT_NAME_ID_POSTSCRIPT_NAME, HB_LANGUAGE_INVALID, &size, name);
   std::string result(name, std::min<std::size_t>(size, sizeof name - 1));
   // a name in a PDF file is printable ASCII without the signs that end one
-  std::erase_if(result, [](char c) { return c <= ' ' || c > '~' || std::string_view("[](){}<>/%").find(c) != std::string_view::npos; });
+  std::erase_if(result,
+                [](char c) { return c <= ' ' || c > '~' || std::string_view("[](){}<>/%").find(c) != std::string_view::npos; });
   return result;
 }
 
@@ -114,8 +115,8 @@ bool has_even_figures(const OpenFont& open) {
 std::unique_ptr<OpenFont> open_font(std::string bytes) {
   auto open = std::make_unique<OpenFont>();
   open->bytes = std::move(bytes);
-  const HarfBuzz<hb_blob_t> blob(hb_blob_create(open->bytes.data(), static_cast<unsigned>(open->bytes.size()),
-                                                HB_MEMORY_MODE_READONLY, nullptr, nullptr));
+  const HarfBuzz<hb_blob_t> blob(
+      hb_blob_create(open->bytes.data(), static_cast<unsigned>(open->bytes.size()), HB_MEMORY_MODE_READONLY, nullptr, nullptr));
   open->face.reset(hb_face_create(blob.get(), 0));
   open->font.reset(hb_font_create(open->face.get()));
   return open;

@@ -14,7 +14,18 @@
 namespace benchleaf::page {
 
 /// The faces that the setters ask for; schema/fonts.yaml says which file each one is.
-enum class Face { text, text_italic, text_bold, text_bold_italic, condensed, condensed_italic, condensed_bold, mono, symbol, symbol_bold };
+enum class Face {
+  text,
+  text_italic,
+  text_bold,
+  text_bold_italic,
+  condensed,
+  condensed_italic,
+  condensed_bold,
+  mono,
+  symbol,
+  symbol_bold
+};
 
 /// `text`, `text-italic`, ... as schema/fonts.yaml names its roles.
 std::string_view face_name(Face face);
@@ -54,10 +65,10 @@ class FontSet {
   ~FontSet();
 
   bool complete() const;
-  int size() const;                              ///< number of fonts; a FontIndex is below it
+  int size() const;  ///< number of fonts; a FontIndex is below it
   FontIndex index(Face face) const;
   const FontMetrics& metrics(FontIndex font) const;
-  const std::string& bytes(FontIndex font) const;  ///< the whole font file
+  const std::string& bytes(FontIndex font) const;                   ///< the whole font file
   std::int32_t advance(FontIndex font, std::uint32_t glyph) const;  ///< unkerned, font units
   /// The glyph of a code point, 0 if the font lacks it.
   std::uint32_t glyph(FontIndex font, char32_t code) const;

@@ -17,9 +17,7 @@ constexpr std::size_t kLongestWord = 60;
 constexpr std::size_t kLeastBefore = 2;
 constexpr std::size_t kLeastAfter = 3;
 
-bool is_lower(char32_t code) {
-  return (code >= U'a' && code <= U'z') || (code >= 0xDF && code <= 0xFF && code != 0xF7);
-}
+bool is_lower(char32_t code) { return (code >= U'a' && code <= U'z') || (code >= 0xDF && code <= 0xFF && code != 0xF7); }
 
 /// The small letter of a Latin capital, or 0 for what is no Latin letter: the patterns know small letters only.
 char32_t small_letter(char32_t code) {
@@ -83,9 +81,10 @@ std::vector<std::size_t> Hyphenator::breaks(std::string_view word) const {
   char** replacements = nullptr;
   int* positions = nullptr;
   int* cuts = nullptr;
-  const int failed = hnj_hyphen_hyphenate3(dictionary_->patterns, small.c_str(), static_cast<int>(small.size()), marks.data(), nullptr,
-                                           &replacements, &positions, &cuts, static_cast<int>(kLeastBefore),
-                                           static_cast<int>(kLeastAfter), static_cast<int>(kLeastBefore), static_cast<int>(kLeastAfter));
+  const int failed =
+      hnj_hyphen_hyphenate3(dictionary_->patterns, small.c_str(), static_cast<int>(small.size()), marks.data(), nullptr,
+                            &replacements, &positions, &cuts, static_cast<int>(kLeastBefore), static_cast<int>(kLeastAfter),
+                            static_cast<int>(kLeastBefore), static_cast<int>(kLeastAfter));
   std::vector<std::size_t> result;
   std::size_t byte = 0;
   for (std::size_t i = 0; failed == 0 && i + kLeastAfter < letters.size(); ++i) {

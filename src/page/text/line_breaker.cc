@@ -32,13 +32,13 @@ void add(Sums& sums, const BreakItem& item) {
 }
 
 struct Node {
-  std::size_t at = 0;   ///< item at which the line before ends
-  std::size_t line = 0; ///< number of lines before
+  std::size_t at = 0;    ///< item at which the line before ends
+  std::size_t line = 0;  ///< number of lines before
   int fitness = 1;
   bool flagged = false;
-  Sums sums;            ///< before the first item of the line that begins here
+  Sums sums;  ///< before the first item of the line that begins here
   double demerits = 0;
-  double ratio = 0;     ///< of the line that ends here
+  double ratio = 0;  ///< of the line that ends here
   int previous = -1;
 };
 
@@ -68,8 +68,8 @@ class Breaker {
     bool behind_box = false;
     for (std::size_t i = 0; i < items_.size(); ++i) {
       const BreakItem& item = items_[i];
-      const bool legal = item.kind == BreakItem::Kind::penalty ? item.penalty < kNoBreak
-                                                               : item.kind == BreakItem::Kind::glue && behind_box;
+      const bool legal =
+          item.kind == BreakItem::Kind::penalty ? item.penalty < kNoBreak : item.kind == BreakItem::Kind::glue && behind_box;
       if (legal && !try_break(i)) return std::nullopt;
       behind_box = item.kind == BreakItem::Kind::box;
       add(sums_, item);

@@ -26,13 +26,13 @@ inline constexpr int kForcedBreak = -10000;
 inline constexpr int kNoBreak = 10000;
 
 struct BreakOptions {
-  Length width = 0;                  ///< of every line behind `first_widths`
+  Length width = 0;                       ///< of every line behind `first_widths`
   std::vector<Length> first_widths = {};  ///< of the first lines
-  double tolerance = 1.26;           ///< greatest adjustment ratio of a stretched line
-  Length end_stretch = 0;            ///< stretch that every line has at its end: for ragged setting
-  double flagged_demerits = 3000;    ///< for two flagged breaks in a row
-  double fitness_demerits = 3000;    ///< for a tight line beside a loose one
-  bool emergency = false;            ///< always finds breaks; a line is then too wide only if nothing in it can be parted
+  double tolerance = 1.26;                ///< greatest adjustment ratio of a stretched line
+  Length end_stretch = 0;                 ///< stretch that every line has at its end: for ragged setting
+  double flagged_demerits = 3000;         ///< for two flagged breaks in a row
+  double fitness_demerits = 3000;         ///< for a tight line beside a loose one
+  bool emergency = false;                 ///< always finds breaks; a line is then too wide only if nothing in it can be parted
 };
 
 struct BrokenLine {

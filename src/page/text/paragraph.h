@@ -42,8 +42,8 @@ struct ParagraphOptions {
   Length width = 0;
   std::vector<LineSlot> first_lines = {};  ///< for the first lines, before `width` from the left edge
   Align align = Align::left;
-  bool hyphenate = true;              ///< with the setter's hyphenator
-  double tolerance = 1.5;             ///< greatest stretch of a space in a justified line, in units of its stretch
+  bool hyphenate = true;   ///< with the setter's hyphenator
+  double tolerance = 1.5;  ///< greatest stretch of a space in a justified line, in units of its stretch
 };
 
 /// A piece, or the part of it that one line and one font hold. A text's `at` is its x in the paragraph and -rise.
@@ -70,9 +70,9 @@ struct SetLine {
 struct SetParagraph {
   std::vector<SetLine> lines;
   Length height = 0;
-  Length width = 0;                   ///< right end of the widest line
+  Length width = 0;  ///< right end of the widest line
   std::vector<MissingGlyph> missing;
-  bool too_wide() const;              ///< whether any line overruns
+  bool too_wide() const;  ///< whether any line overruns
 };
 
 /// Sets paragraphs and single lines. Keeps what it has shaped; one setter per thread, for a whole book.

@@ -91,9 +91,8 @@ class Reader {
 
   /// Most words have no sign in them at which they could be parted without the dictionary.
   static bool is_plain(std::string_view word) {
-    return std::all_of(word.begin(), word.end(), [](char c) {
-      return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == ',' || c == '.';
-    });
+    return std::all_of(word.begin(), word.end(),
+                       [](char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || c == ',' || c == '.'; });
   }
 
   const std::vector<BreakPoint>& own_breaks(std::string_view word) {
@@ -312,7 +311,8 @@ ParagraphText read_pieces(const std::vector<Piece>& pieces, const Hyphenator* hy
   return Reader(pieces, hyphenator, known).read();
 }
 
-ParagraphItems make_items(const ParagraphText& paragraph, const std::vector<Piece>& pieces, Shaper& shaper, const ItemOptions& options) {
+ParagraphItems make_items(const ParagraphText& paragraph, const std::vector<Piece>& pieces, Shaper& shaper,
+                          const ItemOptions& options) {
   if (paragraph.atoms.empty()) return {};
   return ItemWriter(paragraph, pieces, shaper, options).write();
 }

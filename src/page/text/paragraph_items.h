@@ -16,15 +16,15 @@ struct Atom {
   enum class Kind { word, space, box, line_end };
   Kind kind = Kind::word;
   int piece = 0;
-  std::size_t begin = 0;            ///< bytes of ParagraphText::text
+  std::size_t begin = 0;  ///< bytes of ParagraphText::text
   std::size_t end = 0;
-  bool breakable = true;            ///< of a space
-  std::vector<BreakPoint> breaks;   ///< of a word: behind `begin`, at most at `end`; offsets into the text
+  bool breakable = true;           ///< of a space
+  std::vector<BreakPoint> breaks;  ///< of a word: behind `begin`, at most at `end`; offsets into the text
 };
 
 struct ParagraphText {
-  std::string text;          ///< all pieces, boxes as U+FFFC
-  std::vector<Atom> atoms;   ///< spaces never first, last or two in a row in a line; empty without anything to set
+  std::string text;         ///< all pieces, boxes as U+FFFC
+  std::vector<Atom> atoms;  ///< spaces never first, last or two in a row in a line; empty without anything to set
 };
 
 /// Word to its own breaks; kept because words come again.
@@ -36,8 +36,8 @@ ParagraphText read_pieces(const std::vector<Piece>& pieces, const Hyphenator* hy
 /// What an item of the line breaker stands for.
 struct ItemSource {
   std::size_t atom = 0;
-  std::size_t at = 0;    ///< of a break inside a word: its offset in the text, else 0
-  bool hyphen = false;   ///< whether a break here puts a hyphen in
+  std::size_t at = 0;   ///< of a break inside a word: its offset in the text, else 0
+  bool hyphen = false;  ///< whether a break here puts a hyphen in
 };
 
 struct ItemOptions {
@@ -47,11 +47,12 @@ struct ItemOptions {
 
 struct ParagraphItems {
   std::vector<BreakItem> items;
-  std::vector<ItemSource> sources;         ///< one for each item
-  std::vector<const ShapedText*> shapes;   ///< one for each atom: a word in glyphs, else null
+  std::vector<ItemSource> sources;        ///< one for each item
+  std::vector<const ShapedText*> shapes;  ///< one for each atom: a word in glyphs, else null
 };
 
 /// The atoms as boxes, glue and penalties; ends with a forced break.
-ParagraphItems make_items(const ParagraphText& paragraph, const std::vector<Piece>& pieces, Shaper& shaper, const ItemOptions& options);
+ParagraphItems make_items(const ParagraphText& paragraph, const std::vector<Piece>& pieces, Shaper& shaper,
+                          const ItemOptions& options);
 
 }  // namespace benchleaf::page

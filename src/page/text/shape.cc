@@ -49,9 +49,7 @@ std::array<FontIndex, 3> font_chain(const FontSet& fonts, Face face) {
   return {fonts.index(face), fonts.index(first), fonts.index(second)};
 }
 
-bool has(const FontSet& fonts, FontIndex font, char32_t code) {
-  return is_invisible(code) || fonts.glyph(font, code) != 0;
-}
+bool has(const FontSet& fonts, FontIndex font, char32_t code) { return is_invisible(code) || fonts.glyph(font, code) != 0; }
 
 /// The first font that has all of a letter and its marks, else the first that has the letter, else the face itself.
 FontIndex choose_font(const FontSet& fonts, const std::array<FontIndex, 3>& chain, std::u32string_view cluster) {
@@ -102,7 +100,8 @@ void shape_run(const OpenFont& font, hb_buffer_t* buffer, std::string_view text,
                      static_cast<int>(run.end - run.begin));
   // Roboto's italics have even figures, but their `tnum` makes 6 and 8 wider: it is for fonts that need it
   const std::array<hb_feature_t, 2> features = {
-      hb_feature_t{HB_TAG('t', 'n', 'u', 'm'), tabular && !font.even_figures ? 1U : 0U, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END},
+      hb_feature_t{HB_TAG('t', 'n', 'u', 'm'), tabular && !font.even_figures ? 1U : 0U, HB_FEATURE_GLOBAL_START,
+                   HB_FEATURE_GLOBAL_END},
       hb_feature_t{HB_TAG('p', 'n', 'u', 'm'), tabular ? 0U : 1U, HB_FEATURE_GLOBAL_START, HB_FEATURE_GLOBAL_END}};
   hb_shape(font.font.get(), buffer, features.data(), static_cast<unsigned>(features.size()));
   unsigned count = 0;
@@ -110,7 +109,8 @@ void shape_run(const OpenFont& font, hb_buffer_t* buffer, std::string_view text,
   const hb_glyph_position_t* positions = hb_buffer_get_glyph_positions(buffer, &count);
   run.glyphs.reserve(count);
   for (unsigned i = 0; i < count; ++i) {
-    run.glyphs.push_back({infos[i].codepoint, positions[i].x_advance, positions[i].x_offset, positions[i].y_offset, 0, infos[i].cluster});
+    run.glyphs.push_back(
+        {infos[i].codepoint, positions[i].x_advance, positions[i].x_offset, positions[i].y_offset, 0, infos[i].cluster});
     run.advance += positions[i].x_advance;
   }
 }

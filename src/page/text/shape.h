@@ -24,16 +24,16 @@ struct ShapedRun {
 
 /// A text in glyphs, without a size. Left to right, whatever the script.
 struct ShapedText {
-  std::string text;                ///< as given, less what only tells where to break (U+00AD, U+200B, U+2060, U+FEFF)
+  std::string text;  ///< as given, less what only tells where to break (U+00AD, U+200B, U+2060, U+FEFF)
   std::vector<ShapedRun> runs;
-  std::vector<char32_t> missing;   ///< code points that no font has, in reading order; they are set as the empty box
+  std::vector<char32_t> missing;  ///< code points that no font has, in reading order; they are set as the empty box
 };
 
 /// A code point that neither the face nor the symbol faces have.
 struct MissingGlyph {
-  int piece = 0;      ///< index of the piece that holds it
+  int piece = 0;  ///< index of the piece that holds it
   char32_t code = 0;
-  std::string text;   ///< the word it stands in
+  std::string text;  ///< the word it stands in
 };
 
 /// Adds one `font.missing-glyph` for each.

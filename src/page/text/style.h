@@ -11,9 +11,9 @@ struct TextStyle {
   Length size = 9500;
   Length leading = 13000;  ///< from baseline to baseline
   Color color;
-  bool tabular = true;     ///< digits of one width; false: digits as wide as they are drawn
-  Length tracking = 0;     ///< added after every glyph
-  Length rise = 0;         ///< upwards; it moves no baseline and no line
+  bool tabular = true;  ///< digits of one width; false: digits as wide as they are drawn
+  Length tracking = 0;  ///< added after every glyph
+  Length rise = 0;      ///< upwards; it moves no baseline and no line
 };
 
 /// Font units to 1/1000 pt at a size, to the nearest, halves upwards.

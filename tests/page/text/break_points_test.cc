@@ -23,15 +23,19 @@ std::string marked(const std::string& word, bool dictionary = true) {
 }  // namespace
 
 TEST_CASE("words with figures are never parted") {
-  for (const char* word : {"SR626SW", "LR44", "1+20", "1:20", "2026-11-01", "4.0-4.2", "EN13463-1", "non-SR626SW", "SR626SW-type", "20/30",
-                           "1/2-inch", "H2O2", "3\xC2\xA0millimetres", "9.5\xE2\x80\x89millimetres", "0.5\xE2\x80\x89mm-thick", "30\xE2\x80\x93" "40",
-                           "\xC2\xBCturns", "cell/sr754w", "30.x-compartment2"}) {
+  for (const char* word :
+       {"SR626SW", "LR44", "1+20", "1:20", "2026-11-01", "4.0-4.2", "EN13463-1", "non-SR626SW", "SR626SW-type", "20/30",
+        "1/2-inch", "H2O2", "3\xC2\xA0millimetres", "9.5\xE2\x80\x89millimetres", "0.5\xE2\x80\x89mm-thick",
+        "30\xE2\x80\x93"
+        "40",
+        "\xC2\xBCturns", "cell/sr754w", "30.x-compartment2"}) {
     CHECK(marked(word) == word);
   }
 }
 
 TEST_CASE("short words with signs stay whole") {
-  for (const char* word : {"and/or", "mol/L", "mm/s", "e-mail", "X-ray", "NBR-FKM", "pH-strip", "IEC/EN", "don\xE2\x80\x99t", "--", "-", "/", "\xE2\x80\x94"}) {
+  for (const char* word : {"and/or", "mol/L", "mm/s", "e-mail", "X-ray", "NBR-FKM", "pH-strip", "IEC/EN", "don\xE2\x80\x99t",
+                           "--", "-", "/", "\xE2\x80\x94"}) {
     CHECK(marked(word, false) == word);
   }
 }
@@ -45,13 +49,15 @@ TEST_CASE("words of letters are parted behind hyphens, dashes and, if long, slas
 }
 
 TEST_CASE("capitals, formulas and words of five letters at most are not hyphenated") {
-  for (const char* word : {"WARNING", "DANGER", "NiMH", "MnOxide", "cell", "into", "don\xE2\x80\x99ting", "\xCE\xB1\xCE\xB2\xCE\xB3\xCE\xB4\xCE\xB5\xCE\xB6\xCE\xB7"}) {
+  for (const char* word : {"WARNING", "DANGER", "NiMH", "MnOxide", "cell", "into", "don\xE2\x80\x99ting",
+                           "\xCE\xB1\xCE\xB2\xCE\xB3\xCE\xB4\xCE\xB5\xCE\xB6\xCE\xB7"}) {
     CHECK(marked(word) == word);
   }
 }
 
 TEST_CASE("at least two letters stand before a hyphen and three after") {
-  for (const char* word : {"resistance", "lubrication", "movement", "corrosion", "Handbook", "\xE2\x80\x9Chypochlorite,\xE2\x80\x9D", "identification"}) {
+  for (const char* word : {"resistance", "lubrication", "movement", "corrosion", "Handbook",
+                           "\xE2\x80\x9Chypochlorite,\xE2\x80\x9D", "identification"}) {
     const std::string text = marked(word);
     CHECK(text != word);
     const std::size_t first = text.find('=');

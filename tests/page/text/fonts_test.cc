@@ -62,7 +62,8 @@ TEST_CASE("a baseline stands in the middle of its line") {
 
 TEST_CASE("bytes that are no font are a finding and leave their role without one") {
   const std::string good = test::font_files().front().bytes;
-  for (const std::string& bytes : {std::string(), std::string("OTTO and no more"), std::string("\0\1\0\0", 4), good.substr(0, 200)}) {
+  for (const std::string& bytes :
+       {std::string(), std::string("OTTO and no more"), std::string("\0\1\0\0", 4), good.substr(0, 200)}) {
     std::vector<page::FontFile> files = test::font_files();
     files.front().bytes = bytes;
     report::Findings findings;

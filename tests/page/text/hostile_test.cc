@@ -17,7 +17,8 @@ page::TextSetter& setter() {
 }
 
 page::SetParagraph set_all_ways(const std::vector<page::Piece>& pieces, page::Length width) {
-  for (const Align align : {Align::left, Align::right, Align::centre}) (void)setter().set(pieces, {.width = width, .align = align});
+  for (const Align align : {Align::left, Align::right, Align::centre})
+    (void)setter().set(pieces, {.width = width, .align = align});
   std::vector<page::MissingGlyph> missing;
   (void)page::decimal_points(test::book_fonts(), setter().set_line(pieces, missing));
   CHECK(setter().minimum_width(pieces) <= setter().natural_width(pieces) + 10000);
@@ -58,10 +59,12 @@ TEST_CASE("combining marks, right-to-left text, emoji and ill-formed bytes are s
     return marks;
   }();
   CHECK(set_all_ways(body(heap + " " + heap), 100000).lines.size() == 1);
-  const page::SetParagraph right_to_left = set_all_ways(body("\xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xD8\xB3\xD9\x84\xD8\xA7\xD9\x85 mixed"), 100000);
+  const page::SetParagraph right_to_left =
+      set_all_ways(body("\xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xD8\xB3\xD9\x84\xD8\xA7\xD9\x85 mixed"), 100000);
   REQUIRE(right_to_left.lines.size() == 1);
   CHECK(test::line_text(right_to_left.lines[0]) == "\xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D \xD8\xB3\xD9\x84\xD8\xA7\xD9\x85 mixed");
-  (void)set_all_ways(body("\xF0\x9F\x91\xA9\xE2\x80\x8D\xF0\x9F\x94\xA7 \xF0\x9F\x87\xAC\xF0\x9F\x87\xA7 \xE2\x9A\xA0\xEF\xB8\x8F"), 30000);
+  (void)set_all_ways(
+      body("\xF0\x9F\x91\xA9\xE2\x80\x8D\xF0\x9F\x94\xA7 \xF0\x9F\x87\xAC\xF0\x9F\x87\xA7 \xE2\x9A\xA0\xEF\xB8\x8F"), 30000);
   (void)set_all_ways(body("\xFF\xFE\x80 broken \xC3"), 30000);
   (void)set_all_ways(body(std::string("nul \0 inside", 12)), 30000);
   (void)set_all_ways(body("\xCC\x81 mark first \xC2\xAD- \xE2\x80\x8B/"), 30000);
@@ -76,8 +79,30 @@ TEST_CASE("boxes alone, boxes side by side, and boxes wider than the line") {
 }
 
 TEST_CASE("random bytes from signs that matter, in random pieces and widths") {
-  const std::vector<std::string> parts = {"a", "Z", "fi", "7", " ", "  ", "\n", "\t", "-", "/", "\xE2\x80\x93", "\xC2\xA0", "\xE2\x80\x89", "\xC2\xAD",
-                                          "\xE2\x80\x8B", "\xE2\x81\xA0", ".", "handbook", "\xCC\x81", "\xE2\x9A\xA0", "\xE4\xBD\xA0", "\xFF", "://", "www."};
+  const std::vector<std::string> parts = {"a",
+                                          "Z",
+                                          "fi",
+                                          "7",
+                                          " ",
+                                          "  ",
+                                          "\n",
+                                          "\t",
+                                          "-",
+                                          "/",
+                                          "\xE2\x80\x93",
+                                          "\xC2\xA0",
+                                          "\xE2\x80\x89",
+                                          "\xC2\xAD",
+                                          "\xE2\x80\x8B",
+                                          "\xE2\x81\xA0",
+                                          ".",
+                                          "handbook",
+                                          "\xCC\x81",
+                                          "\xE2\x9A\xA0",
+                                          "\xE4\xBD\xA0",
+                                          "\xFF",
+                                          "://",
+                                          "www."};
   std::mt19937 random(4711);
   for (int round = 0; round < 3000; ++round) {
     std::vector<page::Piece> pieces(random() % 5);

@@ -37,7 +37,8 @@ TEST_CASE("a single line is as wide as its words and spaces") {
 }
 
 TEST_CASE("natural width is that of the longest forced line") {
-  CHECK(setter().natural_width(body("one two\nthree four five\nsix", Face::condensed)) == Approx(line_of("three four five").width).margin(3));
+  CHECK(setter().natural_width(body("one two\nthree four five\nsix", Face::condensed)) ==
+        Approx(line_of("three four five").width).margin(3));
   CHECK(setter().natural_width({}) == 0);
 }
 
@@ -63,13 +64,17 @@ TEST_CASE("decimal points stand behind the whole part of each number") {
   REQUIRE(points.size() == 2);
   CHECK(points[0] == near(width_of("12.5") - width_of(".5")));
   CHECK(points[1] == near(width_of("12.5") + width_of("to") + 2 * width_of(" ") + width_of("4")));
-  const auto whole = page::decimal_points(fonts, line_of("10\xE2\x80\x89" "000\xE2\x80\x89h"));
+  const auto whole = page::decimal_points(fonts, line_of("10\xE2\x80\x89"
+                                                         "000\xE2\x80\x89h"));
   REQUIRE(whole.size() == 1);
-  CHECK(whole[0] == near(width_of("10\xE2\x80\x89" "000")));
+  CHECK(whole[0] == near(width_of("10\xE2\x80\x89"
+                                  "000")));
   CHECK(page::decimal_points(fonts, line_of("SR626SW")).empty());
   CHECK(page::decimal_points(fonts, line_of("not known")).empty());
   CHECK(page::decimal_points(fonts, line_of("1+20")).size() == 2);
-  CHECK(page::decimal_points(fonts, line_of("\xE2\x88\x92" "0.5.")).size() == 1);
+  CHECK(page::decimal_points(fonts, line_of("\xE2\x88\x92"
+                                            "0.5."))
+            .size() == 1);
 }
 
 TEST_CASE("numbers with tabular figures align: equal digits, equal width") {

@@ -90,12 +90,23 @@ TEST_CASE("ragged lines: no space is stretched, alignment moves the line") {
 
 TEST_CASE("value, thin space and unit are never parted, at 200 widths") {
   std::mt19937 random(626);
-  const std::vector<std::string> values = {"7.9\xE2\x80\x89mm", "1.55\xE2\x80\x89V", "25\xE2\x80\x89%", "0.5\xC2\xA0to\xC2\xA0" "0.7\xE2\x80\x89mm",
-                                           "20\xE2\x80\x89\xC2\xB0" "C", "1+20", "SR626SW", "10\xE2\x80\x89" "000\xE2\x80\x89h", "2026-11-01"};
+  const std::vector<std::string> values = {"7.9\xE2\x80\x89mm",
+                                           "1.55\xE2\x80\x89V",
+                                           "25\xE2\x80\x89%",
+                                           "0.5\xC2\xA0to\xC2\xA0"
+                                           "0.7\xE2\x80\x89mm",
+                                           "20\xE2\x80\x89\xC2\xB0"
+                                           "C",
+                                           "1+20",
+                                           "SR626SW",
+                                           "10\xE2\x80\x89"
+                                           "000\xE2\x80\x89h",
+                                           "2026-11-01"};
   for (int i = 0; i < 200; ++i) {
     std::string text;
     for (int word = 0; word < 40; ++word) {
-      text += word % 3 == 2 ? values[random() % values.size()] : std::string(1 + random() % 9, static_cast<char>('a' + random() % 26));
+      text += word % 3 == 2 ? values[random() % values.size()]
+                            : std::string(1 + random() % 9, static_cast<char>('a' + random() % 26));
       text += ' ';
     }
     const double mm = 15 + static_cast<double>(random() % 1500) / 10;
@@ -241,7 +252,9 @@ TEST_CASE("soft hyphens, free breaks and joiners are the writer's own") {
   page::ParagraphOptions options;
   options.width = 40000;
   options.hyphenate = false;
-  CHECK(all_text(setter().set(body("SR626\xC2\xAD" "SW9999"), options)) == "SR626" + kSoftHyphen + "SW9999");
+  CHECK(all_text(setter().set(body("SR626\xC2\xAD"
+                                   "SW9999"),
+                              options)) == "SR626" + kSoftHyphen + "SW9999");
   CHECK(setter().set(body("SR626\xE2\x80\x8BSW9999"), options).lines.size() == 2);
   CHECK(setter().set(body("water-\xE2\x81\xA0tight"), options).lines.size() == 1);
   CHECK(setter().set(body("water-tight"), options).lines.size() == 2);
@@ -249,7 +262,8 @@ TEST_CASE("soft hyphens, free breaks and joiners are the writer's own") {
 
 TEST_CASE("no line begins with a dash") {
   for (int mm = 12; mm < 60; ++mm) {
-    const page::SetParagraph paragraph = set("rinse it \xE2\x80\x93 never dry \xE2\x80\x94 then blot \xE2\x80\x93 wait", mm, Align::left);
+    const page::SetParagraph paragraph =
+        set("rinse it \xE2\x80\x93 never dry \xE2\x80\x94 then blot \xE2\x80\x93 wait", mm, Align::left);
     for (const page::SetLine& line : paragraph.lines) CHECK(test::line_text(line).substr(0, 2) != "\xE2\x80");
   }
 }
@@ -291,7 +305,8 @@ TEST_CASE("speed: 100,000 words, told and not judged") {
       word += c;
     }
   }
-  for (int i = 0; i < 4000; ++i) words.push_back("w" + std::string(1 + random() % 8, static_cast<char>('a' + random() % 26)) + std::to_string(i));
+  for (int i = 0; i < 4000; ++i)
+    words.push_back("w" + std::string(1 + random() % 8, static_cast<char>('a' + random() % 26)) + std::to_string(i));
   for (const Align align : {Align::justify, Align::left}) {
     page::TextSetter fresh(test::book_fonts(), &test::book_hyphenator());
     std::size_t lines = 0;
@@ -302,7 +317,8 @@ TEST_CASE("speed: 100,000 words, told and not judged") {
       lines += fresh.set(body(text), {.width = 420000, .align = align}).lines.size();
     }
     const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-    std::cout << "100,000 words " << (align == Align::justify ? "justified" : "ragged") << ": " << lines << " lines in " << seconds << " s of processor time\n";
+    std::cout << "100,000 words " << (align == Align::justify ? "justified" : "ragged") << ": " << lines << " lines in "
+              << seconds << " s of processor time\n";
     CHECK(lines > 1000);
   }
 }

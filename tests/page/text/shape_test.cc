@@ -72,7 +72,8 @@ TEST_CASE("clusters name the first byte of the letter a glyph stands for") {
 
 TEST_CASE("signs that the text faces lack come from the symbol face") {
   page::Shaper shaper(test::book_fonts());
-  for (const char32_t code : {U'\u26A0', U'\u2300', U'\u2190', U'\u2192', U'\u2193', U'\u2713', U'\u2717', U'\u25CB', U'\u2205'}) {
+  for (const char32_t code :
+       {U'\u26A0', U'\u2300', U'\u2190', U'\u2192', U'\u2193', U'\u2713', U'\u2717', U'\u25CB', U'\u2205'}) {
     const std::string text = "a" + base::to_utf8(code) + "b";
     const page::ShapedText& plain = shaper.shape(text, Face::text);
     REQUIRE(plain.runs.size() == 3);
@@ -87,9 +88,11 @@ TEST_CASE("signs that the text faces lack come from the symbol face") {
 
 TEST_CASE("figures are equally wide, in every text face") {
   page::Shaper shaper(test::book_fonts());
-  for (const Face face : {Face::text, Face::text_italic, Face::text_bold, Face::condensed, Face::condensed_bold, Face::mono, Face::symbol}) {
+  for (const Face face :
+       {Face::text, Face::text_italic, Face::text_bold, Face::condensed, Face::condensed_bold, Face::mono, Face::symbol}) {
     const std::int64_t zero = shaper.shape("0", face).runs.at(0).advance;
-    for (const char* digit : {"1", "2", "3", "4", "5", "6", "7", "8", "9"}) CHECK(shaper.shape(digit, face).runs.at(0).advance == zero);
+    for (const char* digit : {"1", "2", "3", "4", "5", "6", "7", "8", "9"})
+      CHECK(shaper.shape(digit, face).runs.at(0).advance == zero);
   }
   CHECK(shaper.shape("1", Face::text, false).runs.at(0).advance < shaper.shape("1", Face::text, true).runs.at(0).advance);
 }
@@ -117,7 +120,11 @@ TEST_CASE("what no font has is told, each time it is asked for") {
 
 TEST_CASE("characters that only say where to break leave no glyph") {
   page::Shaper shaper(test::book_fonts());
-  CHECK(shaper.shape("hand\xC2\xAD" "book\xE2\x80\x8B\xE2\x81\xA0", Face::text).text == "handbook");
+  CHECK(shaper
+            .shape("hand\xC2\xAD"
+                   "book\xE2\x80\x8B\xE2\x81\xA0",
+                   Face::text)
+            .text == "handbook");
 }
 
 TEST_CASE("tracking and size go into the width") {

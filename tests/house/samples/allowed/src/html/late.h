@@ -1,4 +1,4 @@
 #pragma once
 
-#include "model/early.h"
 #include "base/anything.h"
+#include "model/early.h"

@@ -2,7 +2,7 @@
 
 // Breaks the rule three times: a later folder, a way round, a name without its folder.
 
-#include "html/late.h"
+#include <string>
 #include "../html/late.h"
 #include "early.h"
-#include <string>
+#include "html/late.h"
