@@ -185,6 +185,7 @@ TEST_CASE("what does not belong in its place", "[quantity][refusal]") {
           "write the number alone"}},
         {Dimension::number});
   check({{"-300 °C", QuantityFault::negative, 0, 7, "found a temperature below absolute zero (-273.15 °C)", ""},
+         {"-270 °C ±5", QuantityFault::negative, 0, 10, "found a temperature below absolute zero (-273.15 °C)", ""},
          {"-1 K", QuantityFault::negative, 0, 4, "found a temperature below absolute zero (-273.15 °C)", ""}},
         {Dimension::temperature});
   check({{"5 mm", QuantityFault::wrong_dimension, 0, 4, "found a length, expected a ratio or a rate, such as 2.5 %",

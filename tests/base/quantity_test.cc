@@ -57,6 +57,7 @@ TEST_CASE("a range and a tolerance", "[quantity]") {
   CHECK(even.stated.low == 27.68);
   CHECK(even.stated.high == 28.32);
   CHECK(even.decimals == 2);
+  CHECK(read("0.3 mm ±0.1").stated.low == 0.2);  // 0.3 - 0.1 in binary is less
 
   const Quantity cold = read("-30 to 100 °C");
   CHECK(cold.in(Unit::kelvin)->low == 243.15);
