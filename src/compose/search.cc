@@ -13,6 +13,7 @@ namespace benchleaf::compose {
 namespace {
 
 constexpr std::size_t kShortestBeginning = 2;
+constexpr std::size_t kShortQuery = 4;  // of which all but one letter may differ in a name that is offered
 
 template <typename Found>
 void keep_better(std::map<std::size_t, Found>& all, std::size_t entry, Found found) {
@@ -105,11 +106,12 @@ std::vector<std::string> SearchIndex::nearest(std::string_view query, std::size_
   };
   const std::string folded = joined_words(search_words(query));
   const std::size_t length = base::count_code_points(folded);
+  const std::size_t allowed = length <= kShortQuery ? length - std::min<std::size_t>(length, 1) : length / 2;
   std::vector<Near> near;
   for (const SearchEntry& entry : entries_) {
     for (const std::string& name : entry.names) {
       const std::size_t slips = base::edit_distance(folded, joined_words(search_words(name)));
-      if (slips <= std::max<std::size_t>(length / 2, 1) && slips < length) near.push_back({slips, index_key(name), name});
+      if (slips <= allowed) near.push_back({slips, index_key(name), name});
     }
   }
   std::sort(near.begin(), near.end(), [](const Near& one, const Near& other) {
