@@ -129,11 +129,7 @@ Parts split(std::string_view text, Exponent exponent) {
   parts.whole = text.substr(0, point);
   const bool pointed = point != std::string_view::npos;
   if (pointed) parts.fraction = text.substr(point + 1);
-  if (!parts.whole.empty() && !all_digits(parts.whole)) {
-    parts.fault = NumberFault::not_a_number;
-  } else if (!parts.fraction.empty() && !all_digits(parts.fraction)) {
-    parts.fault = NumberFault::not_a_number;
-  } else if (parts.whole.empty() && parts.fraction.empty()) {
+  if (!all_digits(std::string(parts.whole) + std::string(parts.fraction))) {
     parts.fault = NumberFault::not_a_number;
   } else if (parts.whole.empty() || (pointed && parts.fraction.empty())) {
     parts.fault = NumberFault::bare_point;
@@ -146,7 +142,7 @@ Parts split(std::string_view text, Exponent exponent) {
 ReadNumber refused(NumberFault fault, std::string hint = {}) { return {std::nullopt, 0, fault, std::move(hint)}; }
 
 /// The text of a number as it ought to be written, or empty.
-std::string mended(std::string text, Exponent exponent) {
+std::string mended(const std::string& text, Exponent exponent) {
   return read_number(text, exponent).fault == NumberFault::none ? text : std::string();
 }
 

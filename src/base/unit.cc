@@ -26,14 +26,14 @@ std::vector<std::string_view> spellings_of(const UnitInfo& info) {
 }
 
 const UnitsByText& units_by_text() {
-  static const UnitsByText kUnits = [] {
+  static const UnitsByText units_by_word = [] {
     UnitsByText units;
     for (const UnitInfo& info : all_units()) {
       for (std::string_view text : spellings_of(info)) units.emplace(text, info.unit);
     }
     return units;
   }();
-  return kUnits;
+  return units_by_word;
 }
 
 void replace_all(std::string& text, std::string_view from, std::string_view to) {
@@ -74,23 +74,23 @@ bool is_name(const std::string& low, const UnitInfo& info) {
 }  // namespace
 
 const std::vector<DimensionInfo>& all_dimensions() {
-  static const std::vector<DimensionInfo> kAll = {
+  static const std::vector<DimensionInfo> all = {
 #define BENCHLEAF_DIMENSION(name, text, base, length, mass, time, current, temperature, amount, negative, si, example) \
   {Dimension::name, text, Dimension::base, {length, mass, time, current, temperature, amount}, negative, si, example},
 #include "base/dimensions.def"
 #undef BENCHLEAF_DIMENSION
   };
-  return kAll;
+  return all;
 }
 
 const std::vector<UnitInfo>& all_units() {
-  static const std::vector<UnitInfo> kAll = {
+  static const std::vector<UnitInfo> all = {
 #define BENCHLEAF_UNIT(name, symbol, spellings, dimension, numerator, denominator, offset, gnu) \
   {Unit::name, #name, symbol, spellings, Dimension::dimension, numerator, denominator, offset, gnu},
 #include "base/units.def"
 #undef BENCHLEAF_UNIT
   };
-  return kAll;
+  return all;
 }
 
 const DimensionInfo& dimension_info(Dimension dimension) { return all_dimensions().at(static_cast<std::size_t>(dimension)); }

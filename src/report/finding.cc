@@ -9,12 +9,12 @@
 namespace benchleaf::report {
 
 const std::vector<RuleInfo>& all_rules() {
-  static const std::vector<RuleInfo> kAll = {
+  static const std::vector<RuleInfo> all = {
 #define BENCHLEAF_RULE(name, id, severity, reason, source) {Rule::name, id, Severity::severity, reason, source},
 #include "report/rules.def"
 #undef BENCHLEAF_RULE
   };
-  return kAll;
+  return all;
 }
 
 const RuleInfo& rule_info(Rule rule) { return all_rules().at(static_cast<std::size_t>(rule)); }
