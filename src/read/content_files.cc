@@ -4,7 +4,6 @@
 #include <set>
 #include <utility>
 
-#include "base/id.h"
 #include "read/content_reader.h"
 #include "read/shape_words.h"
 
@@ -53,7 +52,7 @@ class Lister {
     if (!strange_.insert(folder).second) return;
     std::vector<std::string> kinds;
     for (model::Kind kind : model::all_kinds()) kinds.emplace_back(model::kind_name(kind));
-    std::string nearest = base::nearest_word(folder, kinds);
+    std::string nearest = likely_word(folder, kinds);
     refuse(Rule::content_unknown_file, path, "the folder " + in_marks(folder) + " is no kind of record",
            nearest.empty() ? "known kinds: " + one_of(kinds) : "did you mean " + in_marks(nearest) + "?");
   }

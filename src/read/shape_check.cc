@@ -5,9 +5,10 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <set>
+#include <tuple>
 #include <utility>
 
-#include "base/id.h"
 #include "base/number.h"
 #include "base/utf8.h"
 #include "read/canonical.h"
@@ -66,6 +67,13 @@ std::string type_hint(const Node& node, const Schema& schema) {
   return {};
 }
 
+/// Keeps the first of equal texts.
+void drop_repeats(std::vector<std::string>& texts) {
+  std::set<std::string> seen;
+  texts.erase(std::remove_if(texts.begin(), texts.end(), [&seen](const std::string& text) { return !seen.insert(text).second; }),
+              texts.end());
+}
+
 }  // namespace
 
 void Outcome::take(Outcome other) {
@@ -76,9 +84,11 @@ void Outcome::take(Outcome other) {
   append(quantity_paths, std::move(other.quantity_paths));
 }
 
-bool ShapeChecker::is_refused(const base::Span& place) const {
-  return std::find(refused_.begin(), refused_.end(), place) != refused_.end();
+ShapeChecker::ShapeChecker(const Shape& shape, const std::vector<base::Span>& refused) : shape_(shape) {
+  for (const base::Span& place : refused) refused_.emplace(place.line, place.column);
 }
+
+bool ShapeChecker::is_refused(const base::Span& place) const { return refused_.count({place.line, place.column}) > 0; }
 
 Outcome ShapeChecker::check(SchemaId id, const Node& node, const std::string& path) const {
   Outcome out;
@@ -133,7 +143,7 @@ bool ShapeChecker::check_choices(const Schema& schema, const Node& node, const s
     if (choice.canonical == found) return true;
     shown.push_back(choice.shown);
   }
-  std::string nearest = node.is_scalar() ? base::nearest_word(node.text, shown) : std::string();
+  std::string nearest = node.is_scalar() ? likely_word(node.text, shown) : std::string();
   out.slips.push_back(slip_of(Slip::Weight::value, Rule::shape_choice, node, path,
                               "found " + describe(node) + ", expected " + one_of(shown),
                               nearest.empty() ? std::string() : "did you mean " + nearest + "?"));
@@ -247,13 +257,13 @@ std::optional<Shape> Shape::compile(const Node& root, report::Findings& findings
 ShapeReport check_shape(const Shape& shape, const Node& root, const std::vector<base::Span>& refused,
                         report::Findings& findings) {
   Outcome outcome = ShapeChecker(shape, refused).check(0, root, {});
-  std::vector<std::pair<base::Span, std::string>> told;
+  std::set<std::tuple<int, int, std::string>> told;
   for (Slip& slip : outcome.slips) {
-    std::pair<base::Span, std::string> key{slip.where, slip.message};
-    if (std::find(told.begin(), told.end(), key) != told.end()) continue;  // two parts of the shape said the same
-    told.push_back(std::move(key));
+    const bool is_new = told.emplace(slip.where.line, slip.where.column, slip.message).second;
+    if (!is_new) continue;  // two parts of the shape said the same
     findings.add(slip.rule, slip.where, std::move(slip.message), std::move(slip.hint));
   }
+  drop_repeats(outcome.unusable);
   return {std::move(outcome.unusable), std::move(outcome.references), std::move(outcome.basis_paths),
           std::move(outcome.quantity_paths)};
 }

@@ -1,7 +1,9 @@
 #pragma once
 
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "model/node.h"
@@ -36,7 +38,7 @@ struct Outcome {
 /// The engine: every function holds one value against one schema and adds to an outcome.
 class ShapeChecker {
  public:
-  ShapeChecker(const Shape& shape, const std::vector<base::Span>& refused) : shape_(shape), refused_(refused) {}
+  ShapeChecker(const Shape& shape, const std::vector<base::Span>& refused);
 
   /// `path` of the value; `place` is where a missing key is told.
   Outcome check(SchemaId id, const model::Node& node, const std::string& path) const;
@@ -68,7 +70,7 @@ class ShapeChecker {
                  Outcome& out) const;
 
   const Shape& shape_;
-  const std::vector<base::Span>& refused_;
+  std::set<std::pair<int, int>> refused_;  ///< line and column of keys and values that have had their finding
 };
 
 }  // namespace benchleaf::read

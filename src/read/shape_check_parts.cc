@@ -4,7 +4,6 @@
 #include <string>
 #include <utility>
 
-#include "base/id.h"
 #include "read/canonical.h"
 #include "read/shape_check.h"
 #include "read/shape_words.h"
@@ -122,7 +121,7 @@ void ShapeChecker::unknown_key(const Schema& schema, const Member& member, const
                                std::vector<std::string>& meant) const {
   std::vector<std::string> keys;
   for (const auto& [key, id] : schema.properties) keys.push_back(key);
-  std::string nearest = base::nearest_word(member.key, keys);
+  std::string nearest = likely_word(member.key, keys);
   std::string hint = "did you mean \"" + nearest + "\"?";
   if (nearest.empty()) hint = keys.empty() ? std::string() : "known here: " + one_of(keys);
   out.slips.push_back({Slip::Weight::inside, Rule::shape_unknown_key, member.key_span, path,

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "base/id.h"
 #include "base/utf8.h"
 
 namespace benchleaf::read {
@@ -61,6 +62,10 @@ std::string in_marks(std::string_view text) {
   }
   if (codes.size() > kMostShown) shown += "…";
   return "\"" + shown + "\"";
+}
+
+std::string likely_word(std::string_view word, const std::vector<std::string>& candidates) {
+  return word.size() > kMostShown ? std::string() : base::nearest_word(word, candidates);
 }
 
 std::string one_of(const std::vector<std::string>& words) {

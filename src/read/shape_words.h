@@ -16,6 +16,9 @@ std::string describe(const model::Node& node);
 /// `"abc"`, cut at 60 code points.
 std::string in_marks(std::string_view text);
 
+/// The candidate that was most likely meant, or empty; nothing as long as a sentence is a misspelt word.
+std::string likely_word(std::string_view word, const std::vector<std::string>& candidates);
+
 /// `a, b or c`.
 std::string one_of(const std::vector<std::string>& words);
 

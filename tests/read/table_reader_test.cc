@@ -14,8 +14,10 @@ using namespace benchleaf;
 
 namespace {
 
+using Changes = std::map<std::string, std::string>;
+
 struct Schema {
-  explicit Schema(const std::map<std::string, std::string>& changed = {}) {
+  explicit Schema(const Changes& changed = {}) {
     const test::DiskFiles disk("schema");
     std::map<std::string, std::string> all;
     for (const auto& entry : *disk.list()) all[entry.path] = *disk.read(entry.path);
@@ -77,15 +79,16 @@ TEST_CASE("a row may have a trust of its own") {
 }
 
 TEST_CASE("a table with a fault is told at its place, once") {
-  auto found = [](const std::string& rows) { return Schema({{"tables/cell-drains.yaml", drains(rows)}}).found(); };
+  auto found = [](const std::string& rows) { return Schema(Changes{{"tables/cell-drains.yaml", drains(rows)}}).found(); };
   CHECK(found("  - { suffix: SW, drain: low, most: 1 mm }\n").empty());
   CHECK(found("  - { suffix: SW, drain: low, most: not stated }\n").empty());
   CHECK(found("  - { suffix: SW, drain: low, most: 1 V }\n") == "13:36 quantity.dimension");
   CHECK(found("  - { suffix: SW, drain: low }\n") == "13:5 table.cell");
   CHECK(found("  - { suffix: SW, drain: low, most: 1 mm, colour: red }\n") == "13:42 table.cell");
   CHECK(found("  - { suffix: SW, drain: low, most: 1 mm }\n  - { suffix: SW, drain: high, most: 1 mm }\n") == "14:5 table.key");
-  CHECK(Schema({{"tables/cell-drains.yaml", ""}}).found() == "0:0 table.missing");
-  CHECK(Schema({{"tables/other.yaml", drains("  - { suffix: SW, drain: low, most: 1 mm }\n")}}).found() == "1:7 table.name");
-  CHECK(Schema({{"fonts.yaml", ""}}).found() == "0:0 table.missing");
-  CHECK(Schema({{"shapes/cell.schema.json", ""}}).found() == "0:0 shape.missing");
+  CHECK(Schema(Changes{{"tables/cell-drains.yaml", ""}}).found() == "0:0 table.missing");
+  CHECK(Schema(Changes{{"tables/other.yaml", drains("  - { suffix: SW, drain: low, most: 1 mm }\n")}}).found() ==
+        "1:7 table.name");
+  CHECK(Schema(Changes{{"fonts.yaml", ""}}).found() == "0:0 table.missing");
+  CHECK(Schema(Changes{{"shapes/cell.schema.json", ""}}).found() == "0:0 shape.missing");
 }
