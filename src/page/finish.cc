@@ -66,9 +66,7 @@ void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) 
                            "link to a record or a heading");
       continue;
     }
-    Look look = bold_of(look::table_cell());
-    look.color = print_color(model::Ink::accent);
-    PlainLine line = set_plain(setting, "p.\u00A0" + number->second, look, slot.tag);
+    PlainLine line = set_plain(setting, "p.\u00A0" + number->second, look::page_reference(slot.size_pt), slot.tag);
     const Length free = slot.flush_right ? slot.width - line.width : 0;
     for (Item& item : line.items) {
       shift(item, slot.at.x + free, slot.at.y);

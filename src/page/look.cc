@@ -66,6 +66,7 @@ Look section_head() { return condensed_bold(10.5, 13); }
 Look sub_head() { return condensed_bold(9.5, 12); }
 Look run_in() { return in_color(condensed_bold(9, 12), kAccent); }
 Look table_cell() { return condensed(8.5, 11); }
+Look page_reference(double size_pt) { return in_color(condensed_bold(size_pt, size_pt * 1.3), print_color(model::Ink::accent)); }
 Look table_head() { return in_color(condensed(7.5, 9.5), kSecondInk); }
 Look step_number() { return condensed_bold(15, 15); }
 Look step_proof() { return in_color(condensed(8, 10.6), kSecondInk); }

@@ -40,6 +40,7 @@ Look sub_head();
 Look run_in();
 Look table_cell();
 Look table_head();
+Look page_reference(double size_pt);
 Look step_number();
 Look step_proof();
 Look message_word();

@@ -11,6 +11,8 @@ namespace {
 /// Signs are drawn in a box of 10 mm; beside text they are as wide as 7 pt beside 9.5 pt type.
 constexpr double kSignBoxMm = 10;
 constexpr double kSignShare = 7.0 / 9.5;
+/// A page reference is a little smaller than the words around it.
+constexpr double kReferenceShare = 8.5 / 9.5;
 /// The baseline of a sign lies at 8.6 of its ten units.
 constexpr double kSignBaseline = 8.6 / 10;
 
@@ -59,11 +61,13 @@ void Words::add_verdict(Setting& setting, const model::Run& run, TagId parent) {
 
 void Words::add_slot(Setting& setting, const model::Run& run, TagId parent) {
   if (!setting.anchors.contains(run.target)) return;
+  if (!run.text.empty()) add_text(setting, model::text_run(run.text), parent);  // what parts it from the words before
   const TagId link = link_tag(setting, run, parent);
   Slot slot;
   slot.target = run.target;
   slot.tag = link >= 0 ? link : parent;
-  slot.width = set_plain(setting, "p.\u00A0" + setting.widest_number, bold_of(look_), kLayoutArtifact).width;
+  slot.size_pt = look_.size_pt * kReferenceShare;
+  slot.width = set_plain(setting, "p.\u00A0" + setting.widest_number, look::page_reference(slot.size_pt), kLayoutArtifact).width;
   const Length width = slot.width;
   BoxContent content;
   content.slots.push_back(std::move(slot));

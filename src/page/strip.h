@@ -14,6 +14,7 @@ struct Slot {
   Point at;  ///< left end on the baseline
   Length width = 0;
   bool flush_right = false;
+  double size_pt = 8.5;  ///< of its type: width and number are set alike
   std::string target;
   TagId tag = kLayoutArtifact;
 };

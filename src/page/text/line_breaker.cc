@@ -82,6 +82,7 @@ class Breaker {
     double ratio = 0;
     bool overruns = false;  ///< even without what a break here would add: no later place can be better
     double overrun = 0;
+    bool short_last = false;
   };
 
   Sums sums_behind(std::size_t start, std::size_t from) const {
@@ -106,6 +107,7 @@ class Breaker {
     result.overruns = bare - shrink > target;
     result.overrun = -slack;
     if (slack > 0) {
+      result.short_last = sums_.fills > node.sums.fills && natural < options_.short_last;
       if (sums_.fills > node.sums.fills) return result;
       result.ratio = stretch > 0 ? slack / static_cast<double>(stretch) : kInfinity;
     } else if (slack < 0) {
@@ -114,8 +116,8 @@ class Breaker {
     return result;
   }
 
-  double demerits(const Node& from, const BreakItem& item, double ratio, int fitness) const {
-    const double size = std::fabs(ratio);
+  double demerits(const Node& from, const BreakItem& item, const Fit& fit, int fitness) const {
+    const double size = std::fabs(fit.ratio);
     const double line = 1 + 100 * size * size * size;
     const double penalty = item.kind == BreakItem::Kind::penalty ? item.penalty : 0;
     double result = line * line;
@@ -126,6 +128,7 @@ class Breaker {
     }
     if (from.flagged && item.kind == BreakItem::Kind::penalty && item.flagged) result += options_.flagged_demerits;
     if (std::abs(from.fitness - fitness) > 1) result += options_.fitness_demerits;
+    if (fit.short_last) result += options_.short_last_demerits;
     return result;
   }
 
@@ -143,7 +146,7 @@ class Breaker {
     node.flagged = item.kind == BreakItem::Kind::penalty && item.flagged;
     node.ratio = fit.ratio;
     node.previous = from;
-    node.demerits = start.demerits + (too_wide ? 0 : demerits(start, item, fit.ratio, node.fitness));
+    node.demerits = start.demerits + (too_wide ? 0 : demerits(start, item, fit, node.fitness));
     for (Node& known : offers_) {
       if (known.fitness != node.fitness || line_group(known.line) != line_group(node.line)) continue;
       if (node.demerits < known.demerits) known = node;

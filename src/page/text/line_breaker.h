@@ -32,7 +32,9 @@ struct BreakOptions {
   Length end_stretch = 0;                 ///< stretch that every line has at its end: for ragged setting
   double flagged_demerits = 3000;         ///< for two flagged breaks in a row
   double fitness_demerits = 3000;         ///< for a tight line beside a loose one
-  bool emergency = false;                 ///< always finds breaks; a line is then too wide only if nothing in it can be parted
+  Length short_last = 0;                  ///< a last line below this width costs extra: beyond the paper
+  double short_last_demerits = 10000;
+  bool emergency = false;  ///< always finds breaks; a line is then too wide only if nothing in it can be parted
 };
 
 struct BrokenLine {

@@ -14,7 +14,8 @@ namespace {
 
 constexpr int kJustifiedHyphen = 50;   ///< the 1981 paper's penalty for justified setting
 constexpr int kRaggedHyphen = 500;     ///< and for ragged
-constexpr double kFirstTolerance = 1;  ///< without hyphens; only what fails it is tried with them
+constexpr double kFirstTolerance = 1;  ///< justified, without hyphens; only what fails it is tried with them
+constexpr Length kShortLastEms = 4;    ///< a last line below this is to be avoided
 
 /// A paragraph as far as it is read, with its breaks.
 struct Broken {
@@ -32,9 +33,11 @@ BreakOptions break_options(const ParagraphOptions& options, Length size) {
   result.width = options.width;
   for (const LineSlot& slot : options.first_lines) result.first_widths.push_back(slot.width);
   result.tolerance = std::min(kFirstTolerance, options.tolerance);
+  result.short_last = kShortLastEms * size;
   if (options.align != Align::justify) {
-    // an eighth of the measure: narrow columns are not to look ragged beyond need
-    result.end_stretch = std::clamp(options.width / 8, size * 3 / 2, size * 3);
+    result.tolerance = options.tolerance;
+    // a fifth of the measure: narrow columns are not to look ragged beyond need
+    result.end_stretch = std::clamp(options.width / 5, size * 3 / 2, size * 3);
     // a tight line beside a loose one: nobody sees it where the ends are ragged
     result.fitness_demerits = 0;
   }

@@ -1,6 +1,7 @@
 // The line breaker against every set of breaks there is. The formulas are written out here from Knuth and Plass,
 // "Breaking Paragraphs into Lines", Software: Practice and Experience 11 (1981), sections "Desirability criteria" and
-// "The algorithm itself": adjustment ratio r, badness 100 |r|^3, demerits, flagged penalties, fitness classes.
+// "The algorithm itself": adjustment ratio r, badness 100 |r|^3, demerits, flagged penalties, fitness classes. The extra
+// for a short last line is ours.
 #include "page/text/line_breaker.h"
 
 #include <cmath>
@@ -90,27 +91,31 @@ class AllSets {
     return items_[b].kind == BreakItem::Kind::glue && b > 0 && is_box(items_[b - 1]);
   }
 
+  double length(std::size_t a, std::size_t b, Length after) const {
+    double sum = static_cast<double>(after);
+    for (std::size_t i = a; i < b; ++i) sum += is_penalty(items_[i]) ? 0 : static_cast<double>(items_[i].width);
+    return is_penalty(items_[b]) ? sum + static_cast<double>(items_[b].width) : sum;
+  }
+
   /// r of the line that holds items `a` up to the break `b`.
   double ratio(std::size_t a, std::size_t b, Length after, std::size_t line) const {
-    double length = static_cast<double>(after);
+    const double natural = length(a, b, after);
     double stretch = static_cast<double>(options_.end_stretch);
     double shrink = 0;
     bool fill = false;
     for (std::size_t i = a; i < b; ++i) {
       if (is_penalty(items_[i])) continue;
-      length += static_cast<double>(items_[i].width);
       stretch += static_cast<double>(items_[i].stretch);
       shrink += static_cast<double>(items_[i].shrink);
       fill = fill || items_[i].fill;
     }
-    if (is_penalty(items_[b])) length += static_cast<double>(items_[b].width);
     const double want = static_cast<double>(line < options_.first_widths.size() ? options_.first_widths[line] : options_.width);
     const double huge = std::numeric_limits<double>::infinity();
-    if (length < want) {
+    if (natural < want) {
       if (fill) return 0;  // infinite stretch
-      return stretch > 0 ? (want - length) / stretch : huge;
+      return stretch > 0 ? (want - natural) / stretch : huge;
     }
-    if (length > want) return shrink > 0 ? (want - length) / shrink : -huge;
+    if (natural > want) return shrink > 0 ? (want - natural) / shrink : -huge;
     return 0;
   }
 
@@ -134,6 +139,7 @@ class AllSets {
         if (std::abs(fitness(r) - last_class) > 1) demerits += options_.fitness_demerits;
         if (b + 1 == items_.size()) {
           ++sets_;
+          if (length(a, b, after) < static_cast<double>(options_.short_last)) demerits += options_.short_last_demerits;
           least_ = std::min(least_, total + demerits);
         } else {
           go(b + 1, is_penalty(at) ? at.after : 0, line + 1, fitness(r), flag, total + demerits);
@@ -175,6 +181,7 @@ TEST_CASE("least demerits of 300 random justified paragraphs, against all sets o
     options.width = dice.roll(50, 110) * 1000;
     options.tolerance = dice.roll(1, 8);
     if (i % 3 == 0) options.first_widths = {options.width - 20000, options.width - 10000};
+    if (i % 2 == 0) options.short_last = options.width / 3;
     compare(random_paragraph(dice, false), options, tally);
   }
   // the comparison means nothing if hardly any paragraph has a choice
