@@ -19,6 +19,8 @@ model::Runs size_line(const Desk& desk, const model::Cell& cell) {
   return line.take();
 }
 
+bool has_capacity(const model::Cell& cell) { return cell.capacity && cell.capacity->value && cell.capacity->value->has_value(); }
+
 /// `Silver oxide, high drain. 1.55 V, 80 mAh, load not stated.` and what it is used for.
 model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
@@ -28,7 +30,7 @@ model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
   line.say(".");
   line.fact(cell, "nominal", " ");
   if (cell.cells_in_series > 1) line.fact(cell, "cells-in-series", ", cells in series: ");
-  if (desk.fact(cell, "capacity") != nullptr) {
+  if (has_capacity(cell)) {
     line.fact(cell, "capacity", ", ");
     line.fact(cell, "capacity.load", ", load ");
   }
@@ -93,7 +95,7 @@ void add_margin(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
   maker.margin("size", "size.diameter");
   if (cell.nominal) maker.margin("voltage", "nominal");
   if (!drain_words(cell).empty()) maker.margin("drain", "drain");
-  if (cell.capacity) maker.margin("capacity", "capacity", "load " + cell.capacity->load);
+  if (has_capacity(cell)) maker.margin("capacity", "capacity", "load " + cell.capacity->load);
   if (desk.fact(cell, "mass") != nullptr) maker.margin("mass", "mass");
 }
 

@@ -83,6 +83,14 @@ model::Blocks entries_of(const Desk& desk, model::Kind kind) {
   return blocks;
 }
 
+/// `Crystals`, or `All crystals` where a page of the chapter is called that.
+model::Block kind_heading(model::Kind kind, const std::vector<const model::Page*>& pages) {
+  std::string words = sentence_case(model::kind_plural(kind));
+  const bool taken = std::any_of(pages.begin(), pages.end(), [&words](const model::Page* page) { return page->title == words; });
+  if (taken) words = "All " + std::string(model::kind_plural(kind));
+  return heading_block(2, std::move(words), "group/" + std::string(model::kind_name(kind)));
+}
+
 }  // namespace
 
 model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wanted) {
@@ -107,10 +115,7 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   for (const model::Kind kind : wanted.kinds) {
     model::Blocks entries = entries_of(desk, kind);
     if (entries.empty()) continue;
-    if (kind != model::Kind::cell) {
-      chapter.blocks.push_back(
-          heading_block(2, sentence_case(model::kind_plural(kind)), "group/" + std::string(model::kind_name(kind))));
-    }
+    if (kind != model::Kind::cell) chapter.blocks.push_back(kind_heading(kind, pages));
     for (model::Block& block : entries) chapter.blocks.push_back(std::move(block));
   }
   return chapter;

@@ -1,5 +1,5 @@
 // In: what a page asks for in a fenced block `bench`. Out: the blocks, made from records, tables and facts.
-#include <set>
+#include <optional>
 
 #include "compose/cell_drawing.h"
 #include "compose/entry_maker.h"
@@ -45,40 +45,40 @@ const model::Cell* cell_of(const Desk& desk, const std::string& reference) {
   return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
 }
 
-model::TableRow finder_row(const Desk& desk, const derive::SizeFamily& family, const model::Cell& first, bool new_diameter) {
-  const model::Fact* across = desk.fact(first, "size.diameter");
-  model::TableRow row;
-  row.cells.resize(4);
-  if (new_diameter && across != nullptr) {
-    row.cells[0].runs = {model::fact_run(*across)};
-    row.cells[0].drawing = cell_outline(*across);
-  }
-  row.cells[1].runs = Line(desk).fact(first, "size.height").take();
-  Line names(desk);
+/// `1.65 mm  337 SR416SW silver oxide, low`: all cells of one size.
+void say_family(const Desk& desk, Line& line, const derive::SizeFamily& family, const model::Cell& first) {
+  line.fact(first, "size.height", {}, model::Style::bold).say("\u00A0").sign(desk.sign(first, "size.height")).say("  ");
+  bool starts = true;
   for (const std::string& reference : family.cells) {
     const model::Cell* one = cell_of(desk, reference);
     if (one == nullptr) continue;
-    names.say(names.empty() ? "" : "; ").link(reference).say(" " + plain_words(one->system));
-    if (one->drain == "low" || one->drain == "high") names.say(", " + one->drain);
+    line.say(starts ? "" : "; ").link(reference).say(" " + plain_words(one->system));
+    if (one->drain == "low" || one->drain == "high") line.say(", " + one->drain);
+    starts = false;
   }
-  row.cells[2].runs = names.take();
-  row.cells[3].runs = Line(desk).sign(desk.sign(first, "size.diameter")).take();
-  return row;
 }
 
-/// Every size on file, by diameter, then height, with the outline to lay the cell on.
+/// Every size on file: a row for each diameter with the outline to lay the cell on, in it a line for each height.
 model::Table size_finder(const Desk& desk) {
   model::Table table;
   table.name = "size-finder";
-  table.columns = {column("diameter", model::Column::Align::left, true), column("height", model::Column::Align::decimal),
-                   column("cells"), sign_column()};
+  table.columns = {column("diameter", model::Column::Align::left, true), column("height and cells")};
+  std::vector<Line> lines;
   double last = -1;
   for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
     const model::Cell* first = family.cells.empty() ? nullptr : cell_of(desk, family.cells.front());
-    if (first == nullptr) continue;
-    table.rows.push_back(finder_row(desk, family, *first, family.diameter_mm > last));
+    const model::Fact* across = first == nullptr ? nullptr : desk.fact(*first, "size.diameter");
+    if (across == nullptr) continue;
+    if (family.diameter_mm > last) {
+      table.rows.push_back({{{{model::fact_run(*across)}, cell_outline(*across)}, {}}, {}});
+      lines.emplace_back(desk);
+    } else {
+      lines.back().line_break();
+    }
+    say_family(desk, lines.back(), family, *first);
     last = family.diameter_mm;
   }
+  for (std::size_t i = 0; i < lines.size(); ++i) table.rows[i].cells[1].runs = lines[i].take();
   return table;
 }
 

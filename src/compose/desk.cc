@@ -59,6 +59,13 @@ std::string plain_words(std::string_view id) {
   return words;
 }
 
+std::string field_words(std::string_view path) {
+  const std::string_view field = path.substr(0, path.find('.'));
+  if (field == "cas") return "CAS number";
+  if (field == "ph") return "pH";
+  return plain_words(field);
+}
+
 std::string sentence_case(std::string_view text) {
   std::string words(text);
   if (!words.empty() && is_lower(words[0])) words[0] = static_cast<char>(words[0] - 'a' + 'A');

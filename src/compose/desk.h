@@ -35,6 +35,8 @@ struct Desk {
 
 /// `silver-oxide` to `silver oxide`.
 std::string plain_words(std::string_view id);
+/// What a value is called beside its sign: `size.diameter` and `size.height` are both `size`.
+std::string field_words(std::string_view path);
 /// With a capital at the start.
 std::string sentence_case(std::string_view text);
 /// What a cell is looked up by: its trade number, else its consumer number, else its designation.

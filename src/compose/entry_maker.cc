@@ -113,13 +113,49 @@ void EntryMaker::add_conflicts() {
   }
 }
 
+namespace {
+
+/// What a source stands behind: its fields and where in it they were found, each once.
+struct SourceUse {
+  std::string source;
+  std::vector<std::string> fields;
+  std::vector<std::string> places;
+};
+
+void add_once(std::vector<std::string>& list, std::string text) {
+  if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
+}
+
+std::string listed(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+  return text;
+}
+
+/// A conflict names its source where it is printed.
+bool is_conflict(std::string_view path) { return path.substr(0, path.find('.')) == "conflicts"; }
+
+std::vector<SourceUse> source_uses(const model::Record& record) {
+  std::vector<SourceUse> uses;
+  for (const auto& [path, basis] : record.basis) {
+    if (basis.source.empty() || is_conflict(path)) continue;
+    auto use =
+        std::find_if(uses.begin(), uses.end(), [&basis = basis](const SourceUse& one) { return one.source == basis.source; });
+    if (use == uses.end()) use = uses.insert(uses.end(), {basis.source, {}, {}});
+    add_once(use->fields, field_words(path));
+    add_once(use->places, basis.where);
+    if (!basis.as_of.empty()) add_once(use->places, "as of " + basis.as_of);
+  }
+  return uses;
+}
+
+}  // namespace
+
 void EntryMaker::add_sources() {
   Line text = line();
-  for (const auto& [path, basis] : record_.basis) {
-    if (basis.source.empty()) continue;
-    text.say(text.empty() ? "" : "; ").say(plain_words(path) + ": ").link(basis.source);
-    if (!basis.where.empty()) text.say(", " + basis.where);
-    if (!basis.as_of.empty()) text.say(", as of " + basis.as_of);
+  for (const SourceUse& use : source_uses(record_)) {
+    if (!text.empty()) text.say("; ");
+    text.link(use.source).say(" (" + listed(use.fields) + (use.places.empty() ? "" : ": " + listed(use.places)) + ")");
   }
   if (text.empty()) return;
   model::Runs runs = line().label("From").take();
@@ -129,14 +165,13 @@ void EntryMaker::add_sources() {
 
 /// Values with the same trust share a note, so that the margin stays short.
 void EntryMaker::add_margin_by_basis() {
-  std::map<model::Trust, std::string> labels;
+  std::map<model::Trust, std::vector<std::string>> labels;
   for (const auto& [path, basis] : record_.basis) {
-    std::string& label = labels[basis.trust];
-    label += (label.empty() ? "" : ", ") + plain_words(path);
+    if (!is_conflict(path)) add_once(labels[basis.trust], field_words(path));
   }
-  for (auto& [trust, label] : labels) {
+  for (const auto& [trust, fields] : labels) {
     model::MarginNote note;
-    note.label = {model::text_run(std::move(label))};
+    note.label = {model::text_run(listed(fields))};
     note.trust = trust;
     entry_.margin.push_back(std::move(note));
   }

@@ -30,6 +30,13 @@ Line& Line::link(std::string words, std::string_view reference, model::Style sty
   return *this;
 }
 
+Line& Line::name(std::string_view reference, model::Style style) {
+  const model::Record* record = desk_.records.find(reference);
+  if (record == nullptr) return say(desk_.name(reference), style);
+  runs_.push_back(model::link_run(desk_.name(reference), record->reference(), style));
+  return *this;
+}
+
 Line& Line::links(const std::vector<std::string>& references) {
   bool first = true;
   for (const std::string& reference : references) {

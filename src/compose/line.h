@@ -24,6 +24,8 @@ class Line {
   Line& link(std::string_view reference, model::Style style = model::Style::plain);
   /// The same with other words.
   Line& link(std::string words, std::string_view reference, model::Style style = model::Style::plain);
+  /// The name of a record as a link without its page, where the page stands nearby or names follow close.
+  Line& name(std::string_view reference, model::Style style = model::Style::plain);
   /// Links with `, ` between them.
   Line& links(const std::vector<std::string>& references);
   Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);

@@ -85,7 +85,7 @@ void add_materials(const Desk& desk, const model::Chemistry& chemistry, EntryMak
     rows.push_back({item.material, item.verdict, std::move(words), desk.sign(chemistry, "on-materials." + std::to_string(i))});
   }
   maker.heading("On materials");
-  maker.table(verdict_table(desk, "on-materials", "material", std::move(rows)));
+  add_verdicts(desk, maker, "on-materials", "material", std::move(rows));
   Line missing(desk);
   for (const auto& [id, material] : desk.records.materials) {
     bool listed_already = false;
@@ -111,7 +111,7 @@ void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMake
   }
   if (rows.empty()) return;
   maker.heading("Meeting other liquids and residues");
-  maker.table(verdict_table(desk, "meets", "with", std::move(rows)));
+  add_verdicts(desk, maker, "meets", "with", std::move(rows));
 }
 
 }  // namespace

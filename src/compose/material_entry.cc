@@ -20,7 +20,7 @@ void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& 
   }
   if (!rows.empty()) {
     maker.heading("Liquids on it");
-    maker.table(verdict_table(desk, "liquids-on", "liquid", std::move(rows)));
+    add_verdicts(desk, maker, "liquids-on", "liquid", std::move(rows));
   }
   Line missing(desk);
   for (const auto& [id, chemistry] : desk.records.chemistries) {

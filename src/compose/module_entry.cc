@@ -53,7 +53,6 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   maker.entry().second = second.take();
   if (!module.era.empty()) maker.entry().aliases = {model::text_run(module.era)};
   maker.paragraph({model::text_run(module.recognise)}, model::Paragraph::Role::lead);
-  maker.messages(module.cautions);
   add_supply(desk, module, maker);
   add_loads(desk, module, maker);
   maker.run_in("Healthy", module.healthy);
@@ -63,6 +62,7 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   maker.run_in("Held by", joined);
   if (!module.contact.empty() && module.contact != "none") maker.run_in("Display contact", plain_words(module.contact));
   maker.links("Parts", module.parts);
+  maker.caution_line(module.cautions);
   return maker.finish();
 }
 

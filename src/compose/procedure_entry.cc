@@ -19,8 +19,8 @@ class ProcedureSetter {
   model::Entry make() {
     maker_.entry().aliases = Line(desk_).fact(procedure_, "time").take();
     if (!procedure_.purpose.empty()) maker_.paragraph({model::text_run(procedure_.purpose)}, model::Paragraph::Role::lead);
-    add_layout();
     maker_.messages(procedure_.cautions);
+    add_layout();
     add_steps();
     maker_.run_in("Done when", procedure_.done);
     maker_.list("Stop if", procedure_.stop);
@@ -96,7 +96,7 @@ class ProcedureSetter {
       if (reference.front() == '$')
         line.say(plain_words(reference.substr(1)), Style::italic);
       else
-        line.link(reference);
+        line.name(reference);
     }
   }
 

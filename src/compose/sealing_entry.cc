@@ -55,7 +55,6 @@ model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
                              .link(crystal.material)
                              .take();
   maker.paragraph({model::text_run(crystal.recognise)}, model::Paragraph::Role::lead);
-  maker.messages(crystal.cautions);
   maker.values("crystal-values", {{"Thickness", "thickness"}, {"Over the seat by", "oversize"}});
   add_sizes(desk, crystal, "sizes", "Sizes", maker);
   maker.run_in("Take out", crystal.remove);
@@ -64,6 +63,7 @@ model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
   polish.say(polish_words(crystal.polish));
   if (!crystal.grades.empty()) polish.say(", with ").links(crystal.grades);
   maker.run_in("Polish", polish.say("."));
+  maker.caution_line(crystal.cautions);
   return maker.finish();
 }
 

@@ -95,7 +95,7 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   std::vector<VerdictRow> rows = meeting_rows(desk, residue, residue.meets);
   if (!rows.empty()) {
     maker.heading("Meeting liquids");
-    maker.table(verdict_table(desk, "meets", "with", std::move(rows)));
+    add_verdicts(desk, maker, "meets", "with", std::move(rows));
   }
   maker.links("Work", desk.uses.named_by(residue.reference(), model::Kind::procedure));
   return maker.finish();

@@ -2,6 +2,7 @@
 #include "compose/verdict_table.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include "compose/index_order.h"
@@ -42,22 +43,53 @@ std::string joined(const std::string& one, const std::string& other, const char*
   return one + between + other;
 }
 
-model::Table verdict_table(const Desk& desk, std::string name, std::string subject, std::vector<VerdictRow> rows) {
+namespace {
+
+model::TableRow table_row(const Desk& desk, const VerdictRow& row) {
+  const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
+  return {{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
+           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()), cell(row.words),
+           cell(Line(desk).sign(row.sign).take())},
+          {}};
+}
+
+bool speaks_for_itself(const VerdictRow& row) { return row.verdict == model::Verdict::use && row.words.empty(); }
+
+/// `no harm  brass, gold plate`, then the sign that they share; `; ` and the next sign's.
+model::Runs harmless_line(const Desk& desk, const std::vector<VerdictRow>& rows) {
+  std::map<std::pair<model::Trust, bool>, std::vector<std::string>> by_sign;
+  for (const VerdictRow& row : rows) {
+    if (speaks_for_itself(row)) by_sign[{row.sign.trust, row.sign.derived}].push_back(row.record);
+  }
+  if (by_sign.empty()) return {};
+  Line line(desk);
+  line.verdict(model::Verdict::use, harm_words(model::Verdict::use), model::Style::bold).say("  ");
+  bool first_sign = true;
+  for (const auto& [sign, records] : by_sign) {
+    if (!first_sign) line.say("; ");
+    first_sign = false;
+    for (std::size_t i = 0; i < records.size(); ++i) line.say(i == 0 ? "" : ", ").name(records[i]);
+    line.say("\u00A0").sign({sign.first, sign.second});
+  }
+  return line.take();
+}
+
+}  // namespace
+
+void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject,
+                  std::vector<VerdictRow> rows) {
   std::stable_sort(rows.begin(), rows.end(), [&desk](const VerdictRow& one, const VerdictRow& other) {
     if (rank(one.verdict) != rank(other.verdict)) return rank(one.verdict) < rank(other.verdict);
     return index_before(desk.name(one.record), desk.name(other.record));
   });
   model::Table table;
-  table.name = std::move(name);
+  table.name = std::move(table_name);
   table.columns = {column(std::move(subject), model::Column::Align::left, true), column("verdict"), column("why"), sign_column()};
-  for (VerdictRow& row : rows) {
-    const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
-    table.rows.push_back({{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
-                           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()),
-                           cell(std::move(row.words)), cell(Line(desk).sign(row.sign).take())},
-                          {}});
+  for (const VerdictRow& row : rows) {
+    if (!speaks_for_itself(row)) table.rows.push_back(table_row(desk, row));
   }
-  return table;
+  maker.table(std::move(table));
+  maker.paragraph(harmless_line(desk, rows));
 }
 
 std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own) {

@@ -17,8 +17,9 @@ struct VerdictRow {
   Sign sign;
 };
 
-/// Rows of one subject to a table grouped by verdict, the bans first: name, verdict, why, sign.
-model::Table verdict_table(const Desk& desk, std::string name, std::string subject, std::vector<VerdictRow> rows);
+/// Rows of one subject to the entry: a table of bans, then of what needs care; what does no harm and has no condition in
+/// one sentence after it, by trust.
+void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject, std::vector<VerdictRow> rows);
 /// Two sentences or parts as one; either may be empty.
 std::string joined(const std::string& one, const std::string& other, const char* between = " ");
 /// The meetings that a record states and those that others state with it, each pair once.

@@ -83,7 +83,8 @@ TEST_CASE("other names, whole names and one slip find their record", "[compose][
   CHECK(first_for("isopropil alcohol") == "chemistry/isopropanol");
   const Words blank = records_for("blank display");  // what the watch shows, and the work on it
   REQUIRE(blank.size() >= 2);
-  CHECK(Words{std::min(blank[0], blank[1]), std::max(blank[0], blank[1])} == Words{"procedure/wake-a-blank-display", "symptom/blank-display"});
+  CHECK(Words{std::min(blank[0], blank[1]), std::max(blank[0], blank[1])} ==
+        Words{"procedure/wake-a-blank-display", "symptom/blank-display"});
   CHECK(first_for("polarisr") != "nothing");  // a letter less
 }
 
