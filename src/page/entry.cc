@@ -63,6 +63,16 @@ void open_entry(Setting& setting, const model::Entry& entry, Strip& first, Lengt
   }
 }
 
+/// A name alone at the foot of a page sends the reader over it for nothing: some of the entry stays with it.
+void keep_start(Strips& strips) {
+  const Length start = from_mm(50);
+  Length y = 0;
+  for (std::size_t i = 0; i + 1 < strips.size() && y + strips[i].height < start; ++i) {
+    y += strips[i].height;
+    strips[i].keep_next = true;
+  }
+}
+
 /// Gives the strips to the galley, joined into one if they are up to half a page high.
 void close_entry(Setting& setting, Strips strips, Target& target) {
   if (total_height(strips) <= setting.paper.block_height / 2) {
@@ -71,6 +81,7 @@ void close_entry(Setting& setting, Strips strips, Target& target) {
     target.galley.strips.push_back(std::move(whole));
     return;
   }
+  keep_start(strips);
   strips.back().keep_next = false;
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
 }

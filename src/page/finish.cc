@@ -57,24 +57,6 @@ bool may_be_empty(Role role) {
 
 }  // namespace
 
-void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) {
-  for (PendingSlot& pending : stack.slots) {
-    const Slot& slot = pending.slot;
-    const auto number = numbers.find(slot.target);
-    if (number == numbers.end()) {
-      setting.findings.add(report::Rule::page_lost_place, {}, "no page is known for '" + slot.target + "'",
-                           "link to a record or a heading");
-      continue;
-    }
-    PlainLine line = set_plain(setting, "p.\u00A0" + number->second, look::page_reference(slot.size_pt), slot.tag);
-    const Length free = slot.flush_right ? slot.width - line.width : 0;
-    for (Item& item : line.items) {
-      shift(item, slot.at.x + free, slot.at.y);
-      stack.pages[static_cast<std::size_t>(pending.page)].items.push_back(std::move(item));
-    }
-  }
-}
-
 void furnish_all(Setting& setting, const model::Book& book, PageStack& stack, Numbering numbering) {
   for (std::size_t i = 0; i < stack.pages.size(); ++i) {
     const int number = static_cast<int>(i) + 1;

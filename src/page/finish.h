@@ -2,13 +2,9 @@
 
 #include "model/book.h"
 #include "page/fill.h"
-#include "page/front.h"
 #include "page/setting.h"
 
 namespace benchleaf::page {
-
-/// Puts the page numbers into the slots of a stack; a slot whose place is nowhere is a finding.
-void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack);
 
 enum class Numbering { roman, decimal };
 

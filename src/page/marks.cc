@@ -61,8 +61,8 @@ void Words::add_verdict(Setting& setting, const model::Run& run, TagId parent) {
 
 void Words::add_slot(Setting& setting, const model::Run& run, TagId parent) {
   if (!setting.anchors.contains(run.target)) return;
-  if (!run.text.empty()) add_text(setting, model::text_run(run.text), parent);  // what parts it from the words before
   const TagId link = link_tag(setting, run, parent);
+  if (!run.text.empty()) add_piece(run, link >= 0 ? link : parent, link);  // what parts it from the words before
   Slot slot;
   slot.target = run.target;
   slot.tag = link >= 0 ? link : parent;

@@ -12,6 +12,7 @@
 #include "page/finish.h"
 #include "page/front.h"
 #include "page/furniture.h"
+#include "page/slots.h"
 
 namespace benchleaf::page {
 namespace {

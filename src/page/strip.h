@@ -13,7 +13,10 @@ namespace benchleaf::page {
 struct Slot {
   Point at;  ///< left end on the baseline
   Length width = 0;
+  Length before = 0;  ///< from the left end of its line to the slot
+  Length after = 0;   ///< from the slot to the right end of its line
   bool flush_right = false;
+  bool justified = false;  ///< its line is as wide as the measure and stays so
   double size_pt = 8.5;  ///< of its type: width and number are set alike
   std::string target;
   TagId tag = kLayoutArtifact;

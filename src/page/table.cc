@@ -3,6 +3,7 @@
 // Widths: stated ones are kept; the others get their words' natural width if all fits, else a share between the least and
 // the natural width. Numbers of a decimal column align on their point.
 #include <algorithm>
+#include <iterator>
 #include <numeric>
 #include <utility>
 
@@ -193,15 +194,33 @@ class TableSetter {
 
   /// The lines of all cells of a row side by side: the first lines together, the second lines together, and so on.
   Strips row_lines(const std::vector<SetCell>& cells) {
+    std::vector<Strips> columns;
+    Length whole = 0;  // of a cell with a drawing, which no page break parts from its words
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      columns.push_back(cell_lines(cells[i], i, false));
+      if (cells[i].drawing) whole = std::max(whole, total_height(columns[i]));
+    }
     Strips lines;
     for (std::size_t i = 0; i < cells.size(); ++i) {
-      Strips own = cell_lines(cells[i], i, false);
+      Strips own = joined_down_to(whole, std::move(columns[i]));
       if (lines.size() < own.size()) lines.resize(own.size());
       for (std::size_t line = 0; line < own.size(); ++line) {
         lines[line].height = std::max(lines[line].height, own[line].height);
         overlay(lines[line], std::move(own[line]), grid_.left[i], 0);
       }
     }
+    return lines;
+  }
+
+  /// With the first lines made one strip, as many as `height` takes.
+  static Strips joined_down_to(Length height, Strips lines) {
+    std::size_t count = 0;
+    for (Length y = 0; count < lines.size() && y < height; ++count) y += lines[count].height;
+    if (count < 2) return lines;
+    const auto end = lines.begin() + static_cast<std::ptrdiff_t>(count);
+    Strip first = stacked(Strips(std::make_move_iterator(lines.begin()), std::make_move_iterator(end)));
+    lines.erase(lines.begin(), end - 1);
+    lines.front() = std::move(first);
     return lines;
   }
 
@@ -237,6 +256,7 @@ class TableSetter {
 
   Strip drawing_line(const SetCell& cell, std::size_t column) {
     Strip strip;
+    strip.true_size = cell.drawing->true_size;
     const double scale =
         std::min(1.0, static_cast<double>(grid_.width[column]) / static_cast<double>(from_mm(cell.drawing->width_mm)));
     strip.height = from_mm(cell.drawing->height_mm * scale);

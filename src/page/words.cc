@@ -65,7 +65,9 @@ TextStyle Words::style(model::Style wanted) const {
 
 TagId Words::link_tag(Setting& setting, const model::Run& run, TagId parent) {
   if (run.target.empty() || parent < 0 || !setting.anchors.contains(run.target)) return kLayoutArtifact;
-  return setting.add_tag(Role::link, parent);
+  // A name and its page number behind it are one link.
+  const bool goes_on = run.kind == model::Run::Kind::page_of && !pieces_.empty() && pieces_.back().link == run.target;
+  return goes_on ? links_.back() : setting.add_tag(Role::link, parent);
 }
 
 void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
@@ -76,6 +78,10 @@ void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
     tag = setting.add_tag(Role::span, tag);
     setting.tags.back().title = run.fact;
   }
+  add_piece(run, tag, link);
+}
+
+void Words::add_piece(const model::Run& run, TagId tag, TagId link) {
   TextStyle look = style(run.style);
   if (link >= 0) look.color = print_color(model::Ink::accent);
   pieces_.push_back({run.text, look, tag, link >= 0 ? run.target : std::string(), {}, {}});
@@ -126,6 +132,8 @@ Strips Words::set(Setting& setting, Length width, Look::Flush flush) const {
                            "shorten them or give the column more room");
     }
     lines.push_back(strip_of(line));
+    const bool full = options.align == Align::justify && &line != &paragraph.lines.back();
+    for (Slot& slot : lines.back().slots) slot.justified = full;
   }
   return lines;
 }
@@ -150,6 +158,8 @@ Strip Words::strip_of(const SetLine& line) const {
       for (Slot& slot : content.slots) {
         slot.at.x += part.x;
         slot.at.y += baseline;
+        slot.before = part.x - line.left;
+        slot.after = line.left + line.width - part.x - slot.width;
         strip.slots.push_back(std::move(slot));
       }
     }

@@ -36,6 +36,7 @@ class Words {
   };
 
   void add_text(Setting& setting, const model::Run& run, TagId parent);
+  void add_piece(const model::Run& run, TagId tag, TagId link);
   void add_box(BoxContent content, Length width, Length height, Length depth, TagId link, const std::string& target);
   void add_trust(Setting& setting, const model::Run& run, TagId parent);
   void add_verdict(Setting& setting, const model::Run& run, TagId parent);

@@ -142,18 +142,19 @@ void LineComposer::add_space_at_end(int index) {
 
 LineComposer::Extent LineComposer::extent(int empty_piece) const {
   const TextStyle* widest = nullptr;
+  const TextStyle* beside = nullptr;  // of the words that a box stands for, so that boxes alone keep the words' baseline
   Extent boxes;
   for (const PlacedPiece& placed : line_.pieces) {
     const TextStyle& style = piece(placed.piece).style;
     if (const InlineBox* box = std::get_if<InlineBox>(&placed.what)) {
       boxes.above = std::max(boxes.above, box->height);
       boxes.below = std::max(boxes.below, box->depth);
+      if (beside == nullptr) beside = &style;
     } else if (widest == nullptr || style.leading > widest->leading) {
       widest = &style;
     }
   }
-  if (widest == nullptr && line_.pieces.empty()) widest = &piece(empty_piece).style;
-  if (widest == nullptr) return boxes;
+  if (widest == nullptr) widest = line_.pieces.empty() ? &piece(empty_piece).style : beside;
   const Length above = baseline_in_line(shaper_.fonts(), *widest);
   return {std::max(above, boxes.above), std::max(widest->leading - above, boxes.below)};
 }

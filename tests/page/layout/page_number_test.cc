@@ -1,0 +1,133 @@
+// Page numbers in slots and in the contents: each is the label of the page its target stands on, and filling it in moves
+// no line. Expected values are the destinations of the same document and the measures of the page; no outside source.
+#include <cstdlib>
+#include <map>
+
+#include "page/layout/laid_book.h"
+#include "support/catch.h"
+
+using namespace benchleaf;
+using benchleaf::test::lines_of;
+
+namespace {
+
+constexpr int kPlaces = 60;
+
+std::string place(int i) { return "place/" + std::to_string(i); }
+
+/// Sixty headed places; each names three others with their pages, early ones as well as late ones.
+model::Blocks places_that_refer() {
+  model::Blocks blocks;
+  for (int i = 0; i < kPlaces; ++i) {
+    blocks.push_back(test::heading(2, "Place " + std::to_string(i), place(i)));
+    model::Paragraph words;
+    for (int k = 1; k <= 3; ++k) {
+      const std::string target = place((i * 7 + k * 11) % kPlaces);
+      words.runs.push_back(model::text_run(test::prose(static_cast<unsigned>(i * 3 + k), 30) + " see "));
+      words.runs.push_back(model::link_run("there", target));
+      words.runs.push_back(model::page_run(target));
+      words.runs.push_back(model::text_run(", then "));
+    }
+    words.runs.push_back(model::text_run(test::prose(static_cast<unsigned>(i), 40)));
+    blocks.push_back({words});
+  }
+  return blocks;
+}
+
+/// What a link's element prints, by element.
+std::map<page::TagId, std::string> link_words(const page::Document& document) {
+  std::map<page::TagId, std::string> words;
+  for (const page::Page& page : document.pages) {
+    for (const page::Item& item : page.items) {
+      const auto* text = std::get_if<page::TextItem>(&item.what);
+      const bool in_link = item.tag >= 0 && document.tags[static_cast<std::size_t>(item.tag)].role == page::Role::link;
+      if (text != nullptr && in_link) words[item.tag] += text->text;
+    }
+  }
+  return words;
+}
+
+std::string label_of(const page::Document& document, const std::string& target) {
+  return document.pages[static_cast<std::size_t>(document.destinations.at(target).page)].label;
+}
+
+}  // namespace
+
+TEST_CASE("a page reference prints the label of the page where its target stands") {
+  const test::Laid laid = test::lay(test::book_with(places_that_refer()));
+  CHECK_FALSE(laid.findings.has_errors());
+  const auto words = link_words(laid.document);
+  int seen = 0;
+  for (const page::Page& page : laid.document.pages) {
+    for (const page::LinkArea& link : page.links) {
+      const std::string text = words.at(link.tag);
+      const std::size_t at = text.find("p.\u00A0");
+      if (at == std::string::npos) continue;
+      CHECK(text.substr(at + 4) == label_of(laid.document, link.target));
+      ++seen;
+    }
+  }
+  CHECK(seen >= 3 * kPlaces);
+}
+
+TEST_CASE("a name and its page number are one link") {
+  const test::Laid laid = test::lay(test::book_with(places_that_refer()));
+  int both = 0;
+  for (const auto& [tag, text] : link_words(laid.document))
+    both += text.rfind("there", 0) == 0 && text.find("p.\u00A0") != std::string::npos;
+  CHECK(both == 3 * kPlaces);
+}
+
+TEST_CASE("lines with page numbers end where lines without them do") {
+  const test::Laid laid = test::lay(test::book_with(places_that_refer()));
+  const std::vector<test::Line> lines = lines_of(laid.document);
+  int with_number = 0;
+  for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
+    const test::Line& line = lines[i];
+    if (line.role != page::Role::p || lines[i + 1].block != line.block) continue;  // the last line of a paragraph ends anywhere
+    INFO(line.text);
+    const page::Length margin = test::block_edges(laid.document, line.page).right;
+    CHECK(std::abs(line.right - margin) < page::kPt / 2);
+    with_number += line.text.find("p.\u00A0") != std::string::npos;
+  }
+  CHECK(with_number > kPlaces);
+}
+
+TEST_CASE("a narrow number leaves no hole in a ragged line") {
+  model::Blocks blocks = {test::heading(2, "Here", "place/here")};
+  model::Paragraph dense;
+  dense.role = model::Paragraph::Role::note;
+  dense.runs = {model::link_run("there", "place/here"), model::page_run("place/here"), model::text_run(", then.")};
+  blocks.push_back({dense});
+  const test::Laid laid = test::lay(test::book_with(std::move(blocks)));
+  page::Length end = 0;
+  for (const test::Line& line : lines_of(laid.document)) {
+    if (line.text.find("there") != std::string::npos && line.text.find(", then.") != std::string::npos)
+      end = line.right - line.left;
+  }
+  REQUIRE(end > 0);
+  // the same words with the number written out, set as one run
+  model::Paragraph plain = dense;
+  plain.runs = {model::text_run("there p.\u00A0888, then.")};
+  const test::Laid wide = test::lay(test::book_with({{plain}}));
+  for (const test::Line& line : lines_of(wide.document)) {
+    // two figures less, and the number is set a little smaller
+    if (line.text.find("888") != std::string::npos) CHECK(end < line.right - line.left);
+  }
+}
+
+TEST_CASE("the contents give each section the page it stands on") {
+  const test::Laid laid = test::lay(test::book_with(places_that_refer()));
+  int seen = 0;
+  std::map<std::string, std::string> expected;
+  for (const page::Bookmark& mark : laid.document.bookmarks) expected[mark.title] = label_of(laid.document, mark.target);
+  for (const page::Page& page : laid.document.pages) {
+    if (page.label.find_first_of("ivx") == std::string::npos) continue;
+    for (const page::LinkArea& link : page.links) {
+      if (link.words.rfind("Place ", 0) != 0) continue;
+      CHECK(expected.at(link.words) == label_of(laid.document, link.target));
+      ++seen;
+    }
+  }
+  CHECK(seen >= kPlaces);
+}
