@@ -1,7 +1,9 @@
 // bind: checks, then writes the handbook: PDF by paper, HTML, facts, MANIFEST. All of it or none: everything is made in
 // memory first, and only a run without an error touches the output folder.
 
+#include <functional>
 #include <map>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -14,6 +16,7 @@
 #include "compose/book.h"
 #include "html/site.h"
 #include "pdf/writer.h"
+#include "read/two_threads.h"
 #include "report/print.h"
 
 namespace benchleaf::command {
@@ -23,13 +26,38 @@ using Files = std::map<std::string, std::string>;
 
 const char* paper_name(Paper paper) { return paper == Paper::a4 ? "a4" : "letter"; }
 
-void add_pdfs(const std::vector<Paper>& papers, const model::Book& book, const TypeCase& type, Files& files,
-              report::Findings& findings) {
-  for (const Paper paper : papers) {
-    const page::Document document = set_on(book, paper_name(paper), type, findings);
-    if (findings.has_errors()) return;
-    std::string bytes = pdf::write_pdf(document, type.fonts, {type.bytes.profile.bytes}, findings);
-    files.emplace(std::string("handbook-") + paper_name(paper) + ".pdf", std::move(bytes));
+/// One output of a book, made on a thread of its own: what it writes and what it has to say.
+struct Piece {
+  std::function<void(Piece&)> make;
+  Files files;
+  report::Findings findings;
+};
+
+Piece pdf_piece(Paper paper, const model::Book& book, const TypeCase& type) {
+  Piece piece;
+  piece.make = [paper, &book, &type](Piece& own) {
+    const page::Document document = set_on(book, paper_name(paper), type, own.findings);
+    if (own.findings.has_errors()) return;
+    std::string bytes = pdf::write_pdf(document, type.fonts, {type.bytes.profile.bytes}, own.findings);
+    own.files.emplace(std::string("handbook-") + paper_name(paper) + ".pdf", std::move(bytes));
+  };
+  return piece;
+}
+
+Piece html_piece(const model::Book& book) {
+  Piece piece;
+  piece.make = [&book](Piece& own) {
+    for (auto& [name, bytes] : html::render_site(book, own.findings)) own.files.emplace("html/" + name, std::move(bytes));
+  };
+  return piece;
+}
+
+/// Joined in the order of the pieces, whichever was done first.
+void make_pieces(std::vector<Piece> pieces, Files& files, report::Findings& findings) {
+  read::on_two_threads(pieces.size(), [&pieces](std::size_t i) { pieces[i].make(pieces[i]); });
+  for (Piece& piece : pieces) {
+    files.merge(piece.files);
+    findings.append(std::move(piece.findings));
   }
 }
 
@@ -37,15 +65,18 @@ void add_pdfs(const std::vector<Paper>& papers, const model::Book& book, const T
 void add_book(const BindOptions& options, Workbench& bench, FontBytes& fonts, Files& files) {
   const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
   if (bench.findings.has_errors()) return;
+  std::optional<TypeCase> type;
   if (options.pdf) {
-    auto type = open_type_case(bench.fonts, bench.findings);
+    type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
-    add_pdfs(options.papers, book, *type, files, bench.findings);
-    fonts = std::move(type->bytes);
   }
-  if (options.html && !bench.findings.has_errors()) {
-    for (auto& [name, bytes] : html::render_site(book, bench.findings)) files.emplace("html/" + name, bytes);
+  std::vector<Piece> pieces;
+  if (options.pdf) {
+    for (const Paper paper : options.papers) pieces.push_back(pdf_piece(paper, book, *type));
   }
+  if (options.html) pieces.push_back(html_piece(book));
+  make_pieces(std::move(pieces), files, bench.findings);
+  if (type) fonts = std::move(type->bytes);
 }
 
 /// Every file of the run but MANIFEST.

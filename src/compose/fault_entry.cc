@@ -45,7 +45,7 @@ model::Entry make_entry(const Desk& desk, const model::Caution& caution) {
   maker.run_in("First aid", caution.first_aid);
   if (caution.call) {
     Line line(desk);
-    maker.run_in("Telephone", line.say("Poison centre ").blank(34).say(" emergency ").blank(22));
+    maker.run_in("Telephone", line.say("Poison centre ").blank(24).say(" emergency ").blank(15));
   }
   maker.links("Stands in", desk.uses.named_by(caution.reference(), model::Kind::procedure));
   return maker.finish();
