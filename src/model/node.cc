@@ -34,11 +34,13 @@ const Node* Node::find(std::string_view key) const {
 }
 
 const Node* Node::at_path(std::string_view path) const {
+  if (path.empty()) return this;
   const Node* node = this;
-  while (node != nullptr && !path.empty()) {
-    std::size_t dot = path.find('.');
-    node = step(*node, path.substr(0, dot));
-    path = dot == std::string_view::npos ? std::string_view() : path.substr(dot + 1);
+  for (std::size_t begin = 0; node != nullptr;) {
+    const std::size_t dot = path.find('.', begin);
+    node = step(*node, path.substr(begin, dot - begin));
+    if (dot == std::string_view::npos) break;
+    begin = dot + 1;
   }
   return node;
 }
