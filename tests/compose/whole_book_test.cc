@@ -105,7 +105,8 @@ TEST_CASE("every size, voltage and capacity that a cell states is printed in its
     for (const char* path : {"size.diameter", "size.height", "nominal", "capacity"}) {
       const std::string fact = cell.reference() + "#" + path;
       INFO(fact);
-      if (real_book().derived.facts.find(fact) != nullptr) CHECK(printed.contains(fact));
+      const model::Fact* known = real_book().derived.facts.find(fact);
+      if (known != nullptr && (known->value || known->low)) CHECK(printed.contains(fact));
     }
   }
 }

@@ -29,9 +29,9 @@ class IncludeRule(unittest.TestCase):
 
     def test_forbidden_include_is_found(self):
         self.assertEqual(include_rule.faults(SAMPLES / "forbidden" / "src", self.table), [
-            'model/early.h:5: model may not include "html/late.h"',
             'model/early.h:6: "../html/late.h" does not start with a folder of src',
             'model/early.h:7: "early.h" does not start with a folder of src',
+            'model/early.h:8: model may not include "html/late.h"',
         ])
 
     def test_allowed_include_passes(self):

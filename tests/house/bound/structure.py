@@ -1,8 +1,17 @@
-"""The structure tree of a tagged PDF as poppler prints it: `pdfinfo -struct-text`."""
+"""The structure tree of a tagged PDF, as other programs read it.
 
+Two ways: the tree by qpdf with the words by pdf.js, which takes seconds; and all of it by `pdfinfo -struct-text` of
+poppler, which reads a page anew for each of its elements and so takes many minutes for a handbook.
+"""
+
+import json
+import pathlib
 import re
 
 import tools
+
+# What stands in a line of text (ISO 32000-1, 14.8.4.4); everything else parts the text before from the text after.
+INLINE = {"Span", "Quote", "Note", "Reference", "Link", "Code"}
 
 ELEMENT = re.compile(r'^( *)([A-Z]\w*)(?: <[^>]*>)?(?: "(.*)")?(?: \(revision \d+\))?(?: \((block|inline)\))?:?$')
 CONTENT = re.compile(r'^( *)"(.*)"$', re.DOTALL)
@@ -63,8 +72,54 @@ def parse(printed):
     return root
 
 
-def read(pdf):
+def read_by_poppler(pdf):
     printed = tools.run("pdfinfo", "-enc", "UTF-8", "-struct-text", pdf)
     if printed.returncode != 0:
         raise ValueError(f"{pdf}: pdfinfo: {printed.stderr.strip()}")
     return parse(printed.stdout)
+
+
+class Tree:
+    """Builds elements from the objects of a file and the words of its marked content."""
+
+    def __init__(self, objects, words):
+        self.objects, self.words = objects, words
+
+    def value(self, thing):
+        """What a reference leads to, or the thing itself."""
+        while isinstance(thing, str) and re.fullmatch(r"\d+ \d+ R", thing):
+            thing = self.objects[f"obj:{thing}"].get("value")
+        return thing
+
+    def element(self, node):
+        kind = node["/S"][1:]
+        title = node.get("/T")
+        element = Element(kind, title[2:] if title else None, kind in INLINE)
+        self.add_parts(element, node.get("/K", []), node.get("/Pg"))
+        return element
+
+    def add_parts(self, element, kids, page):
+        for kid in kids if isinstance(kids, list) else [kids]:
+            thing = self.value(kid)
+            if isinstance(thing, list):
+                self.add_parts(element, thing, page)
+            elif isinstance(thing, int):
+                element.parts.append(self.words.get(f"{page.split()[0]} {thing}", ""))
+            elif "/S" in thing:
+                element.parts.append(self.element(thing))
+            elif "/MCID" in thing:
+                element.parts.append(self.words.get(f'{thing.get("/Pg", page).split()[0]} {thing["/MCID"]}', ""))
+
+
+def read(pdf):
+    printed = tools.run("qpdf", "--json=2", "--json-key=qpdf", pdf)
+    words = tools.node(pathlib.Path(__file__).with_name("marked_words.mjs"), pdf)
+    for program, name in ((printed, "qpdf"), (words, "pdf.js")):
+        if program.returncode != 0:
+            raise ValueError(f"{pdf}: {name}: {program.stderr.strip()}")
+    objects = json.loads(printed.stdout)["qpdf"][1]
+    tree = Tree(objects, json.loads(words.stdout))
+    catalog = tree.value(tree.value(objects["trailer"]["value"])["/Root"])
+    root = Element("", None, False)
+    tree.add_parts(root, tree.value(catalog["/StructTreeRoot"])["/K"], None)
+    return root
