@@ -32,6 +32,7 @@ struct Chemistry : Record {
     std::string condition;
   };
 
+  std::string short_name;  ///< for the head of a column
   std::vector<std::string> also_called;
   std::string family;  ///< `kind`: water, acid, base, solvent, soap, cleaner, oxidiser, grease, adhesive, polish
   std::string form;    ///< liquid, paste, grease, powder, aerosol
