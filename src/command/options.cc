@@ -60,14 +60,14 @@ CLI::App* add_bind(CLI::App& app, Raw& raw) {
   CLI::App* bind = app.add_subcommand("bind", "check, then write the handbook");
   bind->add_option("CONTENT", raw.positional_content, "folder of records");
   bind->add_option("--to", raw.bind.to, "folder to write into (default: out)")->type_name("DIR");
-  bind->add_option("--only", raw.only, "pdf, html, facts: only these, parted by commas")
+  bind->add_option("--only", raw.only, "pdf, html, chart, facts: only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')
-      ->check(one_of({"pdf", "html", "facts"}));
-  bind->add_option("--paper", raw.papers, "a4, letter: only these, parted by commas")
+      ->check(one_of({"pdf", "html", "chart", "facts"}));
+  bind->add_option("--paper", raw.papers, "a4, letter, a3, tabloid: only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')
-      ->check(one_of({"a4", "letter"}));
+      ->check(one_of({"a4", "letter", "a3", "tabloid"}));
   return bind;
 }
 
@@ -98,13 +98,10 @@ BindOptions bind_options(const Raw& raw) {
   if (!raw.only.empty()) {
     bind.pdf = holds(raw.only, "pdf");
     bind.html = holds(raw.only, "html");
+    bind.charts = holds(raw.only, "chart");
     bind.facts = holds(raw.only, "facts");
   }
-  if (!raw.papers.empty()) {
-    bind.papers.clear();
-    if (holds(raw.papers, "a4")) bind.papers.push_back(Paper::a4);
-    if (holds(raw.papers, "letter")) bind.papers.push_back(Paper::letter);
-  }
+  if (!raw.papers.empty()) bind.papers = raw.papers;
   return bind;
 }
 

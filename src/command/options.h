@@ -28,14 +28,13 @@ struct CheckOptions {
   bool rules = false;  ///< only list the rules
 };
 
-enum class Paper { a4, letter };
-
 struct BindOptions {
   std::string to = "out";
   bool pdf = true;
   bool html = true;
+  bool charts = true;
   bool facts = true;
-  std::vector<Paper> papers = {Paper::a4, Paper::letter};
+  std::vector<std::string> papers = {"a4", "letter", "a3", "tabloid"};  ///< the last two only for charts
 };
 
 struct FindOptions {

@@ -72,6 +72,7 @@ void decode(const Fields& fields, model::Residue& residue) {
 }
 
 void decode(const Fields& fields, model::Chemistry& chemistry) {
+  chemistry.short_name = fields.text("short-name");
   chemistry.also_called = fields.texts("also-called");
   chemistry.family = fields.text("kind");
   chemistry.form = fields.text("form");
