@@ -2,6 +2,7 @@
 
 import contextlib
 import io
+import json
 import pathlib
 import tempfile
 import unittest
@@ -14,6 +15,7 @@ import records
 import same_bytes_check
 import structure
 import text_check
+import trust_check
 
 SITE = pathlib.Path(__file__).parents[1] / "samples" / "site"
 
@@ -157,6 +159,30 @@ class SameBytes(unittest.TestCase):
     def test_languages_of_the_check_work(self):
         for language in same_bytes_check.ZONES:
             self.assertEqual(same_bytes_check.locale_fault(language), [])
+
+
+class Trust(unittest.TestCase):
+    def fact(self, name, trust, value=1.0, derived=False):
+        return json.dumps({"id": name, "value": value, "low": None, "high": None, "trust": trust, "derived": derived})
+
+    def faults(self, *lines, fewest=1):
+        with contextlib.redirect_stdout(io.StringIO()):
+            return trust_check.faults_in(lines, {"cell": "cells"}, fewest)
+
+    def test_a_half_is_enough_and_less_is_not(self):
+        self.assertEqual(self.faults(self.fact("cell/a#nominal", "handbook"), self.fact("cell/b#nominal", "memory")), [])
+        self.assertEqual(
+            self.faults(self.fact("cell/a#nominal", "handbook"), self.fact("cell/b#nominal", "memory"), self.fact("cell/c#x", "invented")),
+            ["33.3% of the numeric facts rest on a standard, a handbook or a data set"])
+
+    def test_rows_count_once_and_words_derived_facts_and_tables_do_not(self):
+        lines = [self.fact("cell/a#loads.0.current", "memory"), self.fact("cell/a#loads.1.current", "dataset"),
+                 self.fact("cell/a#system", "dataset", value=None), self.fact("cell/a#life", "dataset", derived=True),
+                 self.fact("table/codes#7.tolerance", "handbook")]
+        self.assertEqual(trust_check.trust_of_facts(lines), {("cell/a", "loads.current"): "memory"})
+
+    def test_lost_facts_are_found(self):
+        self.assertEqual(self.faults(self.fact("cell/a#nominal", "handbook"), fewest=2), ["only 1 numeric facts were found"])
 
 
 if __name__ == "__main__":
