@@ -68,13 +68,15 @@ void Pen::check_bar(Length left, Length y) {
   }
 }
 
-Length Pen::legend(Box box, const Look& look, const std::vector<model::Trust>& trusts) {
+Length Pen::legend(Box box, const Look& look, const std::vector<model::Trust>& trusts, bool derived) {
   std::vector<model::Runs> lines;
   for (const model::Trust trust : trusts) {
     lines.push_back({model::trust_run(trust, false), model::text_run("\u2009 " + std::string(model::trust_legend(trust)))});
   }
-  lines.push_back(
-      {model::trust_run(model::Trust::memory, true), model::text_run("\u2009 " + std::string(model::derived_legend()))});
+  if (derived) {
+    lines.push_back(
+        {model::trust_run(model::Trust::memory, true), model::text_run("\u2009 " + std::string(model::derived_legend()))});
+  }
   Length x = box.left;
   Length baseline = box.top + static_cast<Length>(look.size_pt * 0.85 * kPt);
   for (const model::Runs& runs : lines) {

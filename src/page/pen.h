@@ -27,7 +27,7 @@ class Pen {
   /// 100 mm between the end ticks, every ten a longer tick, standing on `y`.
   void check_bar(Length left, Length y);
   /// What the trust signs say, in as many lines as the box takes; gives the lower end of the last.
-  Length legend(Box box, const Look& look, const std::vector<model::Trust>& trusts);
+  Length legend(Box box, const Look& look, const std::vector<model::Trust>& trusts, bool derived = true);
 
  private:
   void add(Item item);

@@ -48,7 +48,10 @@ TEST_CASE("every panel of every chart is filled", "[compose]") {
       CHECK(side.imprint.find("edition") != std::string::npos);
       REQUIRE(side.code != nullptr);
       CHECK(side.code->alt.find(chart.id) != std::string::npos);
-      for (const auto& panel : side.panels) CHECK_FALSE(panel.blocks.empty()), ++panels;
+      for (const auto& panel : side.panels) {
+        CHECK_FALSE(panel.blocks.empty());
+        ++panels;
+      }
     }
   }
   CHECK(ids == std::set<std::string>{"cells", "gaskets-and-crystals", "liquids", "one-sheet"});

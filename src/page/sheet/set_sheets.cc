@@ -2,9 +2,12 @@
 // the laminator.
 #include "page/sheet/set_sheets.h"
 
+#include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
+#include "model/signs.h"
 #include "page/drawing.h"
 #include "page/finish.h"
 #include "page/pen.h"
@@ -70,7 +73,25 @@ void set_title(Setting& setting, const model::Sheet& side, const SheetPaper& pap
   page.items.push_back(rule(paper.edge, paper.live_top() - from_mm(2.4), paper.live_width(), 1.5, print_color(model::Ink::ink)));
 }
 
-void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper) {
+/// The trust signs that stand on a sheet: only these are explained.
+struct Signs {
+  std::vector<model::Trust> trusts;
+  bool derived = false;
+};
+
+Signs signs_on(const std::vector<Tag>& tags, std::size_t from) {
+  std::set<std::string> said;
+  for (std::size_t i = from; i < tags.size(); ++i) said.insert(tags[i].alt);
+  Signs signs;
+  for (const model::Trust trust : all_trusts()) {
+    const bool derived = said.count(model::trust_words(trust, true)) > 0;
+    if (derived || said.count(model::trust_words(trust, false)) > 0) signs.trusts.push_back(trust);
+    signs.derived = signs.derived || derived;
+  }
+  return signs;
+}
+
+void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper, const Signs& signs) {
   const Length top = paper.height - paper.edge - paper.foot_band + from_mm(2.6);
   const Length right = paper.width - paper.edge;
   pen.rule_at(paper.edge, top, right, 1.5, model::Ink::ink);
@@ -83,9 +104,7 @@ void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper) {
     legend_right -= from_mm(kCodeMm + 3);
     pen.drawing(*side.code, kCodeMm / side.code->width_mm, right - from_mm(kCodeMm), top + from_mm(1.2));
   }
-  using model::Trust;
-  pen.legend({paper.edge + from_mm(106), top + from_mm(1.6), legend_right, 0}, caption(),
-             {Trust::standard, Trust::handbook, Trust::dataset, Trust::trade, Trust::memory});
+  pen.legend({paper.edge + from_mm(106), top + from_mm(1.6), legend_right, 0}, caption(), signs.trusts, signs.derived);
 }
 
 /// Where corners may be rounded and a hole punched, in hairlines.
@@ -147,7 +166,7 @@ SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, 
     set_title(setting, side, paper, part, page);
     set_panels(setting, fit, paper, part, page);
     Pen pen(setting, page);
-    set_foot(pen, side, paper);
+    set_foot(pen, side, paper, signs_on(document.tags, static_cast<std::size_t>(part)));
     set_guides(pen, paper);
     document.pages.push_back(std::move(page));
     result.fits.push_back(std::move(fit));

@@ -7,6 +7,7 @@ import pathlib
 import tempfile
 import unittest
 
+import chart_check
 import fact_check
 import html_check
 import pdf_check
@@ -56,6 +57,25 @@ def tiny_pdf(font):
         data += b"%d 0 obj\n%s\nendobj\n" % (number, body)
     table = b"xref\n0 %d\n0000000000 65535 f \n%s" % (len(objects) + 1, b"".join(places))
     return data + table + b"trailer<</Size %d/Root 1 0 R>>\nstartxref\n%d\n%%%%EOF\n" % (len(objects) + 1, len(data))
+
+
+class Charts(unittest.TestCase):
+    @staticmethod
+    def word(text, size, x=100, y=100, width=20):
+        return {"text": text, "size": size, "x": x, "y": y, "width": width}
+
+    def test_small_type_is_found(self):
+        words = [self.word("low", 11.2), self.word("mm", 9.4), self.word("393", 14)]
+        self.assertEqual(list(chart_check.type_faults(words, {"393"})),
+                         ['"mm" is set at 9.40 pt', 'number "393" is set at 14.00 pt'])
+
+    def test_words_at_the_edge_are_found(self):
+        page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}
+        self.assertEqual([fault.split('"')[1] for fault in chart_check.edge_faults(page)], ["out", "low"])
+
+    def test_wrong_paper_is_found(self):
+        self.assertEqual(list(chart_check.paper_faults("a4", {"width": 595.276, "height": 841.89})), [])
+        self.assertEqual(len(list(chart_check.paper_faults("a3", {"width": 595.276, "height": 841.89}))), 1)
 
 
 class Facts(unittest.TestCase):
