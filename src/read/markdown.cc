@@ -54,7 +54,7 @@ std::string_view literal(cmark_node* node) {
 class PageWalker {
  public:
   PageWalker(const SourceText& source, report::Findings& findings, MarkdownPage& page)
-      : source_(source), findings_(findings), page_(page), runs_(source, findings, page) {}
+      : source_(source), findings_(findings), page_(page), runs_(source, page.whole, findings, page) {}
 
   void walk(cmark_node* document) {
     for (cmark_node* node = cmark_node_first_child(document); node != nullptr; node = cmark_node_next(node)) {
