@@ -92,6 +92,7 @@ class PageWalker {
 
   void block(cmark_node* node, Blocks& out, int depth) {
     if (depth > kMostNesting) {
+      if (std::exchange(told_depth_, true)) return;
       return refuse(Rule::markdown_depth, node, "lists and quotations nested deeper than " + std::to_string(kMostNesting),
                     "make the text flatter");
     }
@@ -214,6 +215,7 @@ class PageWalker {
   MarkdownPage& page_;
   RunReader runs_;
   int last_level_ = 1;
+  bool told_depth_ = false;
 };
 
 }  // namespace

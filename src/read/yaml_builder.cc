@@ -17,6 +17,15 @@ using model::Node;
 using model::NodeType;
 using report::Rule;
 
+/// A text as a message shows it: its beginning, where it is long.
+std::string brief(const std::string& text) {
+  constexpr std::size_t kMostShown = 60;
+  std::size_t end = kMostShown;
+  if (text.size() <= kMostShown) return text;
+  while ((static_cast<unsigned char>(text.at(end)) & 0xC0) == 0x80) --end;  // never in the middle of a letter
+  return text.substr(0, end) + "…";
+}
+
 std::size_t place_of(const YAML::Mark& mark) { return mark.pos < 0 ? 0 : static_cast<std::size_t>(mark.pos); }
 
 }  // namespace
@@ -114,7 +123,7 @@ void YamlBuilder::take_key(const std::string& text, base::Span span) {
   frame.drop_value = !is_new;
   if (is_new) return;
   report::Finding& finding =
-      findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + text + "\" stands here again", "keep one of the two");
+      findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + brief(text) + "\" stands here again", "keep one of the two");
   finding.notes.push_back({first->second, "first used here; this value is the one that is read"});
 }
 
@@ -199,7 +208,7 @@ void YamlBuilder::OnAlias(const YAML::Mark& mark, YAML::anchor_t) {
 
 void YamlBuilder::OnAnchor(const YAML::Mark& mark, const std::string& name) {
   stop(Rule::yaml_anchor, source_.span(place_of(mark), 1 + name.size()),
-       "found an anchor (&" + name + "), which records do not use", "take it out, or put the text in quotes");
+       "found an anchor (&" + brief(name) + "), which records do not use", "take it out, or put the text in quotes");
 }
 
 void YamlBuilder::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t, const std::string& value) {
@@ -229,11 +238,11 @@ Node YamlBuilder::plain(const std::string& value, std::size_t place) {
   if (wants_key()) return node;
   if (has_leading_zero(value)) {
     findings_.add(Rule::yaml_leading_zero, node.span,
-                  "found " + value + ", a number with a zero in front, which some readers take for an octal one",
-                  "write \"" + value + "\" for a code, or the number without the zero");
+                  "found " + brief(value) + ", a number with a zero in front, which some readers take for an octal one",
+                  "write \"" + brief(value) + "\" for a code, or the number without the zero");
     refused_.push_back(node.span);
   } else if (is_odd_number(value)) {
-    findings_.add(Rule::yaml_number_form, node.span, "found " + value + ", a form of number that records do not use",
+    findings_.add(Rule::yaml_number_form, node.span, "found " + brief(value) + ", a form of number that records do not use",
                   "write a decimal number, or the text in quotes");
     refused_.push_back(node.span);
   }

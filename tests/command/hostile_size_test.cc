@@ -20,6 +20,12 @@ using benchleaf::test::Workshop;
 
 namespace {
 
+// One second of the program as it is delivered; one that is built to be debugged, or with sanitizers, takes five times as long.
+#if defined(__OPTIMIZE__) && !defined(__SANITIZE_ADDRESS__)
+constexpr long kSeconds = 1;
+#else
+constexpr long kSeconds = 5;
+#endif
 constexpr long kMebibyte = 1L << 20;
 constexpr std::size_t kPage = 256 * 1024 - 16;
 
@@ -72,13 +78,13 @@ std::vector<Hostile> records() {
       {"megabyte of escapes", path, term("note: \"" + times(160000, "\\u0041") + "\"\n"), "shape.length"},
       {"megabyte of doubled quotes", path, term("note: '" + times(500000, "''") + "'\n"), "shape.length"},
       {"quote that never closes", path, term("note: \"" + mega), "yaml.open-quote"},
-      {"key of a megabyte", path, term("\"" + mega + "\": x\n"), "shape.unknown-key"},
+      {"key of a megabyte", path, term("\"" + mega + "\": x\n"), "yaml.syntax"},  // a key has at most 1,024 characters
       {"megabyte of letters with accents", path, term("note: " + times(500000, "é") + "\n"), "shape.length"},
       {"megabyte of accents", path, term("note: e" + times(500000, "\xCC\x81") + "\n"), "yaml.composed"},
       {"id of a megabyte", path, "id: " + times(1000000, "a") + "\nterm: t\nmeaning: M.\n", "shape.length"},
       {"quantity of a megabyte", "content/material/big.yaml",
        "id: big\ntitle: T\nkind: metal\nfound-in: F.\ndensity: \"" + times(1000000, "1") + " mm\"\n", "shape.length"},
-      {"number of a megabyte", path, term("note: " + times(1000000, "1") + "\n"), "shape.type"},
+      {"number of a megabyte", path, term("note: " + times(1000000, "1") + "\n"), "yaml.number-form"},
       {"more than a mebibyte", path, term("note: " + times(kMebibyte, "x") + "\n"), "yaml.size"},
       {"40,000 keys", path, term(keys), "shape.unknown-key"},
       {"40,000 items", path, term("also: [" + times(40000, "1, ") + "]\n"), "shape.count"},
@@ -122,7 +128,7 @@ std::string found(const Hostile& input) {
   fs::create_directories(path.parent_path());
   std::ofstream(path, std::ios::binary) << input.text;
   RunWith with;
-  with.seconds = 1;
+  with.seconds = kSeconds;
 #ifndef __SANITIZE_ADDRESS__
   with.memory = 256 * kMebibyte;  // an address sanitizer takes terabytes of it for itself
 #endif
@@ -131,7 +137,8 @@ std::string found(const Hostile& input) {
   if (run.signal != 0) return "signal " + std::to_string(run.signal);
   if (run.code != 0 && run.code != 1) return "exit " + std::to_string(run.code) + ": " + run.err;
   std::string rules;
-  for (const auto& finding : nlohmann::json::parse(run.out).at("findings")) {
+  const auto all = nlohmann::json::parse(run.out);
+  for (const auto& finding : all.at("findings")) {
     CHECK(finding.at("message").get<std::string>().size() < 400);
     rules += (rules.empty() ? "" : ", ") + finding.at("rule").get<std::string>();
   }
