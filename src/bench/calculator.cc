@@ -7,6 +7,7 @@
 
 #include "base/id.h"
 #include "bench/cell_decode.h"
+#include "bench/mixture_class.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -54,7 +55,7 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
 }  // namespace
 
 const std::vector<Calculator>& calculators() {
-  static const std::vector<Calculator> kAll = {cell_decode_calculator()};
+  static const std::vector<Calculator> kAll = {cell_decode_calculator(), mixture_class_calculator()};
   return kAll;
 }
 

@@ -52,7 +52,10 @@ CLI::App* add_check(CLI::App& app, Raw& raw) {
   check->add_option("CONTENT", raw.positional_content, "folder of records");
   check->add_flag("--json", raw.check.json, "findings as one JSON object on stdout");
   check->add_flag("--strict", raw.check.strict, "warnings count as errors");
+  check->add_option("--sarif", raw.check.sarif, "write the findings into a file as SARIF 2.1.0")->type_name("FILE");
   check->add_flag("--rules", raw.check.rules, "list the rules and end");
+  check->add_option("--explain", raw.check.explain, "say what a rule is for, with a wrong and a right sample, and end")
+      ->type_name("RULE");
   return check;
 }
 

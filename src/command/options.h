@@ -25,7 +25,9 @@ struct CommonOptions {
 struct CheckOptions {
   bool json = false;
   bool strict = false;
-  bool rules = false;  ///< only list the rules
+  bool rules = false;   ///< only list the rules
+  std::string explain;  ///< only explain this rule, or empty
+  std::string sarif;    ///< file to write the findings into as SARIF, or empty
 };
 
 struct BindOptions {

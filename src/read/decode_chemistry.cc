@@ -83,6 +83,9 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
   chemistry.density = fields.quantity("density");
   chemistry.flash_point = fields.quantity("flash-point");
   chemistry.boiling_point = fields.quantity("boiling-point");
+  if (auto label = fields.part("label")) {
+    chemistry.label = model::Chemistry::Label{label->text("signal"), label->texts("pictograms"), label->texts("statements")};
+  }
   chemistry.uses = fields.texts("uses");
   for (const Fields& one : fields.parts("on-materials")) {
     chemistry.on_materials.push_back({one.reference("material"), one.verdict("verdict"), one.text("why"), one.text("condition")});
