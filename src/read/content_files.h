@@ -24,6 +24,7 @@ inline constexpr const char* kNotesForContributors = "README.md";
 
 /// The files of a content folder in order, each with what it must be. Links, strange files, too many and too large ones
 /// are findings and left out. Nothing where a finding says why none of it is read.
-std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files, report::Findings& findings);
+std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files,
+                                                     report::Findings& findings);
 
 }  // namespace benchleaf::read

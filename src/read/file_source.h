@@ -20,7 +20,8 @@ struct FileEntry {
 class FileSource {
  public:
   virtual ~FileSource() = default;
-  /// Every entry that is not a folder with something in it, ordered by path; links are not followed. Nothing if the root cannot be read.
+  /// Every entry that is not a folder with something in it, ordered by path; links are not followed. Nothing if the root cannot
+  /// be read.
   virtual std::optional<std::vector<FileEntry>> list() const = 0;
   /// The bytes of a file, or nothing if it cannot be read.
   virtual std::optional<std::string> read(const std::string& path) const = 0;

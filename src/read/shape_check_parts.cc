@@ -122,10 +122,10 @@ void ShapeChecker::check_members(const Schema& schema, const Node& node, const s
     }
   }
   if (unknown.size() > kMostUnknownKeys) {
-    out.slips.push_back({Slip::Weight::inside, Rule::shape_unknown_key, unknown.front()->key_span, path,
-                         "found " + std::to_string(unknown.size()) + " unknown keys, the first being " +
-                             in_marks(unknown.front()->key),
-                         "see the shape of the record for its keys"});
+    out.slips.push_back(
+        {Slip::Weight::inside, Rule::shape_unknown_key, unknown.front()->key_span, path,
+         "found " + std::to_string(unknown.size()) + " unknown keys, the first being " + in_marks(unknown.front()->key),
+         "see the shape of the record for its keys"});
     return;
   }
   for (const Member* member : unknown) unknown_key(schema, *member, path, out, meant);

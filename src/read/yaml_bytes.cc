@@ -183,8 +183,8 @@ std::optional<CharacterFault> find_character_fault(std::string_view text) {
   for (std::size_t at = 0; at < text.size();) {
     const base::Utf8Step step = base::next_code_point(text, at);
     if (is_control(step.code) && step.code != '\t' && step.code != '\n') {
-      return CharacterFault{Rule::yaml_control_character, at, step.length,
-                            "found the control character " + code_words(step.code), "take it out"};
+      return CharacterFault{Rule::yaml_control_character, at, step.length, "found the control character " + code_words(step.code),
+                            "take it out"};
     }
     if (const CodeRange* range = range_of(kHidden, step.code)) {
       return CharacterFault{Rule::yaml_hidden_character, at, step.length,
@@ -194,9 +194,10 @@ std::optional<CharacterFault> find_character_fault(std::string_view text) {
     const bool mixed = scripts.is_mixed_at(step.code, at);
     at += step.length;
     if (!mixed) continue;
-    return CharacterFault{Rule::yaml_mixed_script, scripts.word(), at - scripts.word(),
-                          "found a word with " + code_words(scripts.stranger()) + ", which only looks like a Latin letter or a digit",
-                          "type the word anew on a Latin keyboard"};
+    return CharacterFault{
+        Rule::yaml_mixed_script, scripts.word(), at - scripts.word(),
+        "found a word with " + code_words(scripts.stranger()) + ", which only looks like a Latin letter or a digit",
+        "type the word anew on a Latin keyboard"};
   }
   if (base::is_nfc(text)) return std::nullopt;
   return CharacterFault{Rule::yaml_composed, 0, text.size(),

@@ -150,8 +150,7 @@ std::size_t end_of_block(std::string_view text, std::size_t place, int column) {
   return end;
 }
 
-std::optional<std::size_t> wrong_comment(std::string_view text,
-                                         const std::vector<std::pair<std::size_t, std::size_t>>& scalars) {
+std::optional<std::size_t> wrong_comment(std::string_view text, const std::vector<std::pair<std::size_t, std::size_t>>& scalars) {
   auto scalar = scalars.begin();
   for (std::size_t i = text.find('#'); i != std::string_view::npos; i = text.find('#', i)) {
     while (scalar != scalars.end() && scalar->second <= i) ++scalar;

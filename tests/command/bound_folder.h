@@ -11,19 +11,19 @@ namespace benchleaf::test {
 
 /// What became of one run of the program.
 struct Run {
-  int code = -1;   ///< exit code, or -1
-  int signal = 0;  ///< the signal that ended it, or 0
+  int code = -1;    ///< exit code, or -1
+  int signal = 0;   ///< the signal that ended it, or 0
   std::string out;  ///< where it was to be kept
   std::string err;
 };
 
 /// How a run is set about besides its words.
 struct RunWith {
-  std::string fault;         ///< BENCHLEAF_FAULT, with the fault library in front of libc; empty for none
-  long largest_file = -1;    ///< limit of the size of one file in bytes, or none
-  long memory = -1;          ///< limit of its address space in bytes, or none
-  long seconds = -1;         ///< limit of its processor time, or none
-  bool as_nobody = false;    ///< as a user who owns nothing, where the test itself may become one
+  std::string fault;       ///< BENCHLEAF_FAULT, with the fault library in front of libc; empty for none
+  long largest_file = -1;  ///< limit of the size of one file in bytes, or none
+  long memory = -1;        ///< limit of its address space in bytes, or none
+  long seconds = -1;       ///< limit of its processor time, or none
+  bool as_nobody = false;  ///< as a user who owns nothing, where the test itself may become one
   bool ignores_hang_up = false;
   bool keeps_data = false;  ///< keeps what it says on standard output
 };

@@ -4,7 +4,8 @@
 //   stop N        a stop signal (SIGTERM) arrives at call N
 //   full BYTES    the disk has room for BYTES more
 //   vanish NAME   files whose path ends in NAME are gone when they are opened
-// Calls are the ones that open, read, write, make, rename or remove a file. Needs no rights: a small file system would.
+// Calls are the ones that look for, open, read, write, close, make, rename or remove a file. Needs no rights: a small file system
+// would.
 
 #include <dirent.h>
 #include <dlfcn.h>
@@ -99,6 +100,7 @@ ssize_t write_some(int to, const void* data, std::size_t size) {
 }
 
 struct Report {
+  Report() { fault(); }  // what is made before is there until after
   ~Report() {
     if (fault().kind != "count") return;
     const std::string text = std::to_string(calls) + " " + std::to_string(bytes) + "\n";
@@ -130,6 +132,11 @@ extern "C" {
 
 FILE* fopen(const char* path, const char* mode) { return open_stream("fopen", path, mode); }
 FILE* fopen64(const char* path, const char* mode) { return open_stream("fopen64", path, mode); }
+
+int fclose(FILE* file) {
+  count();
+  return real<int(FILE*)>("fclose")(file);
+}
 
 ssize_t read(int from, void* data, size_t size) {
   count();
@@ -166,6 +173,16 @@ int rename(const char* from, const char* to) {
 int renameat2(int from_folder, const char* from, int to_folder, const char* to, unsigned flags) {
   count();
   return real<int(int, const char*, int, const char*, unsigned)>("renameat2")(from_folder, from, to_folder, to, flags);
+}
+
+int stat(const char* path, struct stat* found) {
+  count();
+  return real<int(const char*, struct stat*)>("stat")(path, found);
+}
+
+int lstat(const char* path, struct stat* found) {
+  count();
+  return real<int(const char*, struct stat*)>("lstat")(path, found);
 }
 
 int unlink(const char* path) {

@@ -48,9 +48,7 @@ struct Hostile {
 
 std::string term(const std::string& more) { return "id: big\nterm: t\nmeaning: M.\n" + more; }
 
-std::string page(const std::string& body) {
-  return "---\nid: big\ntitle: T\nlead: L.\ntrust: memory\n---\n" + body + "\n";
-}
+std::string page(const std::string& body) { return "---\nid: big\ntitle: T\nlead: L.\ntrust: memory\n---\n" + body + "\n"; }
 
 std::vector<Hostile> records() {
   const std::string path = "content/term/big.yaml";
@@ -102,7 +100,8 @@ std::vector<Hostile> pages() {
   const std::string full = times(40, "|a") + "\n" + times(40, "|-") + "\n" + times(48, "|\n") + "\n";
   return {
       {"short rows under 2,000 columns", path, page(wide), "markdown.table-size"},
-      {"short rows in a quotation", path, page("> " + times(2000, "|a") + "\n> " + times(2000, "|-") + "\n> |"), "markdown.table-size"},
+      {"short rows in a quotation", path, page("> " + times(2000, "|a") + "\n> " + times(2000, "|-") + "\n> |"),
+       "markdown.table-size"},
       {"short rows in tables of 2,000 cells", path, page(page_of(full)), ""},
       {"more than 256 kB", path, page(times(300000, "a")), "markdown.size"},
       {"100,000 quotations", path, page(times(100000, "> ") + "a"), "markdown.depth"},

@@ -45,13 +45,13 @@ void check_findings(std::string_view text) {
   benchleaf::base::FileTable files;
   const auto file = files.add(std::string(text.substr(0, 40)), std::string(text));
   report::Findings findings;
-  findings.add(report::Rule::yaml_syntax, {file, 1, 1, 3}, std::string(text), std::string(text)).notes.push_back({{}, std::string(text)});
+  findings.add(report::Rule::yaml_syntax, {file, 1, 1, 3}, std::string(text), std::string(text))
+      .notes.push_back({{}, std::string(text)});
   const auto parsed = nlohmann::json::parse(report::findings_json(findings, files));
   must(parsed.at("findings").size() == 1, "one finding stays one");
   const std::string shown = report::findings_text(findings, files, false);
-  const bool control = std::any_of(shown.begin(), shown.end(), [](char c) {
-    return (static_cast<unsigned char>(c) < 0x20 && c != '\n') || c == 0x7F;
-  });
+  const bool control = std::any_of(shown.begin(), shown.end(),
+                                   [](char c) { return (static_cast<unsigned char>(c) < 0x20 && c != '\n') || c == 0x7F; });
   must(!control, "nothing of the content commands the terminal");
 }
 

@@ -1,6 +1,6 @@
 // In: a shape, a line `---`, a record. Out: nothing; aborts where the shape engine breaks its word.
-#include "fuzz/property.h"
 #include "read/shape.h"
+#include "fuzz/property.h"
 #include "read/yaml_reader.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {

@@ -83,7 +83,8 @@ std::optional<std::string> comment(const std::string& text, Draw& draw) {
 
 std::optional<std::string> reword(const std::string& text, Draw& draw) {
   static const std::regex kProse("(note|meaning|harm|avoid|use|care|looks|purpose|recognise|found-in): [A-Z][^\"'#:]*[.]\n");
-  static const std::array<std::string, 3> kMore = {" It was read again.", " This holds for most watches.", " Take care, and time."};
+  static const std::array<std::string, 3> kMore = {" It was read again.", " This holds for most watches.",
+                                                   " Take care, and time."};
   Lines lines = lines_of(text);
   for (std::string& line : lines) {
     if (!std::regex_match(line, kProse) || line.size() > 200) continue;
@@ -122,13 +123,12 @@ struct NewCell {
   const char* diameter;
   const char* height;
 };
-constexpr std::array<NewCell, 20> kCells = {{{"BR1216", "12.5", "1.6"}, {"BR1220", "12.5", "2.0"}, {"BR1616", "16", "1.6"},
-                                             {"BR1632", "16", "3.2"},   {"BR2020", "20", "2.0"},   {"BR2330", "23", "3.0"},
-                                             {"BR2450", "24.5", "5.0"}, {"LR716", "7.9", "1.65"},  {"LR712", "7.9", "1.25"},
-                                             {"LR527", "5.8", "2.7"},   {"LR616", "6.8", "1.65"},  {"LR916", "9.5", "1.65"},
-                                             {"LR1136", "11.6", "3.6"}, {"LR1116", "11.6", "1.65"}, {"SR731W", "7.9", "3.1"},
-                                             {"SR527W", "5.8", "2.7"},  {"SR712W", "7.9", "1.25"}, {"SR714W", "7.9", "1.45"},
-                                             {"SR521W", "5.8", "2.15"}, {"SR416W", "4.8", "1.65"}}};
+constexpr std::array<NewCell, 20> kCells = {
+    {{"BR1216", "12.5", "1.6"}, {"BR1220", "12.5", "2.0"},  {"BR1616", "16", "1.6"},   {"BR1632", "16", "3.2"},
+     {"BR2020", "20", "2.0"},   {"BR2330", "23", "3.0"},    {"BR2450", "24.5", "5.0"}, {"LR716", "7.9", "1.65"},
+     {"LR712", "7.9", "1.25"},  {"LR527", "5.8", "2.7"},    {"LR616", "6.8", "1.65"},  {"LR916", "9.5", "1.65"},
+     {"LR1136", "11.6", "3.6"}, {"LR1116", "11.6", "1.65"}, {"SR731W", "7.9", "3.1"},  {"SR527W", "5.8", "2.7"},
+     {"SR712W", "7.9", "1.25"}, {"SR714W", "7.9", "1.45"},  {"SR521W", "5.8", "2.15"}, {"SR416W", "4.8", "1.65"}}};
 
 Edit new_cell(std::size_t number) {
   const NewCell& cell = kCells.at(number % kCells.size());
@@ -141,7 +141,8 @@ Edit new_cell(std::size_t number) {
   std::string text = "# yaml-language-server: $schema=../../schema/shapes/cell.schema.json\nid: " + id +
                      "\ndesignation: " + cell.designation + "\nsystem: " + system + "\nsize: { diameter: " + cell.diameter +
                      " mm, height: " + cell.height + " mm }\nnominal: " + volts + "\n";
-  if (full) text += "capacity: { value: not stated, load: not stated }\nstatus: current\nuses: Small watches.\nnote: Seldom met.\n";
+  if (full)
+    text += "capacity: { value: not stated, load: not stated }\nstatus: current\nuses: Small watches.\nnote: Seldom met.\n";
   text += "basis:\n  size: { trust: memory }\n  nominal: { trust: trade }\n";
   if (full) text += "  capacity: { trust: memory }\n";
   return {"new cell", "cell/" + id + ".yaml", text};

@@ -13,8 +13,8 @@
 
 namespace {
 
-using nlohmann::json;
 using benchleaf::test::ReadText;
+using nlohmann::json;
 
 const json& verdicts() {
   static const json kVerdicts = [] {

@@ -5,6 +5,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <map>
 #include <set>
 #include <string>
@@ -89,6 +90,37 @@ TEST_CASE("required draft-07 tests of the JSON Schema Test Suite") {
   CHECK(failed.empty());
   CHECK(passed == 400);
   CHECK(left == 23);  // of the 423 that version 2.0.0 of the suite has
+}
+
+TEST_CASE("the shapes of this project keep to the keywords whose messages say what to write") {
+  static const std::set<std::string> kKept = {"$schema",      "title",      "description",
+                                              "examples",     "type",       "enum",
+                                              "const",        "required",   "properties",
+                                              "pattern",      "minLength",  "maxLength",
+                                              "minimum",      "items",      "maximum",
+                                              "minItems",     "maxItems",   "additionalProperties",
+                                              "if",           "then",       "else",
+                                              "oneOf",        "x-ref",      "x-basis",
+                                              "uniqueItems",  "x-quantity", "patternProperties",
+                                              "minProperties"};
+  std::set<std::string> others;
+  int schemas = 0;
+  std::function<void(const json&)> look = [&](const json& schema) {
+    if (!schema.is_object()) return;
+    ++schemas;
+    for (const auto& [keyword, value] : schema.items()) {
+      if (kKept.count(keyword) == 0) others.insert(keyword);
+      const bool by_name = keyword == "properties" || keyword == "patternProperties";
+      if (by_name || keyword == "oneOf") {
+        for (const json& inner : value) look(inner);
+      } else if (keyword != "const" && keyword != "examples" && keyword != "enum") {
+        look(value);
+      }
+    }
+  };
+  for (const auto& entry : fs::directory_iterator("schema/shapes")) look(parsed_file(entry.path()));
+  CHECK(schemas > 500);
+  CHECK(others.empty());
 }
 
 TEST_CASE("the shapes of this project are schemas by the draft-07 meta-schema") {

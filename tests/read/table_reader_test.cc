@@ -84,9 +84,9 @@ TEST_CASE("a table with a fault is told at its place, once") {
   auto found = [](const std::string& rows) { return Schema(Changes{{"tables/cell-drains.yaml", drains(rows)}}).found(); };
   CHECK(found("  - { suffix: SW, drain: low, most: 1 mm }\n").empty());
   CHECK(found("  - { suffix: SW, drain: low, most: not stated }\n").empty());
-  CHECK(found("  - { suffix: SW, drain: low, most: 1 V }\n") == "13:36 quantity.dimension");
+  CHECK(found("  - { suffix: SW, drain: low, most: 1 V }\n") == "13:37 quantity.dimension");
   CHECK(found("  - { suffix: SW, drain: low }\n") == "13:5 table.cell");
-  CHECK(found("  - { suffix: SW, drain: low, most: 1 mm, colour: red }\n") == "13:42 table.cell");
+  CHECK(found("  - { suffix: SW, drain: low, most: 1 mm, colour: red }\n") == "13:43 table.cell");
   CHECK(found("  - { suffix: SW, drain: low, most: 1 mm }\n  - { suffix: SW, drain: high, most: 1 mm }\n") == "14:5 table.key");
   CHECK(Schema(Changes{{"tables/cell-drains.yaml", ""}}).found() == "0:0 table.missing");
   CHECK(Schema(Changes{{"tables/other.yaml", drains("  - { suffix: SW, drain: low, most: 1 mm }\n")}}).found() ==

@@ -14,8 +14,8 @@
 
 namespace {
 
-using nlohmann::json;
 using benchleaf::test::ReadText;
+using nlohmann::json;
 
 /// The suite as yaml_suite.mjs wrote it.
 const json& suite() {
@@ -66,9 +66,9 @@ TEST_CASE("each valid document of the YAML test suite is read alike to npm yaml,
   CHECK(alike == 158);
   // outside the subset, by the rule that says so; the six of yaml.syntax are what the parser underneath does not read
   const std::map<std::string, int> expected = {
-      {"yaml.anchor", 27},          {"yaml.control-character", 1}, {"yaml.directive", 19},
-      {"yaml.empty", 6},            {"yaml.key-form", 33},         {"yaml.second-document", 13},
-      {"yaml.syntax", 6},           {"yaml.tab-indentation", 20},  {"yaml.tag", 25},
+      {"yaml.anchor", 27}, {"yaml.control-character", 1}, {"yaml.directive", 19},
+      {"yaml.empty", 6},   {"yaml.key-form", 33},         {"yaml.second-document", 13},
+      {"yaml.syntax", 6},  {"yaml.tab-indentation", 20},  {"yaml.tag", 25},
   };
   CHECK(refused == expected);
 }
