@@ -32,6 +32,8 @@ constexpr Check kChecks[] = {
     check_signs,
     check_head_cautions,
     check_cautions_before_steps,
+    check_procedure_steps,
+    check_symptoms_end,
 };
 
 }  // namespace

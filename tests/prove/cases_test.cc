@@ -84,6 +84,19 @@ class CaseFolder {
   fs::path path_;
 };
 
+/// ` RULE: ` for every rule that the wrong procedures name.
+std::string refused_in_procedures() {
+  std::string all;
+  const std::regex refused("refused by: ([^\n]*)");
+  for (const auto& entry : fs::directory_iterator(kCases / "procedures")) {
+    const std::string text = read(entry.path());
+    for (std::sregex_iterator at(text.begin(), text.end(), refused), end; at != end; ++at) {
+      all += " " + std::regex_replace((*at)[1].str(), std::regex(", "), ": ") + ": ";
+    }
+  }
+  return all;
+}
+
 /// Ids of the rules that the sources of prove name.
 std::set<std::string> raised_by_prove() {
   std::set<std::string> names;
@@ -118,6 +131,7 @@ TEST_CASE("one case is clean") { CHECK(read(kCases / "clean/expect.txt") == "exi
 TEST_CASE("every rule that prove raises stands in some case") {
   std::string all;
   for (const auto& path : cases()) all += read(path / "expect.txt");
+  all += refused_in_procedures();
   const auto ids = raised_by_prove();
   REQUIRE(ids.size() >= 25);
   for (const auto& id : ids) {
