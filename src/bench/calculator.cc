@@ -4,9 +4,24 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <utility>
 
 #include "base/id.h"
+#include "bench/bath_mix.h"
 #include "bench/cell_decode.h"
+#include "bench/cell_life.h"
+#include "bench/cell_swap.h"
+#include "bench/crust_dose.h"
+#include "bench/crystal_thickness.h"
+#include "bench/fumes.h"
+#include "bench/gasket_fit.h"
+#include "bench/gold_margin.h"
+#include "bench/mixture_class.h"
+#include "bench/rate_drift.h"
+#include "bench/rinse.h"
+#include "bench/scratch_ladder.h"
+#include "bench/water_pressure.h"
+#include "model/tables.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -51,10 +66,45 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
   return std::nullopt;
 }
 
+/// A cell of a table by the id of its fact, `table/NAME#ROW.COLUMN`.
+std::optional<Ground> ground_of_table(const std::string& id, const model::Tables& tables) {
+  const std::size_t mark = id.find('#');
+  const std::size_t point = id.rfind('.');
+  const std::size_t slash = id.find('/');
+  if (mark == std::string::npos || point == std::string::npos || point < mark || slash > mark) return std::nullopt;
+  const model::PublishedTable* table = tables.find(id.substr(slash + 1, mark - slash - 1));
+  if (table == nullptr) return std::nullopt;
+  for (const auto& row : table->rows) {
+    const auto cell = row.cells.find(id.substr(point + 1));
+    if (row.key == id.substr(mark + 1, point - mark - 1) && cell != row.cells.end()) return Ground{id, cell->second, row.trust};
+  }
+  return std::nullopt;
+}
+
+/// Names every fact that the outputs rest on, with its trust, once.
+void add_grounds(Result& result, const Context& context) {
+  for (const auto& output : result.outputs) {
+    for (const auto& id : output.inputs) {
+      const auto same = [&id](const Ground& ground) { return ground.fact == id; };
+      if (std::any_of(result.grounds.begin(), result.grounds.end(), same)) continue;
+      if (const model::Fact* fact = context.facts.find(id)) {
+        result.grounds.push_back({id, fact->printed, fact->trust});
+      } else if (auto ground = ground_of_table(id, context.tables)) {
+        result.grounds.push_back(std::move(*ground));
+      }
+    }
+  }
+}
+
 }  // namespace
 
 const std::vector<Calculator>& calculators() {
-  static const std::vector<Calculator> kAll = {cell_decode_calculator()};
+  static const std::vector<Calculator> kAll = {
+      cell_decode_calculator(), mixture_class_calculator(),     cell_swap_calculator(),      cell_life_calculator(),
+      gasket_fit_calculator(),  crystal_thickness_calculator(), scratch_ladder_calculator(), crust_dose_calculator(),
+      rinse_calculator(),       bath_mix_calculator(),          fumes_calculator(),          gold_margin_calculator(),
+      rate_drift_calculator(),  water_pressure_calculator(),
+  };
   return kAll;
 }
 
@@ -64,7 +114,9 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
     return refused(std::string(name), {"", "there is no calculator of this name", nearest_or_all(name, calculator_names())});
   }
   if (auto refusal = wrong_inputs(*calculator, inputs)) return refused(std::string(name), std::move(*refusal));
-  return calculator->run(inputs, context);
+  Result result = calculator->run(inputs, context);
+  add_grounds(result, context);
+  return result;
 }
 
 std::string calculators_text() {

@@ -11,7 +11,8 @@
 
 namespace benchleaf::model {
 struct Tables;
-}
+struct PublishedTable;
+}  // namespace benchleaf::model
 
 namespace benchleaf::bench {
 

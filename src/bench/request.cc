@@ -5,6 +5,7 @@
 #include <cstddef>
 #include <vector>
 
+#include "bench/figure_lines.h"
 #include "model/tables.h"
 #include "standards/table_lines.h"
 
@@ -29,15 +30,21 @@ std::pair<Request, std::optional<std::string>> read_request(std::string_view tex
   return {std::move(request), std::nullopt};
 }
 
-std::string answer_request(std::string_view table_lines, std::string_view request_text) {
-  auto published = standards::read_table_lines(table_lines);
+std::string answer_request(std::string_view lines, std::string_view request_text) {
+  const std::size_t figures_at = figures_start(lines);
+  auto published = standards::read_table_lines(lines.substr(0, figures_at));
   if (!published) return "the tables of this page cannot be read\n";
   std::vector<model::TableFault> faults;
   const model::Tables tables = model::make_tables(std::move(*published), faults);
+  model::FactBase figures;
+  if (figures_at < lines.size()) {
+    auto read = read_figure_lines(lines.substr(figures_at));
+    if (!read) return "the figures of this page cannot be read\n";
+    figures = std::move(*read);
+  }
   const auto [request, wrong_line] = read_request(request_text);
   if (wrong_line) return "'" + *wrong_line + "' is no input: write key=value\n";
-  const model::FactBase no_facts;
-  return result_text(reckon(request.name, request.inputs, Context{tables, no_facts}));
+  return result_text(reckon(request.name, request.inputs, Context{tables, figures}));
 }
 
 }  // namespace benchleaf::bench

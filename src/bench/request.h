@@ -18,8 +18,8 @@ struct Request {
 /// Reads a request; the line that is no `key=value` comes back where there is one.
 std::pair<Request, std::optional<std::string>> read_request(std::string_view text);
 
-/// Answers a request with tables in their line format (standards/table_lines.h), as text. Whatever is wrong is said in the
-/// answer.
-std::string answer_request(std::string_view table_lines, std::string_view request);
+/// Answers a request with tables in their line format (standards/table_lines.h) and behind them, where there are any, the
+/// figures of records in theirs (bench/figure_lines.h). Whatever is wrong is said in the answer.
+std::string answer_request(std::string_view lines, std::string_view request);
 
 }  // namespace benchleaf::bench

@@ -33,6 +33,14 @@ struct Formula {
 struct Caution {
   std::string record;
   std::string text;
+  bool first = false;  ///< somebody could be hurt: it stands before the figures
+};
+
+/// A fact that an answer rests on: id, as printed, and how far it can be trusted.
+struct Ground {
+  std::string fact;
+  std::string printed;
+  model::Trust trust = model::Trust::memory;
 };
 
 /// Why there is no answer: the input at fault (or empty), the reason, and one action (or empty).
@@ -50,6 +58,7 @@ struct Result {
   std::vector<Formula> formulas;
   std::vector<std::string> range;  ///< for what the answer holds, or that a missing tolerance makes it nominal only
   std::vector<Caution> cautions;
+  std::vector<Ground> grounds;  ///< all facts of records and tables that the outputs name, each once; filled by `reckon`
   std::optional<Refusal> refusal;
 
   /// The output of this name, or nullptr.

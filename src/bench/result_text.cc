@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <string>
+#include <vector>
 
 #include "base/quantity.h"
 #include "base/utf8.h"
@@ -62,6 +63,10 @@ std::string formula_text(const Formula& formula) {
   return formula.text + "\n" + indent + "by " + formula.source + " (" + std::string(model::trust_name(formula.trust)) + ")";
 }
 
+std::string ground_text(const Ground& ground) {
+  return ground.fact + ": " + ground.printed + " (" + std::string(model::trust_name(ground.trust)) + ")";
+}
+
 std::string caution_text(const Caution& caution) {
   return caution.record.empty() ? caution.text : caution.text + " [" + caution.record + "]";
 }
@@ -70,11 +75,22 @@ std::string caution_text(const Caution& caution) {
 
 std::string result_text(const Result& result) {
   const auto same = [](const std::string& text) { return text; };
-  std::string text = result.refusal ? refusal_text(result) : result.calculator + "\n" + outputs_text(result);
+  std::vector<Caution> first;
+  std::vector<Caution> others;
+  for (const auto& caution : result.cautions) (caution.first ? first : others).push_back(caution);
+  std::string text;
+  if (result.refusal) {
+    text = refusal_text(result) + section("first", first, caution_text);
+  } else {
+    text = result.calculator + "\n" + section("first", first, caution_text);
+    if (!first.empty()) text += "figures\n";
+    text += outputs_text(result);
+  }
   text += section("working", result.working, same);
   text += section("formula", result.formulas, formula_text);
+  text += section("rests on", result.grounds, ground_text);
   text += section("holds", result.range, same);
-  text += section("caution", result.cautions, caution_text);
+  text += section("caution", others, caution_text);
   return text;
 }
 

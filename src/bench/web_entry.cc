@@ -8,8 +8,8 @@
 
 #include "bench/request.h"
 
-char* benchleaf_reckon(const char* table_lines, const char* request) {
-  const std::string answer = benchleaf::bench::answer_request(table_lines, request);
+char* benchleaf_reckon(const char* lines, const char* request) {
+  const std::string answer = benchleaf::bench::answer_request(lines, request);
   void* memory = std::malloc(answer.size() + 1);
   if (memory == nullptr) return nullptr;
   std::memcpy(memory, answer.c_str(), answer.size() + 1);

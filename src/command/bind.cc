@@ -1,6 +1,7 @@
 // bind: checks, then writes the handbook: PDF by paper, HTML, facts, MANIFEST. All of it or none: everything is made in
 // memory first, and only a run without an error touches the output folder.
 
+#include <algorithm>
 #include <functional>
 #include <map>
 #include <optional>
@@ -14,6 +15,7 @@
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/book.h"
+#include "compose/chart/chart.h"
 #include "html/site.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
@@ -22,24 +24,21 @@
 namespace benchleaf::command {
 namespace {
 
-using Files = std::map<std::string, std::string>;
-
-const char* paper_name(Paper paper) { return paper == Paper::a4 ? "a4" : "letter"; }
-
 /// One output of a book, made on a thread of its own: what it writes and what it has to say.
 struct Piece {
   std::function<void(Piece&)> make;
   Files files;
+  std::vector<std::string> remarks;  ///< lines for the manifest
   report::Findings findings;
 };
 
-Piece pdf_piece(Paper paper, const model::Book& book, const TypeCase& type) {
+Piece pdf_piece(const std::string& paper, const model::Book& book, const TypeCase& type) {
   Piece piece;
   piece.make = [paper, &book, &type](Piece& own) {
-    const page::Document document = set_on(book, paper_name(paper), type, own.findings);
+    const page::Document document = set_on(book, paper, type, own.findings);
     if (own.findings.has_errors()) return;
     std::string bytes = pdf::write_pdf(document, type.fonts, {type.bytes.profile.bytes}, own.findings);
-    own.files.emplace(std::string("handbook-") + paper_name(paper) + ".pdf", std::move(bytes));
+    own.files.emplace("handbook-" + paper + ".pdf", std::move(bytes));
   };
   return piece;
 }
@@ -52,39 +51,70 @@ Piece html_piece(const model::Book& book) {
   return piece;
 }
 
+/// `chart-cells-a3.pdf`, and how large its type came out.
+Piece chart_piece(const model::SheetSet& chart, const std::string& paper, const TypeCase& type) {
+  Piece piece;
+  piece.make = [&chart, paper, &type](Piece& own) {
+    const page::SheetDocument sheets = set_chart_on(chart, paper, type, own.findings);
+    if (own.findings.has_errors()) return;
+    const std::string name = "chart-" + chart.id + "-" + paper + ".pdf";
+    own.files.emplace(name, pdf::write_pdf(sheets.document, type.fonts, {type.bytes.profile.bytes}, own.findings));
+    for (std::size_t side = 0; side < sheets.fits.size(); ++side)
+      own.remarks.push_back(fit_text(name, side + 1, sheets.fits[side]));
+  };
+  return piece;
+}
+
 /// Joined in the order of the pieces, whichever was done first.
-void make_pieces(std::vector<Piece> pieces, Files& files, report::Findings& findings) {
+void make_pieces(std::vector<Piece> pieces, Bound& bound, report::Findings& findings) {
   read::on_two_threads(pieces.size(), [&pieces](std::size_t i) { pieces[i].make(pieces[i]); });
   for (Piece& piece : pieces) {
-    files.merge(piece.files);
+    bound.files.merge(piece.files);
+    bound.remarks.insert(bound.remarks.end(), piece.remarks.begin(), piece.remarks.end());
     findings.append(std::move(piece.findings));
   }
 }
 
-/// The files of the book, for paper and screen. Incomplete where a finding is an error.
-void add_book(const BindOptions& options, Workbench& bench, FontBytes& fonts, Files& files) {
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+bool is_book_paper(const std::string& paper) { return paper == "a4" || paper == "letter"; }
+
+std::vector<Piece> pieces_of(const BindOptions& options, const model::Book& book, const std::vector<model::SheetSet>& charts,
+                             const TypeCase* type) {
+  std::vector<Piece> pieces;
+  for (const std::string& paper : options.papers) {
+    if (options.pdf && is_book_paper(paper)) pieces.push_back(pdf_piece(paper, book, *type));
+  }
+  if (options.html) pieces.push_back(html_piece(book));
+  for (const model::SheetSet& chart : charts) {
+    for (const std::string& paper : chart.papers) {
+      const bool wanted = std::find(options.papers.begin(), options.papers.end(), paper) != options.papers.end();
+      if (wanted) pieces.push_back(chart_piece(chart, paper, *type));
+    }
+  }
+  return pieces;
+}
+
+/// The book and the charts, for paper and screen. Incomplete where a finding is an error.
+void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
+  model::Book book;
+  std::vector<model::SheetSet> charts;
+  if (options.pdf || options.html) book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  if (options.charts) charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
   if (bench.findings.has_errors()) return;
   std::optional<TypeCase> type;
-  if (options.pdf) {
+  if (options.pdf || options.charts) {
     type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
   }
-  std::vector<Piece> pieces;
-  if (options.pdf) {
-    for (const Paper paper : options.papers) pieces.push_back(pdf_piece(paper, book, *type));
-  }
-  if (options.html) pieces.push_back(html_piece(book));
-  make_pieces(std::move(pieces), files, bench.findings);
-  if (type) fonts = std::move(type->bytes);
+  make_pieces(pieces_of(options, book, charts, type ? &*type : nullptr), bound, bench.findings);
+  if (type) bound.fonts = std::move(type->bytes);
 }
 
-/// Every file of the run but MANIFEST.
-Files make_files(const BindOptions& options, Workbench& bench, FontBytes& fonts) {
-  Files files;
-  if (options.pdf || options.html) add_book(options, bench, fonts, files);
-  if (options.facts) files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
-  return files;
+/// Everything of the run but MANIFEST.
+Bound make_files(const BindOptions& options, Workbench& bench) {
+  Bound bound;
+  if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
+  if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
+  return bound;
 }
 
 /// Empty, or why the files are not in their place.
@@ -102,17 +132,16 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   auto opened = open_workbench(common);
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
-  Files files;
-  FontBytes fonts;
-  if (!bench.findings.has_errors()) files = make_files(options, bench, fonts);
+  Bound bound;
+  if (!bench.findings.has_errors()) bound = make_files(options, bench);
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors()) {
     terminal.progress("nothing was written: " + report::count_text(bench.findings));
     return terminal.finish(kExitFindings);
   }
-  const std::string problem = put_in_place(options.to, files, manifest_text(bench.base.handbook, fonts, files));
+  const std::string problem = put_in_place(options.to, bound.files, manifest_text(bench.base.handbook, bound));
   if (!problem.empty()) return terminal.failure(problem);
-  terminal.progress("bound " + record_count(bench) + " into " + options.to + ", " + std::to_string(files.size()) +
+  terminal.progress("bound " + record_count(bench) + " into " + options.to + ", " + std::to_string(bound.files.size()) +
                     " files: " + report::count_text(bench.findings));
   return terminal.finish(kExitGood);
 }

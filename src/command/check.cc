@@ -1,9 +1,14 @@
 // check: reads, derives, proves, and says what is wrong.
 
+#include <fstream>
+#include <string>
+
 #include "command/commands.h"
+#include "command/explain.h"
 #include "command/workbench.h"
 #include "report/json.h"
 #include "report/print.h"
+#include "report/sarif.h"
 
 namespace benchleaf::command {
 namespace {
@@ -23,6 +28,25 @@ int exit_code(const report::Findings& findings, bool strict) {
   return bad ? kExitFindings : kExitGood;
 }
 
+int explain(const std::string& id, Terminal& terminal) {
+  const auto text = explain_rule(id);
+  if (!text) {
+    const std::string nearest = nearest_rule(id);
+    return terminal.failure("there is no rule " + id +
+                            (nearest.empty() ? " (see check --rules)" : ", did you mean " + nearest + "?"));
+  }
+  terminal.data(*text);
+  return terminal.finish(kExitGood);
+}
+
+/// Writes the whole file; false where it cannot be written.
+bool write_file(const std::string& path, const std::string& text) {
+  std::ofstream file(path, std::ios::binary | std::ios::trunc);
+  file << text;
+  file.close();
+  return file.good();
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, const CommonOptions& common, Terminal& terminal) {
@@ -30,11 +54,16 @@ int run_check(const CheckOptions& options, const CommonOptions& common, Terminal
     terminal.data(rules_text());
     return terminal.finish(kExitGood);
   }
+  if (!options.explain.empty()) return explain(options.explain, terminal);
   auto opened = open_workbench(common);
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
+  bench.findings.sort(bench.files);
+  if (!options.sarif.empty() &&
+      !write_file(options.sarif, report::findings_sarif(bench.findings, bench.files, BENCHLEAF_VERSION))) {
+    return terminal.failure("the file " + options.sarif + " cannot be written");
+  }
   if (options.json) {
-    bench.findings.sort(bench.files);
     terminal.data(report::findings_json(bench.findings, bench.files));
   } else {
     terminal.findings(bench.findings, bench.files);

@@ -16,6 +16,7 @@ using read::FileEntry;
 
 FileEntry::Type type_of(const fs::file_status& status) {
   if (fs::is_symlink(status)) return FileEntry::Type::link;
+  if (fs::is_directory(status)) return FileEntry::Type::empty_folder;
   return fs::is_regular_file(status) ? FileEntry::Type::file : FileEntry::Type::other;
 }
 
@@ -30,7 +31,8 @@ std::optional<std::vector<FileEntry>> DiskFiles::list() const {
     if (error) return std::nullopt;
     const fs::file_status status = at->symlink_status(error);
     if (error) return std::nullopt;
-    if (fs::is_directory(status)) continue;
+    if (fs::is_directory(status) && !fs::is_empty(at->path(), error)) continue;
+    if (error) return std::nullopt;
     FileEntry entry{at->path().lexically_relative(root_).generic_string(), type_of(status), 0};
     if (entry.type == FileEntry::Type::file) entry.size = at->file_size(error);
     if (error) return std::nullopt;

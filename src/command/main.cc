@@ -1,5 +1,7 @@
 // The program: reads the command line and runs one command. Nothing throws out of here.
 
+#include <signal.h>
+
 #include <cstdio>
 #include <exception>
 #include <new>
@@ -28,6 +30,7 @@ int run(const Options& options, Terminal& terminal) {
 }  // namespace
 
 int main(int argc, char** argv) {
+  signal(SIGXFSZ, SIG_IGN);  // a file that grows beyond the user's limit is an error of writing, not the end of the program
   try {
     const auto parsed = parse_command_line(argc, argv);
     if (const auto* exit = std::get_if<EarlyExit>(&parsed)) {

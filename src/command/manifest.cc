@@ -2,20 +2,42 @@
 
 #include "command/manifest.h"
 
+#include <array>
+#include <cstdio>
+
 #include "base/sha256.h"
 
 namespace benchleaf::command {
 
-std::string manifest_text(const model::Handbook& handbook, const FontBytes& fonts,
-                          const std::map<std::string, std::string>& files) {
+namespace {
+
+std::string points(double value) {
+  std::array<char, 16> text{};
+  std::snprintf(text.data(), text.size(), "%.2f", value);
+  return text.data();
+}
+
+}  // namespace
+
+std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
   std::string text = "benchleaf-manifest 1\n";
   text += "title " + handbook.title + "\n";
   text += "edition " + handbook.edition + "\n";
   text += "date " + handbook.date + "\n";
   text += std::string("program benchleaf ") + BENCHLEAF_VERSION + "\n";
-  for (const auto& font : fonts.fonts) text += "font " + font.hash + " " + font.file + "\n";
-  if (!fonts.profile.hash.empty()) text += "profile " + fonts.profile.hash + " " + fonts.profile.file + "\n";
-  for (const auto& [name, bytes] : files) text += "file " + base::sha256(bytes) + " " + name + "\n";
+  for (const auto& font : bound.fonts.fonts) text += "font " + font.hash + " " + font.file + "\n";
+  if (!bound.fonts.profile.hash.empty()) {
+    text += "profile " + bound.fonts.profile.hash + " " + bound.fonts.profile.file + "\n";
+  }
+  for (const std::string& remark : bound.remarks) text += "type " + remark + "\n";
+  for (const auto& [name, bytes] : bound.files) text += "file " + base::sha256(bytes) + " " + name + "\n";
+  return text;
+}
+
+std::string fit_text(const std::string& file, std::size_t side, const page::SheetFit& fit) {
+  std::string text = file + " side " + std::to_string(side) + " words " + points(fit.words_pt) + " pt numbers " +
+                     points(fit.words_pt * 18 / page::kFloorPt) + " pt columns " + std::to_string(fit.columns) + " limited by";
+  for (const std::string& panel : fit.limited_by) text += " \"" + panel + "\"";
   return text;
 }
 

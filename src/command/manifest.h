@@ -1,15 +1,29 @@
 #pragma once
 
+#include <cstddef>
 #include <map>
 #include <string>
+#include <vector>
 
 #include "command/font_files.h"
 #include "model/records/handbook.h"
+#include "page/sheet/fit.h"
 
 namespace benchleaf::command {
 
-/// MANIFEST: what was written, from what: edition, fonts with their hashes, every file with its SHA-256, in order.
-std::string manifest_text(const model::Handbook& handbook, const FontBytes& fonts,
-                          const std::map<std::string, std::string>& files);
+using Files = std::map<std::string, std::string>;  ///< name in the folder, bytes
+
+/// What a run made, before any of it is written.
+struct Bound {
+  Files files;
+  FontBytes fonts;
+  std::vector<std::string> remarks;  ///< how large the charts came out
+};
+
+/// MANIFEST: what was written, from what: edition, fonts with their hashes, remarks, every file with its SHA-256, in order.
+std::string manifest_text(const model::Handbook& handbook, const Bound& bound);
+
+/// `chart-cells-a3.pdf side 1 words 12.40 pt numbers 19.93 pt columns 3 limited by "By size"`
+std::string fit_text(const std::string& file, std::size_t side, const page::SheetFit& fit);
 
 }  // namespace benchleaf::command

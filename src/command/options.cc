@@ -52,7 +52,10 @@ CLI::App* add_check(CLI::App& app, Raw& raw) {
   check->add_option("CONTENT", raw.positional_content, "folder of records");
   check->add_flag("--json", raw.check.json, "findings as one JSON object on stdout");
   check->add_flag("--strict", raw.check.strict, "warnings count as errors");
+  check->add_option("--sarif", raw.check.sarif, "write the findings into a file as SARIF 2.1.0")->type_name("FILE");
   check->add_flag("--rules", raw.check.rules, "list the rules and end");
+  check->add_option("--explain", raw.check.explain, "say what a rule is for, with a wrong and a right sample, and end")
+      ->type_name("RULE");
   return check;
 }
 
@@ -60,14 +63,14 @@ CLI::App* add_bind(CLI::App& app, Raw& raw) {
   CLI::App* bind = app.add_subcommand("bind", "check, then write the handbook");
   bind->add_option("CONTENT", raw.positional_content, "folder of records");
   bind->add_option("--to", raw.bind.to, "folder to write into (default: out)")->type_name("DIR");
-  bind->add_option("--only", raw.only, "pdf, html, facts: only these, parted by commas")
+  bind->add_option("--only", raw.only, "pdf, html, chart, facts: only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')
-      ->check(one_of({"pdf", "html", "facts"}));
-  bind->add_option("--paper", raw.papers, "a4, letter: only these, parted by commas")
+      ->check(one_of({"pdf", "html", "chart", "facts"}));
+  bind->add_option("--paper", raw.papers, "a4, letter, a3, tabloid: only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')
-      ->check(one_of({"a4", "letter"}));
+      ->check(one_of({"a4", "letter", "a3", "tabloid"}));
   return bind;
 }
 
@@ -98,13 +101,10 @@ BindOptions bind_options(const Raw& raw) {
   if (!raw.only.empty()) {
     bind.pdf = holds(raw.only, "pdf");
     bind.html = holds(raw.only, "html");
+    bind.charts = holds(raw.only, "chart");
     bind.facts = holds(raw.only, "facts");
   }
-  if (!raw.papers.empty()) {
-    bind.papers.clear();
-    if (holds(raw.papers, "a4")) bind.papers.push_back(Paper::a4);
-    if (holds(raw.papers, "letter")) bind.papers.push_back(Paper::letter);
-  }
+  if (!raw.papers.empty()) bind.papers = raw.papers;
   return bind;
 }
 

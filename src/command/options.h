@@ -25,17 +25,18 @@ struct CommonOptions {
 struct CheckOptions {
   bool json = false;
   bool strict = false;
-  bool rules = false;  ///< only list the rules
+  bool rules = false;   ///< only list the rules
+  std::string explain;  ///< only explain this rule, or empty
+  std::string sarif;    ///< file to write the findings into as SARIF, or empty
 };
-
-enum class Paper { a4, letter };
 
 struct BindOptions {
   std::string to = "out";
   bool pdf = true;
   bool html = true;
+  bool charts = true;
   bool facts = true;
-  std::vector<Paper> papers = {Paper::a4, Paper::letter};
+  std::vector<std::string> papers = {"a4", "letter", "a3", "tabloid"};  ///< the last two only for charts
 };
 
 struct FindOptions {

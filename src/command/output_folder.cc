@@ -35,23 +35,6 @@ std::optional<pid_t> owner_of(const std::string& name) {
 
 bool is_alive(pid_t process) { return kill(process, 0) == 0 || errno == EPERM; }
 
-/// Holds back the signals that stop a run while entries change places.
-class SignalsHeld {
- public:
-  SignalsHeld() {
-    sigset_t held;
-    sigemptyset(&held);
-    for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) sigaddset(&held, signal);
-    sigprocmask(SIG_BLOCK, &held, &before_);
-  }
-  ~SignalsHeld() { sigprocmask(SIG_SETMASK, &before_, nullptr); }
-  SignalsHeld(const SignalsHeld&) = delete;
-  SignalsHeld& operator=(const SignalsHeld&) = delete;
-
- private:
-  sigset_t before_;
-};
-
 bool exchange(const fs::path& one, const fs::path& other) {
   return renameat2(AT_FDCWD, one.c_str(), AT_FDCWD, other.c_str(), RENAME_EXCHANGE) == 0;
 }
@@ -62,6 +45,27 @@ bool is_there(const fs::path& path) {
 }
 
 }  // namespace
+
+SignalsHeld::SignalsHeld() {
+  sigemptyset(&held_);
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) {
+    struct sigaction action = {};
+    // one that the user had ignored (nohup) would be pending for ever
+    if (sigaction(signal, nullptr, &action) == 0 && action.sa_handler != SIG_IGN) sigaddset(&held_, signal);
+  }
+  pthread_sigmask(SIG_BLOCK, &held_, &before_);
+}
+
+SignalsHeld::~SignalsHeld() { pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
+
+bool SignalsHeld::is_one_waiting() const {
+  sigset_t waiting;
+  sigpending(&waiting);
+  for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) {
+    if (sigismember(&held_, signal) == 1 && sigismember(&waiting, signal) == 1) return true;
+  }
+  return false;
+}
 
 OutputFolder::OutputFolder(fs::path folder) : folder_(std::move(folder)) {
   std::error_code error;
@@ -101,6 +105,7 @@ void OutputFolder::remove_left_overs() {
 
 bool OutputFolder::write(const std::string& name, std::string_view bytes) {
   if (!problem_.empty()) return false;
+  if (held_.is_one_waiting()) return fail("stopped before writing", fresh_ / name, EINTR);
   const fs::path path = fresh_ / name;
   std::error_code error;
   fs::create_directories(path.parent_path(), error);
@@ -147,7 +152,6 @@ bool OutputFolder::commit() {
   std::vector<std::string> order(entries.begin(), entries.end());
   std::stable_partition(order.begin(), order.end(), [](const std::string& entry) { return entry != kManifestName; });
 
-  const SignalsHeld held;
   for (std::size_t placed = 0; placed < order.size(); ++placed) {
     if (place(order.at(placed))) continue;
     while (placed > 0) take_back(order.at(--placed));

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <signal.h>
+
 #include <filesystem>
 #include <optional>
 #include <string>
@@ -7,6 +9,20 @@
 #include <vector>
 
 namespace benchleaf::command {
+
+/// Holds back the signals that stop a run, from its making to its end; then they take effect.
+class SignalsHeld {
+ public:
+  SignalsHeld();
+  ~SignalsHeld();
+  SignalsHeld(const SignalsHeld&) = delete;
+  SignalsHeld& operator=(const SignalsHeld&) = delete;
+  bool is_one_waiting() const;
+
+ private:
+  sigset_t held_;
+  sigset_t before_;
+};
 
 /// Output that appears whole or not at all: everything is written into `DIR/.new-PID` and put in place entry by entry by
 /// `commit`. Destroyed without a commit, it takes the new folder away again and leaves DIR as it was.
@@ -23,7 +39,7 @@ class OutputFolder {
   bool write(const std::string& name, std::string_view bytes);
   /// Puts every written entry in its place, `MANIFEST` last. An older entry of the same name is exchanged for the new one in
   /// one step where the file system can; entries of other names stay. If one entry cannot be placed, those before it go back.
-  /// Stop signals wait until it is done.
+  /// A stop signal ends the run between two files, with DIR as it was, or waits until all entries are in their place.
   bool commit();
 
   const std::string& problem() const { return problem_; }
@@ -36,6 +52,7 @@ class OutputFolder {
   bool place(const std::string& entry);
   void take_back(const std::string& entry);
 
+  SignalsHeld held_;  // the first member, so that the new folder is away before a signal ends the program
   std::filesystem::path folder_;
   std::filesystem::path fresh_;
   std::vector<std::string> names_;

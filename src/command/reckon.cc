@@ -9,6 +9,7 @@
 #include "bench/calculator.h"
 #include "command/commands.h"
 #include "command/workbench.h"
+#include "derive/bench_figures.h"
 
 namespace benchleaf::command {
 namespace {
@@ -47,9 +48,16 @@ std::string result_json(const bench::Result& result) {
   for (const auto& formula : result.formulas) {
     json["formulas"].push_back({{"text", formula.text}, {"source", formula.source}, {"trust", model::trust_name(formula.trust)}});
   }
+  json["grounds"] = Json::array();
+  for (const auto& ground : result.grounds) {
+    json["grounds"].push_back(
+        {{"fact", ground.fact}, {"printed", base::to_terminal(ground.printed)}, {"trust", model::trust_name(ground.trust)}});
+  }
   json["holds"] = texts_json(result.range);
   json["cautions"] = Json::array();
-  for (const auto& caution : result.cautions) json["cautions"].push_back({{"record", caution.record}, {"text", caution.text}});
+  for (const auto& caution : result.cautions) {
+    json["cautions"].push_back({{"record", caution.record}, {"text", caution.text}, {"first", caution.first}});
+  }
   json["refusal"] = nullptr;
   if (result.refusal) {
     json["refusal"] = {{"input", result.refusal->input}, {"reason", result.refusal->reason}, {"hint", result.refusal->hint}};
@@ -81,7 +89,7 @@ int run_reckon(const ReckonOptions& options, const CommonOptions& common, Termin
     terminal.data(options.json ? list_json() : bench::calculators_text());
     return terminal.finish(kExitGood);
   }
-  auto opened = open_tables(common);
+  auto opened = open_records(common);
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& workbench = std::get<Workbench>(opened);
   terminal.findings(workbench.findings, workbench.files);
@@ -89,8 +97,8 @@ int run_reckon(const ReckonOptions& options, const CommonOptions& common, Termin
 
   bench::Inputs inputs;
   for (const auto& [key, value] : options.inputs) inputs.emplace(key, bench::Given{value, model::Trust::given, {}});
-  const model::FactBase no_facts;
-  const bench::Result result = bench::reckon(options.name, inputs, {workbench.tables, no_facts});
+  const model::FactBase figures = derive::bench_figures(workbench.base, workbench.tables);
+  const bench::Result result = bench::reckon(options.name, inputs, {workbench.tables, figures});
   terminal.data(options.json ? result_json(result) : bench::result_text(result));
   return terminal.finish(result.refusal ? kExitFindings : kExitGood);
 }

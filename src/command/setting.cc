@@ -17,8 +17,13 @@ std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findi
   return TypeCase{std::move(bytes), std::move(fonts), std::move(hyphenator)};
 }
 
-page::Document set_on(const model::Book& book, const char* paper, const TypeCase& type, report::Findings& findings) {
+page::Document set_on(const model::Book& book, const std::string& paper, const TypeCase& type, report::Findings& findings) {
   return page::set_book(book, page::paper_named(paper).value(), type.fonts, &type.hyphenator, findings);
+}
+
+page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string& paper, const TypeCase& type,
+                                 report::Findings& findings) {
+  return page::set_sheets(chart, page::sheet_paper(paper, chart.landscape).value(), type.fonts, &type.hyphenator, findings);
 }
 
 }  // namespace benchleaf::command

@@ -2,10 +2,12 @@
 
 #include <memory>
 #include <optional>
+#include <string>
 
 #include "command/font_files.h"
 #include "model/book.h"
 #include "page/display.h"
+#include "page/sheet/set_sheets.h"
 #include "page/text/fonts.h"
 #include "page/text/hyphenator.h"
 #include "report/finding.h"
@@ -23,6 +25,10 @@ struct TypeCase {
 std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findings& findings);
 
 /// Sets a book on the paper of that name (`a4`, `letter`).
-page::Document set_on(const model::Book& book, const char* paper, const TypeCase& type, report::Findings& findings);
+page::Document set_on(const model::Book& book, const std::string& paper, const TypeCase& type, report::Findings& findings);
+
+/// Sets a chart on the paper of that name (`a4`, `letter`, `a3`, `tabloid`).
+page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string& paper, const TypeCase& type,
+                                 report::Findings& findings);
 
 }  // namespace benchleaf::command

@@ -31,12 +31,17 @@ void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes)
 
 }  // namespace
 
-std::variant<Workbench, Unreadable> open_tables(const CommonOptions& options) {
+std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
   const SchemaFolder schema = find_schema(options.schema, options.content);
   if (schema.path.empty()) return no_schema(schema);
   Workbench bench;
   read::Shapes shapes;
   read_schema(schema.path, bench, shapes);
+  const DiskFiles content(options.content);
+  std::error_code error;
+  if (!fs::is_directory(options.content, error) || !content.list()) return bench;
+  report::Findings of_content;  // check tells them
+  bench.base = read::read_content(content, shapes, bench.files, of_content);
   return bench;
 }
 

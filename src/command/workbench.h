@@ -32,8 +32,9 @@ struct Unreadable {
 /// Reads schema and content, derives, proves.
 std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options);
 
-/// Only the published tables, for a calculator; findings as above, no records.
-std::variant<Workbench, Unreadable> open_tables(const CommonOptions& options);
+/// Tables and what records could be read, for a calculator, which names the ones that it lacks: findings are those of the
+/// tables alone, and without a folder of content there are no records.
+std::variant<Workbench, Unreadable> open_records(const CommonOptions& options);
 
 /// `447 records`.
 std::string record_count(const Workbench& bench);

@@ -2,26 +2,16 @@
 #include "compose/book.h"
 
 #include <algorithm>
-#include <array>
 
 #include "compose/chapter.h"
 #include "compose/cover_notes.h"
 #include "compose/entry_maker.h"
+#include "compose/imprint.h"
 #include "compose/index.h"
 
 namespace benchleaf::compose {
 
 namespace {
-
-/// `2026-11` to `November 2026`; another form stays as it is.
-std::string printed_month(const std::string& date) {
-  static constexpr std::array<const char*, 12> kMonths{"January", "February", "March",     "April",   "May",      "June",
-                                                       "July",    "August",   "September", "October", "November", "December"};
-  if (date.size() != 7) return date;
-  const int month = (date[5] - '0') * 10 + (date[6] - '0');
-  if (month < 1 || month > 12) return date;
-  return std::string(kMonths.at(static_cast<std::size_t>(month - 1))) + " " + date.substr(0, 4);
-}
 
 model::Chapter index_chapter(const Desk& desk, int number) {
   model::Chapter chapter;
@@ -47,8 +37,8 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   book.title = handbook.title;
   book.subtitle = handbook.subtitle;
   book.edition = handbook.edition;
-  book.date = printed_month(handbook.date);
-  book.iso_date = handbook.date.size() == 7 ? handbook.date + "-01" : handbook.date;
+  book.date = printed_date(handbook);
+  book.iso_date = iso_date(handbook);
   book.language = handbook.language;
   book.standing_line = handbook.standing_line;
   book.cover_notes = cover_notes(desk);

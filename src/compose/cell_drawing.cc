@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <string>
 
+#include "compose/sketch.h"
+
 namespace benchleaf::compose {
 
 namespace {
@@ -25,24 +27,10 @@ constexpr double kText = 2.75;      // type size
 constexpr double kTextWidth = 9.5;  // room for `24.5 mm`
 constexpr double kArrow = 0.9;
 
-void add(Drawing& drawing, model::PathShape shape, Ink stroke, Ink fill, double stroke_mm) {
-  shape.stroke = stroke;
-  shape.fill = fill;
-  shape.stroke_mm = stroke_mm;
-  drawing.shapes.push_back(std::move(shape));
-}
-
 void add_line(Drawing& drawing, Mm from, Mm to) { add(drawing, model::line(from, to), Ink::ink, Ink::none, 0.1); }
 
 void add_arrow(Drawing& drawing, Mm tip, double along_x, double along_y) {
-  model::PathShape head;
-  const double side = kArrow / 3;
-  const Mm back{tip.x - along_x * kArrow, tip.y - along_y * kArrow};
-  head.steps.push_back({model::PathStep::Op::move, tip, {}, {}});
-  head.steps.push_back({model::PathStep::Op::line, {back.x + along_y * side, back.y + along_x * side}, {}, {}});
-  head.steps.push_back({model::PathStep::Op::line, {back.x - along_y * side, back.y - along_x * side}, {}, {}});
-  head.steps.push_back({model::PathStep::Op::close, tip, {}, {}});
-  add(drawing, std::move(head), Ink::none, Ink::ink, 0);
+  add_arrow_head(drawing, tip, {along_x, along_y}, kArrow);
 }
 
 void add_fact(Drawing& drawing, const model::Fact& fact, Mm at, model::TextShape::Anchor anchor) {

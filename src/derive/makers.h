@@ -27,6 +27,8 @@ void make_stated_facts(Making& making);
 void make_table_facts(Making& making);
 /// What the designation of each cell stands for.
 void make_cell_decode_facts(Making& making);
+/// What the parts of each liquid make of its classes and its label.
+void make_mixture_class_facts(Making& making);
 /// Which cells have the same size, and the families of one size.
 void make_same_size_facts(Making& making);
 

@@ -19,8 +19,10 @@ enum class Style : unsigned {
   code = 4,  ///< formula or code
   subscript = 8,
   superscript = 16,
-  accent = 32,  ///< run-in labels only
-  quiet = 64,   ///< second ink
+  accent = 32,    ///< run-in labels only
+  quiet = 64,     ///< second ink
+  number = 128,   ///< a trade number on a chart: the largest words of its rows
+  look_up = 256,  ///< another look-up key on a chart
 };
 constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
 constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }
@@ -93,6 +95,7 @@ struct TableCell {
 struct TableRow {
   std::vector<TableCell> cells;  ///< as many as columns
   std::string anchor;            ///< a row may be the place a record is found
+  bool joins_next = false;       ///< no rule parts it from the row below
 };
 
 struct Table {

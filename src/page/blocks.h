@@ -12,6 +12,8 @@ void set_block(Setting& setting, const model::Block& block, Target& target);
 /// The kinds that need a file of their own.
 void set_table(Setting& setting, const model::Table& table, Target& target);
 void set_message(Setting& setting, const model::Message& message, Target& target);
+/// A message in its frame, at least `least` high where the word stands above the words.
+Strip message_strip(Setting& setting, const model::Message& message, Length width, TagId parent, Length least);
 void set_entry(Setting& setting, const model::Entry& entry, Target& target);
 
 /// The galley of blocks set into a narrower place of their own, under `parent`.

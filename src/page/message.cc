@@ -40,16 +40,17 @@ std::vector<Item> word_panel(Setting& setting, const model::Message& message, Le
   const Panel panel = panel_of(message.word);
   std::vector<Item> items{ground({0, 0, width, height}, print_color(panel.ground))};
   const Length middle = height / 2;
-  Length x = from_mm(2.4);
+  Length x = setting.mm(2.4);
   if (message.word != model::Message::Word::notice) {
     constexpr double kTriangleMm = 6;
-    for (Item& item : place_drawing(setting, model::alert_triangle(panel.words), kTriangleMm / 10, kLayoutArtifact)) {
-      shift(item, x, middle - from_mm(kTriangleMm / 2));
+    for (Item& item :
+         place_drawing(setting, model::alert_triangle(panel.words), kTriangleMm / 10 * setting.scale, kLayoutArtifact)) {
+      shift(item, x, middle - setting.mm(kTriangleMm / 2));
       items.push_back(std::move(item));
     }
-    x += from_mm(kTriangleMm + 1.4);
+    x += setting.mm(kTriangleMm + 1.4);
   }
-  const Look look = in_color(look::message_word(), print_color(panel.words));
+  const Look look = in_color(setting.sized(look::message_word()), print_color(panel.words));
   PlainLine word = set_plain(setting, model::message_word(message.word), look, tag);
   for (Item& item : word.items) {
     shift(item, x, middle + static_cast<Length>(look.size_pt * 0.355 * kPt));
@@ -70,11 +71,11 @@ Length place_signs(Setting& setting, const model::Message& message, Length left,
     if (!sign) continue;
     const std::string words = i < message.sign_titles.size() ? message.sign_titles[i] : message.signs[i];
     const TagId figure = setting.add_figure(tag, words);
-    for (Item& item : place_drawing(setting, *sign, kSignMm / 10, figure)) {
-      shift(item, x + from_mm(1.6), (height - from_mm(kSignMm)) / 2);
+    for (Item& item : place_drawing(setting, *sign, kSignMm / 10 * setting.scale, figure)) {
+      shift(item, x + setting.mm(1.6), (height - setting.mm(kSignMm)) / 2);
       items.push_back(std::move(item));
     }
-    x += from_mm(kSignMm + 1.6);
+    x += setting.mm(kSignMm + 1.6);
     ++drawn;
   }
   return x;
@@ -97,14 +98,15 @@ model::Runs words_of(const model::Message& message) {
 
 /// The panel at the left, signs, then words, all on one middle line.
 Strip side_by_side(Setting& setting, const model::Message& message, Length width, TagId group) {
-  const Length pad = from_mm(2.4);
+  const Length pad = setting.mm(2.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
-  const Length text_left = place_signs(setting, message, from_mm(kPanelMm), 0, setting.add_tag(Role::p, group), signs) + pad;
-  Strip text = stacked(set_paragraph(setting, words_of(message), look::message_text(), width - text_left - pad, group, 0));
+  const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, setting.add_tag(Role::p, group), signs) + pad;
+  Strip text =
+      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
   Strip strip;
-  strip.height = std::max(text.height + 2 * from_mm(1.4), from_mm(signs.empty() ? 10 : 12.5));
-  strip.items = word_panel(setting, message, from_mm(kPanelMm), strip.height, word);
+  strip.height = std::max(text.height + 2 * setting.mm(1.4), setting.mm(signs.empty() ? 10 : 12.5));
+  strip.items = word_panel(setting, message, setting.mm(kPanelMm), strip.height, word);
   for (Item& item : signs) {
     shift(item, 0, strip.height / 2);
     strip.items.push_back(std::move(item));
@@ -115,15 +117,16 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
 }
 
 /// The panel over the whole width, the words under it; the signs stand before the words.
-Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group) {
-  const Length pad = from_mm(2.4);
-  const Length bar = from_mm(8.4);
+Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group, Length least) {
+  const Length pad = setting.mm(2.4);
+  const Length bar = setting.mm(8.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, message, 0, 0, setting.add_tag(Role::p, group), signs) + pad;
-  Strip text = stacked(set_paragraph(setting, words_of(message), look::message_text(), width - text_left - pad, group, 0));
+  Strip text =
+      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
   Strip strip;
-  const Length under = std::max(text.height + 2 * from_mm(1.2), from_mm(signs.empty() ? 0 : 11.5));
+  const Length under = std::max({text.height + 2 * setting.mm(1.2), setting.mm(signs.empty() ? 0 : 11.5), least - bar});
   strip.height = bar + under;
   strip.items = word_panel(setting, message, width, bar, word);
   for (Item& item : signs) {
@@ -137,13 +140,18 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
 
 }  // namespace
 
+Strip message_strip(Setting& setting, const model::Message& message, Length width, TagId parent, Length least) {
+  const TagId group = setting.add_tag(Role::div, parent);
+  const bool wide = width >= setting.mm(kLeastSideBySideMm);
+  Strip strip = wide ? side_by_side(setting, message, width, group) : word_above(setting, message, width, group, least);
+  strip.items.push_back({kLayoutArtifact, frame(width, strip.height)});
+  return strip;
+}
+
 void set_message(Setting& setting, const model::Message& message, Target& target) {
-  const TagId group = setting.add_tag(Role::div, target.parent);
-  const bool wide = target.width >= from_mm(kLeastSideBySideMm);
-  Strip strip = wide ? side_by_side(setting, message, target.width, group) : word_above(setting, message, target.width, group);
+  Strip strip = message_strip(setting, message, target.width, target.parent, 0);
   strip.before = from_mm(2.2);
   strip.keep_next = true;
-  strip.items.push_back({kLayoutArtifact, frame(target.width, strip.height)});
   strip.height += from_mm(0.6);
   target.galley.strips.push_back(std::move(strip));
 }

@@ -78,7 +78,7 @@ Document set_book(const model::Book& book, const Paper& paper, const FontSet& fo
   document.subject = book.subtitle;
   document.language = book.language;
   document.iso_date = book.iso_date;
-  Setting setting{text, findings, paper, document.tags, anchors_of(book), {}, {}, 0};
+  Setting setting{text, findings, paper, document.tags, anchors_of(book), {}, {}};
   setting.widest_number = widest_number(setting.anchors);
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);
 

@@ -6,6 +6,12 @@
 
 namespace benchleaf::page {
 
+Look Setting::sized(Look look) const {
+  look.size_pt *= scale;
+  look.leading_pt *= scale;
+  return look;
+}
+
 TagId Setting::add_tag(Role role, TagId parent) {
   Tag tag;
   tag.role = role;

@@ -33,6 +33,10 @@ struct Setting {
 
   std::vector<OutlineLine> outline;
 
+  double scale = 1;  ///< how much larger than in the book a chart sets words and what goes with them
+  Look sized(Look look) const;
+  Length mm(double length) const { return from_mm(length * scale); }
+
   /// A fresh destination name for a section that nobody named.
   std::string section_anchor() { return "section/" + std::to_string(++sections_); }
 

@@ -17,7 +17,7 @@ struct Slot {
   Length after = 0;   ///< from the slot to the right end of its line
   bool flush_right = false;
   bool justified = false;  ///< its line is as wide as the measure and stays so
-  double size_pt = 8.5;  ///< of its type: width and number are set alike
+  double size_pt = 8.5;    ///< of its type: width and number are set alike
   std::string target;
   TagId tag = kLayoutArtifact;
 };
@@ -40,6 +40,7 @@ struct MarginBox {
 /// coordinates are from the strip's top left corner, which lies on the left edge of the text block.
 struct Strip {
   Length height = 0;
+  Length baseline = 0;     ///< of a line of text, from the top; 0 where there is none
   Length before = 0;       ///< least space above; falls away at the top of a page
   bool keep_next = false;  ///< never last on its page
   bool new_page = false;

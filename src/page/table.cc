@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 #include <numeric>
+#include <string>
 #include <utility>
 
 #include "page/blocks.h"
@@ -17,6 +18,8 @@ namespace {
 constexpr double kGapMm = 2.4;
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 9;
+
+std::string whole_mm(Length length) { return std::to_string((length + from_mm(1) - 1) / from_mm(1)) + " mm"; }
 
 struct SetCell {
   Words words;
@@ -49,7 +52,7 @@ class TableSetter {
   void set_caption() {
     if (table_.caption.empty()) return;
     const TagId tag = setting_.add_tag(Role::caption, table_tag_);
-    Strips lines = Words(setting_, table_.caption, look::sub_head(), tag).set(setting_, target_.width);
+    Strips lines = Words(setting_, table_.caption, setting_.sized(look::sub_head()), tag).set(setting_, target_.width);
     for (Strip& line : lines) line.keep_next = true;
     if (!lines.empty()) lines.front().before = from_mm(2.4);
     for (Strip& line : lines) target_.galley.strips.push_back(std::move(line));
@@ -64,7 +67,7 @@ class TableSetter {
       for (const model::Column& column : table_.columns) {
         const TagId tag = setting_.add_tag(column.head.empty() ? Role::data_cell : Role::header_cell, row);
         if (!column.head.empty()) setting_.tags.back().scope = Tag::Scope::column;
-        head_.push_back({Words(setting_, column.head, look::table_head(), tag), nullptr, tag});
+        head_.push_back({Words(setting_, column.head, setting_.sized(look::table_head()), tag), nullptr, tag});
       }
     }
     const TagId body = setting_.add_tag(Role::table_body, table_tag_);
@@ -78,7 +81,8 @@ class TableSetter {
       const TagId tag = setting_.add_tag(column.row_head ? Role::header_cell : Role::data_cell, row_tag);
       if (column.row_head) setting_.tags.back().scope = Tag::Scope::row;
       const model::TableCell cell = i < row.cells.size() ? row.cells[i] : model::TableCell{};
-      const Look look = column.row_head ? bold_of(look::table_cell()) : look::table_cell();
+      const Look words = setting_.sized(look::table_cell());
+      const Look look = column.row_head ? bold_of(words) : words;
       cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag});
     }
     rows_.push_back(std::move(cells));
@@ -131,6 +135,11 @@ class TableSetter {
     const Length all_low = std::accumulate(low.begin(), low.end(), Length{0});
     const Length all_high = std::accumulate(high.begin(), high.end(), Length{0});
     grid_.width = all_high <= room ? high : low;
+    if (all_low > room) {
+      setting_.findings.add(report::Rule::page_too_wide, {},
+                            "the table \"" + table_.name + "\" is wider than its column by " + whole_mm(all_low - room),
+                            "leave a column out, or shorten its longest word");
+    }
     Length spare = room - (all_high <= room ? all_high : all_low);
     if (all_high <= room) {
       // What is left goes to the last column of words, so that signs stand at the right edge.
@@ -180,7 +189,7 @@ class TableSetter {
     else
       keep_lines(lines);
     Strip& end = lines.back();
-    if (!last) {
+    if (!last && !table_.rows[row].joins_next) {
       end.items.push_back(rule(0, end.height + from_mm(0.6), target_.width, 0.25, print_color(model::Ink::rule)));
       end.height += from_mm(1.2);
     }
@@ -200,6 +209,7 @@ class TableSetter {
       columns.push_back(cell_lines(cells[i], i, false));
       if (cells[i].drawing) whole = std::max(whole, total_height(columns[i]));
     }
+    align_first_lines(columns);
     Strips lines;
     for (std::size_t i = 0; i < cells.size(); ++i) {
       Strips own = joined_down_to(whole, std::move(columns[i]));
@@ -210,6 +220,20 @@ class TableSetter {
       }
     }
     return lines;
+  }
+
+  /// Words of different size in one row stand on one line.
+  static void align_first_lines(std::vector<Strips>& columns) {
+    Length lowest = 0;
+    for (const Strips& column : columns) {
+      if (!column.empty()) lowest = std::max(lowest, column.front().baseline);
+    }
+    for (Strips& column : columns) {
+      if (column.empty() || column.front().baseline == 0) continue;
+      const Length down = lowest - column.front().baseline;
+      shift(column.front(), 0, down);
+      column.front().height += down;
+    }
   }
 
   /// With the first lines made one strip, as many as `height` takes.

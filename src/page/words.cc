@@ -5,12 +5,17 @@
 #include <utility>
 
 #include "base/span.h"
+#include "page/joined_units.h"
 
 namespace benchleaf::page {
 namespace {
 
 constexpr double kCodeScale = 0.82;
 constexpr double kScriptScale = 0.68;
+// Look-up keys of a chart beside its words: 18 pt and 14 pt where words are 11.2 pt.
+constexpr double kNumberScale = 18 / 11.2;
+constexpr double kLookUpScale = 14 / 11.2;
+constexpr double kKeyLeading = 1.15;
 
 Align align_of(Look::Flush flush) {
   switch (flush) {
@@ -44,7 +49,7 @@ Words::Words(Setting& setting, const model::Runs& runs, const Look& look, TagId 
 
 TextStyle Words::style(model::Style wanted) const {
   TextStyle style;
-  const bool bold = model::has(wanted, model::Style::bold);
+  const bool bold = model::has(wanted, model::Style::bold | model::Style::number | model::Style::look_up);
   const bool italic = model::has(wanted, model::Style::italic);
   style.face = bold ? (italic ? look_.bold_italic : look_.bold) : (italic ? look_.italic : look_.plain);
   style.size = look_.size();
@@ -54,6 +59,11 @@ TextStyle Words::style(model::Style wanted) const {
   if (model::has(wanted, model::Style::code)) {
     style.face = Face::mono;
     style.size = scaled(style.size, kCodeScale);
+  }
+  const bool number = model::has(wanted, model::Style::number);
+  if (number || model::has(wanted, model::Style::look_up)) {
+    style.size = scaled(style.size, number ? kNumberScale : kLookUpScale);
+    style.leading = scaled(style.size, kKeyLeading);
   }
   if (model::has(wanted, model::Style::accent)) style.color = print_color(model::Ink::accent);
   if (model::has(wanted, model::Style::quiet)) style.color = print_color(model::Ink::second_ink);
@@ -84,7 +94,8 @@ void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
 void Words::add_piece(const model::Run& run, TagId tag, TagId link) {
   TextStyle look = style(run.style);
   if (link >= 0) look.color = print_color(model::Ink::accent);
-  pieces_.push_back({run.text, look, tag, link >= 0 ? run.target : std::string(), {}, {}});
+  pieces_.push_back(
+      {run.fact.empty() ? with_units_joined(run.text) : run.text, look, tag, link >= 0 ? run.target : std::string(), {}, {}});
   links_.push_back(link);
 }
 
@@ -143,6 +154,7 @@ Strip Words::strip_of(const SetLine& line) const {
   strip.height = line.height;
   strip.signs = signs_;
   const Length baseline = line.baseline - line.top;
+  strip.baseline = baseline;
   for (const PlacedPiece& part : line.pieces) {
     const auto piece = static_cast<std::size_t>(part.piece);
     if (const auto* text = std::get_if<TextItem>(&part.what)) {
@@ -185,6 +197,15 @@ PlainLine set_plain(Setting& setting, std::string_view text, const Look& look, T
     }
   }
   return line;
+}
+
+void turn(PlainLine& line, Point at, int quarter_turns) {
+  for (Item& item : line.items) {
+    auto& placed = std::get<TextItem>(item.what);
+    const Length along = placed.at.x;
+    placed.at = {at.x, at.y + (quarter_turns == 1 ? along : -along)};
+    placed.quarter_turns = quarter_turns;
+  }
 }
 
 void keep_lines(Strips& lines) {

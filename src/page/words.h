@@ -61,6 +61,9 @@ struct PlainLine {
 };
 PlainLine set_plain(Setting& setting, std::string_view text, const Look& look, TagId tag);
 
+/// Turns a line about its left end, which comes to lie at `at`: 1 runs down the page, 3 up.
+void turn(PlainLine& line, Point at, int quarter_turns);
+
 /// Keeps the first two and the last two lines of a paragraph together.
 void keep_lines(Strips& lines);
 

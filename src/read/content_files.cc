@@ -30,13 +30,15 @@ class Lister {
   }
 
   void take(const FileEntry& entry) {
-    if (entry.type != FileEntry::Type::file) {
-      const bool link = entry.type == FileEntry::Type::link;
-      return refuse(Rule::content_link, entry.path, link ? "found a symbolic link" : "found something that is no file",
-                    "put the file itself here");
+    if (entry.type == FileEntry::Type::link) {
+      return refuse(Rule::content_link, entry.path, "found a symbolic link", "put the file itself here");
+    }
+    if (entry.type == FileEntry::Type::empty_folder) return empty_folder(entry.path);
+    if (entry.type == FileEntry::Type::other) {
+      return refuse(Rule::content_unknown_file, entry.path, "found something that is no file", "take it out");
     }
     if (entry.path == "handbook.yaml") return list_.push_back({entry.path, std::nullopt, {}});
-    if (entry.path == "README.md") return;  // tells contributors what the records hold; no part of the book
+    if (entry.path == kNotesForContributors) return;
     const std::size_t slash = entry.path.find('/');
     if (slash == std::string::npos) {
       return refuse(Rule::content_unknown_file, entry.path, "found a file that is no record",
@@ -46,6 +48,12 @@ class Lister {
     std::optional<model::Kind> kind = model::kind_from_name(folder);
     if (!kind) return unknown_folder(folder, entry.path);
     record(*kind, entry.path, entry.path.substr(slash + 1));
+  }
+
+  /// A kind whose last record was taken out may keep its folder; any other is a record gone wrong.
+  void empty_folder(const std::string& path) {
+    if (model::kind_from_name(path)) return;
+    refuse(Rule::content_unknown_file, path, "found an empty folder", "take it out");
   }
 
   void unknown_folder(const std::string& folder, const std::string& path) {
@@ -81,7 +89,8 @@ class Lister {
 
 }  // namespace
 
-std::vector<ContentFile> list_content(const FileSource& content, base::FileTable& files, report::Findings& findings) {
+std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files,
+                                                     report::Findings& findings) {
   std::optional<std::vector<FileEntry>> entries = content.list();
   std::uint64_t bytes = 0;
   for (const FileEntry& entry : entries.value_or(std::vector<FileEntry>())) bytes += entry.size;
@@ -97,7 +106,7 @@ std::vector<ContentFile> list_content(const FileSource& content, base::FileTable
   } else {
     return Lister(content, files, findings).list(*entries);
   }
-  return {};
+  return std::nullopt;
 }
 
 }  // namespace benchleaf::read

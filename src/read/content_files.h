@@ -18,8 +18,12 @@ struct ContentFile {
   std::string id;  ///< by the file name
 };
 
+/// The one file of a content folder that is neither record nor head of the handbook: it tells contributors what the records
+/// hold, and nothing of it is printed.
+inline constexpr const char* kNotesForContributors = "README.md";
+
 /// The files of a content folder in order, each with what it must be. Links, strange files, too many and too large ones
-/// are findings and left out.
-std::vector<ContentFile> list_content(const FileSource& content, base::FileTable& files, report::Findings& findings);
+/// are findings and left out. Nothing where a finding says why none of it is read.
+std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files, report::Findings& findings);
 
 }  // namespace benchleaf::read

@@ -27,14 +27,13 @@ class ContentReader {
       : content_(content), shapes_(shapes), files_(files), findings_(findings) {}
 
   model::KnowledgeBase read() {
-    for (CheckedFile& checked : check_files(list_content(content_, files_, findings_), content_, shapes_, files_, findings_)) {
-      if (checked.usable) {
-        checked_.push_back(std::move(checked));
-      } else {
-        give_up(checked);
-      }
-    }
+    std::optional<std::vector<ContentFile>> names = list_content(content_, files_, findings_);
+    if (!names) return {};
+    // the head first: of a newer format nothing is read, so that nothing is said of it either
+    auto records = std::stable_partition(names->begin(), names->end(), [](const ContentFile& one) { return !one.kind; });
+    check({names->begin(), records});
     if (!format_is_known()) return {};
+    check({records, names->end()});
     add_names();
     for (CheckedFile& checked : checked_) decode_file(checked);
     base_.aliases = names_.aliases();
@@ -42,6 +41,16 @@ class ContentReader {
   }
 
  private:
+  void check(const std::vector<ContentFile>& names) {
+    for (CheckedFile& checked : check_files(names, content_, shapes_, files_, findings_)) {
+      if (checked.usable) {
+        checked_.push_back(std::move(checked));
+      } else {
+        give_up(checked);
+      }
+    }
+  }
+
   void give_up(const CheckedFile& checked) {
     if (checked.name.kind) base_.broken.insert(checked.reference());
     if (!checked.name.kind) handbook_broken_ = true;

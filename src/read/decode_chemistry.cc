@@ -82,6 +82,7 @@ void decode(const Fields& fields, model::Residue& residue) {
 }
 
 void decode(const Fields& fields, model::Chemistry& chemistry) {
+  chemistry.short_name = fields.text("short-name");
   chemistry.also_called = fields.texts("also-called");
   chemistry.family = fields.text("kind");
   chemistry.form = fields.text("form");
@@ -92,6 +93,9 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
   chemistry.density = fields.quantity("density");
   chemistry.flash_point = fields.quantity("flash-point");
   chemistry.boiling_point = fields.quantity("boiling-point");
+  if (auto label = fields.part("label")) {
+    chemistry.label = model::Chemistry::Label{label->text("signal"), label->texts("pictograms"), label->texts("statements")};
+  }
   chemistry.uses = fields.texts("uses");
   chemistry.on_materials = on_materials(fields);
   chemistry.meets = meetings(fields);

@@ -82,6 +82,7 @@ void decode(const Fields& fields, model::Caution& caution) {
   caution.avoid = fields.text("avoid");
   caution.signs = fields.texts("signs");
   caution.first_aid = fields.text("first-aid");
+  caution.in_short = fields.text("in-short");
   caution.call = fields.flag("call");
 }
 
@@ -139,13 +140,32 @@ void decode(const Fields& fields, model::Source& source) {
   source.covers = fields.texts("covers");
 }
 
+namespace {
+
+model::Chart::Panel chart_panel(const Fields& fields) {
+  model::Chart::Panel panel;
+  panel.title = fields.text("title");
+  panel.note = fields.text("note");
+  panel.shows = fields.text("shows");
+  panel.records = fields.references("records");
+  panel.words = fields.text("words");
+  for (const Fields& row : fields.parts("rows")) panel.rows.push_back({row.text("key"), row.text("words")});
+  for (const Fields& one : fields.parts("pictures")) panel.pictures.push_back({one.text("picture"), one.text("words")});
+  panel.keep = fields.count("keep", 1);
+  panel.side = fields.count("side", 1);
+  panel.small_side = fields.count("side-when-small", panel.side);
+  panel.wide = fields.flag("wide");
+  return panel;
+}
+
+}  // namespace
+
 void decode(const Fields& fields, model::Chart& chart) {
   chart.subtitle = fields.text("subtitle");
   chart.papers = fields.texts("papers");
   chart.orientation = fields.text("orientation");
   for (const Fields& panel : fields.parts("panels")) {
-    chart.panels.push_back(
-        {panel.text("title"), panel.text("shows"), panel.references("records"), panel.text("words"), panel.count("keep", 0)});
+    chart.panels.push_back(chart_panel(panel));
   }
 }
 

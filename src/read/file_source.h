@@ -10,7 +10,7 @@ namespace benchleaf::read {
 
 /// One entry below the root of a folder tree. `path` is relative, with `/`.
 struct FileEntry {
-  enum class Type { file, link, other };
+  enum class Type { file, link, empty_folder, other };
   std::string path;
   Type type = Type::file;
   std::uint64_t size = 0;
@@ -20,7 +20,7 @@ struct FileEntry {
 class FileSource {
  public:
   virtual ~FileSource() = default;
-  /// Every entry that is not a folder, ordered by path; links are not followed. Nothing if the root cannot be read.
+  /// Every entry that is not a folder with something in it, ordered by path; links are not followed. Nothing if the root cannot be read.
   virtual std::optional<std::vector<FileEntry>> list() const = 0;
   /// The bytes of a file, or nothing if it cannot be read.
   virtual std::optional<std::string> read(const std::string& path) const = 0;

@@ -54,7 +54,7 @@ std::string_view literal(cmark_node* node) {
 class PageWalker {
  public:
   PageWalker(const SourceText& source, report::Findings& findings, MarkdownPage& page)
-      : source_(source), findings_(findings), page_(page), runs_(source, findings, page) {}
+      : source_(source), findings_(findings), page_(page), runs_(source, page.whole, findings, page) {}
 
   void walk(cmark_node* document) {
     for (cmark_node* node = cmark_node_first_child(document); node != nullptr; node = cmark_node_next(node)) {
@@ -92,6 +92,7 @@ class PageWalker {
 
   void block(cmark_node* node, Blocks& out, int depth) {
     if (depth > kMostNesting) {
+      if (std::exchange(told_depth_, true)) return;
       return refuse(Rule::markdown_depth, node, "lists and quotations nested deeper than " + std::to_string(kMostNesting),
                     "make the text flatter");
     }
@@ -214,6 +215,7 @@ class PageWalker {
   MarkdownPage& page_;
   RunReader runs_;
   int last_level_ = 1;
+  bool told_depth_ = false;
 };
 
 }  // namespace

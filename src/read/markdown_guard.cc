@@ -73,7 +73,8 @@ bool check_markdown_size(const SourceText& source, report::Findings& findings) {
     return false;
   }
   if (count_of(source.text(), "<!") + count_of(source.text(), "<?") > kMostHtmlStarts) {
-    findings.add(Rule::markdown_html, source.whole_file(), "found raw HTML, which pages do not use", "write it as Markdown");
+    const std::size_t first = std::min(source.text().find("<!"), source.text().find("<?"));
+    findings.add(Rule::markdown_html, source.span(first, 2), "found raw HTML, which pages do not use", "write it as Markdown");
     return false;
   }
   return check_tables(source, findings);

@@ -1,11 +1,13 @@
 // In: the inline nodes of one block. Out: runs of text with style, links to records and facts.
 #include "read/markdown_runs.h"
 
+#include <optional>
 #include <utility>
 
 #include "model/record.h"
 #include "read/markdown.h"
 #include "read/shape_words.h"
+#include "read/yaml_bytes.h"
 
 namespace benchleaf::read {
 
@@ -71,12 +73,21 @@ void RunReader::children(cmark_node* node, Style style, const std::string& targe
   }
 }
 
+/// An entity can bring in what may not stand in the file itself: &#8203; hides as well as the sign.
+void RunReader::words(cmark_node* node, Style style, const std::string& target, model::Runs& out) {
+  const std::string_view text = literal(node);
+  add_text(out, text, style, target);
+  if (!clean_) return;
+  std::optional<CharacterFault> fault = find_character_fault(text);
+  if (fault) refuse(fault->rule, block_, std::move(fault->message) + ", by an entity", std::move(fault->hint));
+}
+
 void RunReader::inline_text(cmark_node* node, Style style, const std::string& target, int depth, model::Runs& out) {
   if (depth > kMostNesting) {
     return refuse(Rule::markdown_depth, block_, "emphasis nested deeper than " + std::to_string(kMostNesting), {});
   }
   switch (cmark_node_get_type(node)) {
-    case CMARK_NODE_TEXT: return add_text(out, literal(node), style, target);
+    case CMARK_NODE_TEXT: return words(node, style, target, out);
     case CMARK_NODE_SOFTBREAK: return add_text(out, " ", style, target);
     case CMARK_NODE_CODE: return add_text(out, literal(node), style | Style::code, target);
     case CMARK_NODE_EMPH: return children(node, style | Style::italic, target, depth, out);

@@ -18,13 +18,16 @@ using report::Rule;
 
 std::string joined(const std::string& path, const std::string& key) { return path.empty() ? key : path + "." + key; }
 
-/// Adds a slip where a count lies outside its bounds.
-void check_count(std::size_t count, std::optional<std::size_t> least, std::optional<std::size_t> most, const std::string& what,
+/// More unknown keys than this are no slips of the pen, and are told once.
+constexpr std::size_t kMostUnknownKeys = 20;
+
+/// Adds a slip where a count lies outside its bounds; false where it is above them.
+bool check_count(std::size_t count, std::optional<std::size_t> least, std::optional<std::size_t> most, const std::string& what,
                  const Node& node, const std::string& path, Outcome& out) {
   std::string bound;
   if (least && count < *least) bound = "at least " + std::to_string(*least);
   if (most && count > *most) bound = "at most " + std::to_string(*most);
-  if (bound.empty()) return;
+  if (bound.empty()) return true;
   out.slips.push_back({Slip::Weight::value,
                        Rule::shape_count,
                        node.span,
@@ -32,12 +35,14 @@ void check_count(std::size_t count, std::optional<std::size_t> least, std::optio
                        "found " + std::to_string(count) + " " + what + ", expected " + bound,
                        {}});
   out.unusable.push_back(path);
+  return !most || count <= *most;
 }
 
 }  // namespace
 
 void ShapeChecker::check_list(const Schema& schema, const Node& node, const std::string& path, Outcome& out) const {
-  check_count(node.items.size(), schema.min_items, schema.max_items, "items", node, path, out);
+  // of a list that is too long as a whole, single items are not spoken of
+  if (!check_count(node.items.size(), schema.min_items, schema.max_items, "items", node, path, out)) return;
   check_items(schema, node, path, out);
   if (schema.unique_items) {
     std::set<std::string> seen;
@@ -87,6 +92,7 @@ void ShapeChecker::check_mapping(const Schema& schema, const Node& node, const s
 
 void ShapeChecker::check_members(const Schema& schema, const Node& node, const std::string& path, Outcome& out,
                                  std::vector<std::string>& meant) const {
+  std::vector<const Member*> unknown;
   for (const Member& member : node.members) {
     const std::string inner = joined(path, member.key);
     bool known = false;
@@ -110,11 +116,19 @@ void ShapeChecker::check_members(const Schema& schema, const Node& node, const s
     if (known || !schema.additional_properties || is_refused(member.key_span)) continue;
     const Schema& additional = at(*schema.additional_properties);
     if (additional.always == false) {
-      unknown_key(schema, member, path, out, meant);
+      unknown.push_back(&member);
     } else {
       out.take(check(*schema.additional_properties, member.value, inner));
     }
   }
+  if (unknown.size() > kMostUnknownKeys) {
+    out.slips.push_back({Slip::Weight::inside, Rule::shape_unknown_key, unknown.front()->key_span, path,
+                         "found " + std::to_string(unknown.size()) + " unknown keys, the first being " +
+                             in_marks(unknown.front()->key),
+                         "see the shape of the record for its keys"});
+    return;
+  }
+  for (const Member* member : unknown) unknown_key(schema, *member, path, out, meant);
 }
 
 void ShapeChecker::unknown_key(const Schema& schema, const Member& member, const std::string& path, Outcome& out,

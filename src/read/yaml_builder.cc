@@ -5,6 +5,7 @@
 
 #include <utility>
 
+#include "read/yaml_bytes.h"
 #include "read/yaml_places.h"
 #include "read/yaml_scalar.h"
 
@@ -15,6 +16,15 @@ namespace {
 using model::Node;
 using model::NodeType;
 using report::Rule;
+
+/// A text as a message shows it: its beginning, where it is long.
+std::string brief(const std::string& text) {
+  constexpr std::size_t kMostShown = 60;
+  std::size_t end = kMostShown;
+  if (text.size() <= kMostShown) return text;
+  while ((static_cast<unsigned char>(text.at(end)) & 0xC0) == 0x80) --end;  // never in the middle of a letter
+  return text.substr(0, end) + "…";
+}
 
 std::size_t place_of(const YAML::Mark& mark) { return mark.pos < 0 ? 0 : static_cast<std::size_t>(mark.pos); }
 
@@ -113,7 +123,7 @@ void YamlBuilder::take_key(const std::string& text, base::Span span) {
   frame.drop_value = !is_new;
   if (is_new) return;
   report::Finding& finding =
-      findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + text + "\" stands here again", "keep one of the two");
+      findings_.add(Rule::yaml_duplicate_key, span, "the key \"" + brief(text) + "\" stands here again", "keep one of the two");
   finding.notes.push_back({first->second, "first used here; this value is the one that is read"});
 }
 
@@ -153,6 +163,12 @@ void YamlBuilder::OnNull(const YAML::Mark& mark, YAML::anchor_t) {
     take_key(std::string(word), source_.span(place, word.size()));
     return;
   }
+  if (!frames_.empty() && frames_.back().has_key && !frames_.back().flow && place == last_start_) {
+    // the parser takes a word without a colon for a key without a value, and marks the value at the word
+    stop(Rule::yaml_syntax, frames_.back().key_span, "this is no key, since no colon follows, and no part of the value above",
+         "write the colon, or indent the line");
+  }
+  if (take_decimal_comma()) return;
   const std::size_t length = null_word_length(text, place);
   bool empty_item = length == 0 && !frames_.empty() && frames_.back().flow && frames_.back().node.type == NodeType::sequence;
   if (empty_item) {
@@ -166,13 +182,33 @@ void YamlBuilder::OnNull(const YAML::Mark& mark, YAML::anchor_t) {
   add(std::move(node));
 }
 
+/// `{ height: 5,4 mm }` is a 5 and a key `4 mm` to the parser, and a decimal comma to everybody else. True where it was one.
+bool YamlBuilder::take_decimal_comma() {
+  if (frames_.empty() || !frames_.back().flow || !frames_.back().has_key) return false;
+  Frame& frame = frames_.back();
+  const std::string_view text = source_.text();
+  const auto is_digit = [&](std::size_t place) { return text.at(place) >= '0' && text.at(place) <= '9'; };
+  const std::size_t key = last_start_;
+  if (frame.node.members.empty() || key < 2 || text.at(key - 1) != ',' || !is_digit(key - 2) || !is_digit(key)) return false;
+  Node& value = frame.node.members.back().value;
+  const std::string whole = value.text + "," + frame.key;
+  value.type = NodeType::string;
+  value.span.length += 1 + frame.key_span.length;
+  findings_.add(Rule::quantity_number, value.span, "found a comma in a number (" + whole + "), expected a decimal point",
+                value.text + "." + frame.key);
+  value.text = whole;
+  refused_.push_back(value.span);
+  frame.has_key = false;
+  return true;
+}
+
 void YamlBuilder::OnAlias(const YAML::Mark& mark, YAML::anchor_t) {
   stop(Rule::yaml_alias, source_.span(place_of(mark), 1), std::string(kAliasFound), std::string(kAliasHint));
 }
 
 void YamlBuilder::OnAnchor(const YAML::Mark& mark, const std::string& name) {
   stop(Rule::yaml_anchor, source_.span(place_of(mark), 1 + name.size()),
-       "found an anchor (&" + name + "), which records do not use", "take it out, or put the text in quotes");
+       "found an anchor (&" + brief(name) + "), which records do not use", "take it out, or put the text in quotes");
 }
 
 void YamlBuilder::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t, const std::string& value) {
@@ -189,8 +225,12 @@ void YamlBuilder::OnScalar(const YAML::Mark& mark, const std::string& tag, YAML:
 Node YamlBuilder::plain(const std::string& value, std::size_t place) {
   Node node;
   const std::size_t length = plain_length(source_.text(), place, value);
+  if (value == "-" || value == "?") {
+    stop(Rule::yaml_syntax, source_.span(place, 1), "found the sign " + value + " as a value", "put it in quotes");
+  }
   last_start_ = place;
   last_end_ = place + length;
+  scalars_.emplace_back(last_start_, last_end_);
   last_quoted_ = false;
   node.type = plain_scalar_type(value);
   node.text = value;
@@ -198,11 +238,11 @@ Node YamlBuilder::plain(const std::string& value, std::size_t place) {
   if (wants_key()) return node;
   if (has_leading_zero(value)) {
     findings_.add(Rule::yaml_leading_zero, node.span,
-                  "found " + value + ", a number with a zero in front, which some readers take for an octal one",
-                  "write \"" + value + "\" for a code, or the number without the zero");
+                  "found " + brief(value) + ", a number with a zero in front, which some readers take for an octal one",
+                  "write \"" + brief(value) + "\" for a code, or the number without the zero");
     refused_.push_back(node.span);
   } else if (is_odd_number(value)) {
-    findings_.add(Rule::yaml_number_form, node.span, "found " + value + ", a form of number that records do not use",
+    findings_.add(Rule::yaml_number_form, node.span, "found " + brief(value) + ", a form of number that records do not use",
                   "write a decimal number, or the text in quotes");
     refused_.push_back(node.span);
   }
@@ -217,6 +257,7 @@ Node YamlBuilder::in_quotes(const std::string& value, std::size_t place) {
   const std::string_view text = source_.text();
   const char sign = place < text.size() ? text.at(place) : '\0';
   std::size_t end = place + 1;  // a block text is placed at its sign
+  if (sign == '|' || sign == '>') check_block_head(place);
   if (sign == '"' || sign == '\'') {
     std::optional<std::size_t> closing = end_of_quotes(text, place);
     bool runs_over = closing && shallow_line(text, place, *closing, block_column());
@@ -225,12 +266,48 @@ Node YamlBuilder::in_quotes(const std::string& value, std::size_t place) {
            "close the quote, or indent the lines that belong to the text");
     }
     end = *closing;
+    check_quoted(place, end);
   }
   last_start_ = place;
   last_end_ = end;
+  const bool block = sign == '|' || sign == '>';
+  scalars_.emplace_back(place, block ? end_of_block(text, place, block_column()) : end);
   last_quoted_ = end > place + 1;
   node.span = source_.span(place, end - place);
+  const bool escapes = sign == '"' && text.substr(place, end - place).find('\\') != std::string_view::npos;
+  if (escapes) check_escaped(value, node.span);
   return node;
+}
+
+/// What the parser reads in texts in quotes that YAML does not.
+void YamlBuilder::check_quoted(std::size_t place, std::size_t end) {
+  const std::string_view quoted = source_.text().substr(place, end - place);
+  if (std::optional<std::size_t> wrong = wrong_escape(quoted)) {
+    stop(Rule::yaml_syntax, source_.span(place + *wrong, 2), "unknown escape in a text in double quotes",
+         "write two backslashes for one, or use single quotes");
+  }
+  const bool only_line_ends = quoted.find('\n') != std::string_view::npos &&
+                              quoted.substr(1, quoted.size() - 2).find_first_not_of(" \t\r\n") == std::string_view::npos;
+  if (only_line_ends) {
+    stop(Rule::yaml_syntax, source_.span(place, 1), "the text in quotes that opens here holds nothing but line ends",
+         "write \"\", or the text");
+  }
+}
+
+/// The head of a block text: its signs, then a blank before a comment; and no blank line deeper than the first other one.
+void YamlBuilder::check_block_head(std::size_t place) {
+  if (std::optional<std::size_t> wrong = wrong_block_head(source_.text(), place)) {
+    stop(Rule::yaml_syntax, source_.span(*wrong, 1), "this cannot stand at the beginning of a block text",
+         "put a blank in front of a comment, and take the blanks out of empty lines");
+  }
+}
+
+/// What an escape brings in is looked at as what stands in the file has been: "\u200B" hides as well as the sign itself.
+void YamlBuilder::check_escaped(const std::string& value, base::Span where) {
+  std::optional<CharacterFault> fault = find_character_fault(value);
+  if (!fault) return;
+  findings_.add(fault->rule, where, std::move(fault->message) + ", by an escape", std::move(fault->hint));
+  refused_.push_back(where);
 }
 
 void YamlBuilder::OnSequenceStart(const YAML::Mark& mark, const std::string& tag, YAML::anchor_t,

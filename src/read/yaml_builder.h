@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include <yaml-cpp/eventhandler.h>
@@ -35,6 +36,8 @@ class YamlBuilder final : public YAML::EventHandler {
   std::optional<model::Node> take_root() { return std::move(root_); }
   const std::vector<base::Span>& refused() const { return refused_; }
 
+  /// Stretches of the text that are scalars, in their order.
+  const std::vector<std::pair<std::size_t, std::size_t>>& scalars() const { return scalars_; }
   /// Where the innermost list or mapping in brackets opened that is not closed yet.
   std::optional<std::size_t> open_bracket() const;
   /// Place after the last scalar that was read.
@@ -82,6 +85,10 @@ class YamlBuilder final : public YAML::EventHandler {
   void add(model::Node node);
   model::Node plain(const std::string& value, std::size_t place);
   model::Node in_quotes(const std::string& value, std::size_t place);
+  bool take_decimal_comma();
+  void check_quoted(std::size_t place, std::size_t end);
+  void check_block_head(std::size_t place);
+  void check_escaped(const std::string& value, base::Span where);
   /// Column of the innermost list or mapping that is not in brackets, or -1.
   int block_column() const;
   base::Span empty_place(std::size_t place) const;
@@ -91,6 +98,7 @@ class YamlBuilder final : public YAML::EventHandler {
   std::optional<model::Node> root_;
   std::vector<Frame> frames_;
   std::vector<base::Span> refused_;
+  std::vector<std::pair<std::size_t, std::size_t>> scalars_;
   std::size_t nodes_ = 0;
   std::size_t last_start_ = 0;
   std::size_t last_end_ = 0;

@@ -111,4 +111,59 @@ std::size_t plain_length(std::string_view text, std::size_t place, std::string_v
   return end - place;
 }
 
+std::optional<std::size_t> wrong_escape(std::string_view quoted) {
+  if (quoted.empty() || quoted.front() != '"') return std::nullopt;
+  for (std::size_t i = 1; i + 1 < quoted.size(); ++i) {
+    if (quoted.at(i) != '\\') continue;
+    if (quoted.at(i + 1) == '\'') return i;
+    ++i;
+  }
+  return std::nullopt;
+}
+
+std::optional<std::size_t> wrong_block_head(std::string_view text, std::size_t place) {
+  std::size_t at = place + 1;
+  while (at < text.size() && std::string_view("+-0123456789").find(text.at(at)) != std::string_view::npos) ++at;
+  if (at < text.size() && text.at(at) == '#') return at;
+  const bool own_indent = text.substr(place, at - place).find_first_of("123456789") != std::string_view::npos;
+  std::size_t line = text.find('\n', at);
+  std::size_t deepest = 0;
+  while (!own_indent && line != std::string_view::npos && line + 1 < text.size()) {
+    const std::size_t first = std::min(text.find_first_not_of(' ', line + 1), text.size());
+    const std::size_t indent = first - line - 1;
+    const bool blank = first == text.size() || is_line_end(text.at(first));
+    if (!blank) return indent > 0 && deepest > indent ? std::optional(first) : std::nullopt;
+    deepest = std::max(deepest, indent);
+    line = first == text.size() ? std::string_view::npos : text.find('\n', first);
+  }
+  return std::nullopt;
+}
+
+std::size_t end_of_block(std::string_view text, std::size_t place, int column) {
+  std::size_t end = std::min(text.find('\n', place), text.size());
+  while (end < text.size()) {
+    const std::size_t first = std::min(text.find_first_not_of(" \t", end + 1), text.size());
+    const bool belongs = first == text.size() || is_line_end(text.at(first)) || static_cast<int>(first - end) - 1 > column;
+    if (!belongs) return end;
+    end = std::min(text.find('\n', first), text.size());
+  }
+  return end;
+}
+
+std::optional<std::size_t> wrong_comment(std::string_view text,
+                                         const std::vector<std::pair<std::size_t, std::size_t>>& scalars) {
+  auto scalar = scalars.begin();
+  for (std::size_t i = text.find('#'); i != std::string_view::npos; i = text.find('#', i)) {
+    while (scalar != scalars.end() && scalar->second <= i) ++scalar;
+    if (scalar != scalars.end() && scalar->first <= i) {
+      i = scalar->second;
+    } else if (i > 0 && std::string_view("]},[{\"'").find(text.at(i - 1)) != std::string_view::npos) {
+      return i;
+    } else {
+      i = begins_comment(text, i) ? std::min(text.find('\n', i), text.size()) : i + 1;
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace benchleaf::read

@@ -3,6 +3,8 @@
 #include <cstddef>
 #include <optional>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 namespace benchleaf::read {
 
@@ -23,5 +25,18 @@ std::optional<std::size_t> dash_before(std::string_view text, std::size_t place)
 
 /// Bytes of a plain scalar on its first line, `value` being the whole of it after folding.
 std::size_t plain_length(std::string_view text, std::size_t place, std::string_view value);
+
+/// Place of an escape that YAML does not have but the parser takes (`\'`), in a text with its double quotes.
+std::optional<std::size_t> wrong_escape(std::string_view quoted);
+
+/// Place of what may not stand between the sign of a block text (`|` or `>`) and its first line: a comment without a blank
+/// in front, or a blank line that is indented deeper.
+std::optional<std::size_t> wrong_block_head(std::string_view text, std::size_t place);
+
+/// The place after the block text whose sign stands at `place`: its lines are blank or begin in a column beyond `column`.
+std::size_t end_of_block(std::string_view text, std::size_t place, int column);
+
+/// Place of the first comment without a blank in front, after a bracket, a comma or a quote.
+std::optional<std::size_t> wrong_comment(std::string_view text, const std::vector<std::pair<std::size_t, std::size_t>>& scalars);
 
 }  // namespace benchleaf::read

@@ -47,6 +47,7 @@ struct Wording {
   std::string_view theirs;  ///< how the parser's message begins
   std::string_view ours;
   std::string_view hint;
+  bool escape = false;  ///< the parser's place lies behind the backslash that is at fault
 };
 const std::array<Wording, 10> kWordings = {{
     {YAML::ErrorMsg::END_OF_SEQ, "this line does not line up with the list above it", "indent it as its neighbours are"},
@@ -54,9 +55,9 @@ const std::array<Wording, 10> kWordings = {{
     {YAML::ErrorMsg::MAP_KEY, "a key cannot begin here", "put the text in quotes"},
     {YAML::ErrorMsg::UNKNOWN_TOKEN, "a value cannot begin with this sign", "put the text in quotes"},
     {YAML::ErrorMsg::INVALID_ESCAPE, "unknown escape in a text in double quotes",
-     "write two backslashes for one, or use single quotes"},
-    {YAML::ErrorMsg::INVALID_HEX, "an escape with a sign that is no hexadecimal digit", "write the character itself"},
-    {YAML::ErrorMsg::INVALID_UNICODE, "an escape that names no character", "write the character itself"},
+     "write two backslashes for one, or use single quotes", true},
+    {YAML::ErrorMsg::INVALID_HEX, "an escape with a sign that is no hexadecimal digit", "write the character itself", true},
+    {YAML::ErrorMsg::INVALID_UNICODE, "an escape that names no character", "write the character itself", true},
     {YAML::ErrorMsg::FLOW_END, "a closing bracket without an opening one", "take it out, or put the text in quotes"},
     {YAML::ErrorMsg::CHAR_IN_BLOCK, "only |, >, a digit, - or + may stand here", "begin the text on the next line"},
     {YAML::ErrorMsg::ALIAS_NOT_FOUND, "a value cannot begin with a star", "put the text in quotes"},
@@ -80,7 +81,8 @@ class Explainer {
     if (begins(theirs, YAML::ErrorMsg::UNKNOWN_ANCHOR)) return alias(place);
     if (theirs == YAML::ErrorMsg::END_OF_MAP) return end_of_map(place);
     for (const Wording& wording : kWordings) {
-      if (begins(theirs, wording.theirs)) return tell(place, std::string(wording.ours), std::string(wording.hint));
+      if (!begins(theirs, wording.theirs)) continue;
+      return tell(wording.escape ? backslash(place) : place, std::string(wording.ours), std::string(wording.hint));
     }
     tell(place, "this cannot be read as YAML", "look for an open quote or bracket above, and at the indentation");
   }
@@ -88,6 +90,12 @@ class Explainer {
  private:
   void tell(std::size_t place, std::string message, std::string hint) {
     findings_.add(Rule::yaml_syntax, source_.span(place, 1), std::move(message), std::move(hint));
+  }
+
+  /// The last backslash before a place.
+  std::size_t backslash(std::size_t place) const {
+    const std::size_t found = place == 0 ? std::string_view::npos : source_.text().rfind('\\', place - 1);
+    return found == std::string_view::npos ? place : found;
   }
 
   void open_quote(std::size_t place) {
@@ -131,15 +139,25 @@ class Explainer {
   report::Findings& findings_;
 };
 
+/// The parser takes `"a"# b` for a text and a comment.
+bool check_comments(const SourceText& source, const YamlBuilder& builder, report::Findings& findings) {
+  std::optional<std::size_t> place = wrong_comment(source.text(), builder.scalars());
+  if (!place) return true;
+  findings.add(Rule::yaml_syntax, source.span(*place, 1), "a comment needs a blank in front of it", "put one in");
+  return false;
+}
+
 /// Runs the parser over one document; false where a finding was raised.
 bool parse_one(const SourceText& source, YamlBuilder& builder, report::Findings& findings) {
   try {
-    std::istringstream stream{std::string(source.text())};
+    std::string text(source.text());
+    if (!text.empty() && text.back() != '\n') text += '\n';  // without it the parser loses blanks at the end of a block text
+    std::istringstream stream{std::move(text)};
     YAML::Parser parser(stream);
     bool any = parser.HandleNextDocument(builder);
     NothingMore nothing_more;
     if (any) parser.HandleNextDocument(nothing_more);
-    return true;
+    return check_comments(source, builder, findings);
   } catch (const StopReading&) {
     return false;
   } catch (const NothingMore::Found& found) {

@@ -1,6 +1,7 @@
-// In: the page's script, a file of table lines, then a calculator and its inputs. Out: the answer, as the page gets it.
+// In: the page's script, a file of table and figure lines, a file of requests (`NAME; key=value; key=value`, one a line).
+// Out: the answers, each as the page gets it, each followed by a line of its own that parts them.
 const fs = require("fs");
-const [script, tablesFile, ...request] = process.argv.slice(2);
+const [script, linesFile, requestsFile] = process.argv.slice(2);
 
 require(script)().then((module) => {
   const pass = (text) => {
@@ -9,9 +10,12 @@ require(script)().then((module) => {
     module.stringToUTF8(text, at, size);
     return at;
   };
-  const tables = pass(fs.readFileSync(tablesFile, "utf8"));
-  const asked = pass(request.join("\n"));
-  const answer = module._benchleaf_reckon(tables, asked);
-  process.stdout.write(module.UTF8ToString(answer));
-  [answer, asked, tables].forEach((at) => module._free(at));
+  const lines = pass(fs.readFileSync(linesFile, "utf8"));
+  for (const request of fs.readFileSync(requestsFile, "utf8").split("\n").filter((line) => line !== "")) {
+    const asked = pass(request.split("; ").join("\n"));
+    const answer = module._benchleaf_reckon(lines, asked);
+    process.stdout.write(module.UTF8ToString(answer) + "====\n");
+    [answer, asked].forEach((at) => module._free(at));
+  }
+  module._free(lines);
 });

@@ -51,12 +51,12 @@ TEST_CASE("commands with their options") {
 
 TEST_CASE("bind: everything by default, or what is named") {
   const auto all = std::get<BindOptions>(good({"bind"}).command);
-  CHECK((all.pdf && all.html && all.facts));
-  CHECK(all.papers.size() == 2);
+  CHECK((all.pdf && all.html && all.charts && all.facts));
+  CHECK(all.papers.size() == 4);
   CHECK(all.to == "out");
   const auto some = std::get<BindOptions>(good({"bind", "--only", "pdf,facts", "--paper", "letter", "--to", "x"}).command);
-  CHECK((some.pdf && !some.html && some.facts));
-  CHECK(some.papers == std::vector<Paper>{Paper::letter});
+  CHECK((some.pdf && !some.html && !some.charts && some.facts));
+  CHECK(some.papers == std::vector<std::string>{"letter"});
   CHECK(some.to == "x");
 }
 
@@ -76,8 +76,8 @@ TEST_CASE("a wrong call is one line and exit 2") {
   CHECK(wrong({"check", "a", "b"}).find("'b' is not known") != std::string::npos);
   CHECK(wrong({"find"}).find("needs words") != std::string::npos);
   CHECK(wrong({"bind", "--to"}).find("--to needs a value") != std::string::npos);
-  CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is none of pdf, html, facts") != std::string::npos);
-  CHECK(wrong({"bind", "--paper", "a3"}).find("'a3' is none of a4, letter") != std::string::npos);
+  CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is none of pdf, html, chart, facts") != std::string::npos);
+  CHECK(wrong({"bind", "--paper", "a5"}).find("'a5' is none of a4, letter, a3, tabloid") != std::string::npos);
   CHECK(wrong({"check", "--color", "purple"}).find("none of auto, always, never") != std::string::npos);
   CHECK(wrong({"reckon", "cell-decode", "SR754W"}).find("write key=value") != std::string::npos);
   CHECK(wrong({"reckon", "cell-decode", "a=1", "a=2"}).find("given twice") != std::string::npos);

@@ -131,6 +131,8 @@ TEST_CASE("reckon: 0 with an answer on stdout, 1 refused") {
   CHECK(place.run("reckon cell-decode designation=XR1").code == 1);
   CHECK(place.run("reckon no-such").code == 1);
   CHECK(place.run("reckon").out.find("cell-decode: ") == 0);
+  CHECK(place.run("reckon cell-swap cell=393").out.find("SR754W (393)") != std::string::npos);
+  CHECK(place.run("reckon rinse carry-over=0.1mL volume=5mL times=3 --content nowhere").code == 0);
   const json result = json::parse(place.run("reckon cell-decode designation=SR754W --json").out);
   CHECK(result.at("refusal").is_null());
   CHECK(result.at("outputs").front().at("name") == "system");

@@ -5,8 +5,10 @@ import subprocess
 import tempfile
 import unittest
 
+import forbidden_words
 import include_rule
 import machine_paths
+import spelling
 
 HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
@@ -77,6 +79,65 @@ class MachinePaths(unittest.TestCase):
 
     def test_places_of_the_distribution_pass(self):
         self.assertEqual(machine_paths.faults_in("a.md", b"/usr/share/fonts/a.ttf out/tmp/a ../home/x ${TMP}/work/a"), [])
+
+
+class ForbiddenWords(unittest.TestCase):
+    """No brand, maker or person; the names stand as hashes only."""
+
+    # Written in two pieces, so that this file does not hold them.
+    PLANTED = "Zorble" + "quarz"
+    PLANTED_PAIR = ("zor" + "ble", "quarz" + "ette")
+
+    def found_in(self, text):
+        return forbidden_words.faults_in("page.md", text, forbidden_words.read_list(), {})
+
+    def test_list_holds_hashes_and_nothing_else(self):
+        forbidden = forbidden_words.read_list()
+        self.assertGreater(len(forbidden), 100)
+        for line in forbidden:
+            self.assertRegex(line, "^[0-9a-f]{64}$")
+
+    def test_hash_is_the_one_of_the_shell_command(self):
+        # FIPS 180-4, the example of one block: SHA-256 of "abc".
+        self.assertEqual(forbidden_words.hash_of("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad")
+
+    def test_planted_word_is_found_however_it_is_written(self):
+        word = self.PLANTED
+        for text in (f"a {word.upper()}, worn", f"{word.lower()}-like", f"make{word}Case", f"'{word}'s"):
+            self.assertEqual(self.found_in("fine\n" + text), [f"page.md:2: {word.lower()}"], text)
+
+    def test_planted_pair_is_found_and_its_halves_are_not(self):
+        first, second = self.PLANTED_PAIR
+        self.assertEqual(self.found_in(f"{first.title()} {second}"), [f"page.md:1: {first} {second}"])
+        self.assertEqual(self.found_in(f"{first} and {second}"), [])
+
+    def test_project_names_none(self):
+        self.assertEqual(forbidden_words.faults(ROOT), [])
+
+    def test_every_kind_of_file_is_looked_at(self):
+        seen = {path.relative_to(ROOT).parts[0] for path in map(pathlib.Path, forbidden_words.files(ROOT))}
+        self.assertLessEqual({"content", "schema", "src", "tests", "README.md", "LICENSE"}, seen)
+
+
+class Spelling(unittest.TestCase):
+    def test_content_is_spelt(self):
+        self.assertEqual(spelling.faults(ROOT), [])
+
+    def test_house_list_is_sorted_and_each_word_is_needed(self):
+        house = spelling.house_words()
+        self.assertEqual(house, sorted(set(house)))
+        used = set().union(*spelling.words_by_file(ROOT).values())
+        self.assertEqual([word for word in house if not {word, word[0].upper() + word[1:]} & used], [])
+        self.assertEqual(set(house) - spelling.unknown_to_hunspell(set(house)), set())
+
+    def test_misspelt_and_american_words_are_found(self):
+        self.assertEqual(spelling.misspelt({"crystal", "gaskett", "colour", "color"}), {"gaskett", "color"})
+
+    def test_prose_is_read_and_references_are_not(self):
+        record = "id: nonsens\ntitle: A titel\nsteps:\n  - { do: Lift itt, using: [swabb] }\n"
+        self.assertEqual(spelling.words_of(spelling.prose_of("procedure/x.yaml", record)), {"titel", "Lift", "itt"})
+        page = "---\nid: nonsens\ntitle: A titel\n---\n\nSee [thiss](cell/sr44w).\n\n```bench\nshow: messag\n```\n"
+        self.assertEqual(spelling.words_of(spelling.prose_of("page/x.md", page)), {"titel", "See", "thiss"})
 
 
 if __name__ == "__main__":

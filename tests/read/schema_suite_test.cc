@@ -51,8 +51,9 @@ json schema_of(const json& group) {
 bool accepts(const benchleaf::read::Shape& shape, const json& data) {
   ReadText read(data.dump(1, ' ', false));
   REQUIRE(read.tree.root);
-  benchleaf::read::check_shape(shape, *read.tree.root, read.tree.refused, read.findings);
-  return !read.findings.has_errors();
+  benchleaf::report::Findings findings;  // those of the engine alone: the suite has texts with characters no record may have
+  benchleaf::read::check_shape(shape, *read.tree.root, {}, findings);
+  return !findings.has_errors();
 }
 
 }  // namespace

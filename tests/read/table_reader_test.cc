@@ -20,8 +20,9 @@ struct Schema {
   explicit Schema(const Changes& changed = {}) {
     const test::DiskFiles disk("schema");
     std::map<std::string, std::string> all;
-    const auto listed = disk.list();
-    for (const auto& entry : *listed) all[entry.path] = *disk.read(entry.path);
+    const auto entries = disk.list();
+    REQUIRE(entries);
+    for (const auto& entry : *entries) all[entry.path] = *disk.read(entry.path);
     for (const auto& [path, text] : changed) all[path] = text;
     for (auto it = all.begin(); it != all.end();) it = it->second.empty() ? all.erase(it) : std::next(it);
     const read::MemoryFiles memory("schema", all);

@@ -53,7 +53,7 @@ const std::vector<Refusal>& fatal_refusals() {
       {"open brace", "a: {x: 1\nb: 2\n", "1:4 yaml.syntax"},
       {"closing bracket alone", "a: ]\n", "1:4 yaml.syntax"},
       {"reserved sign", "a: @x\n", "1:4 yaml.syntax"},
-      {"unknown escape", "a: \"\\q\"\n", "1:7 yaml.syntax"},
+      {"unknown escape", "a: \"\\q\"\n", "1:5 yaml.syntax"},
       {"list on the line of its key", "a: - b\n", "1:4 yaml.syntax"},
       {"two commas", "a: [1, , 2]\n", "1:8 yaml.empty-item"},
       {"byte-order mark",

@@ -37,6 +37,14 @@ struct Chemistry : Record {
   };
   using OnMaterial = model::OnMaterial;
 
+  /// What the bottle's label says by the law on chemicals.
+  struct Label {
+    std::string signal;  ///< danger, warning, none
+    std::vector<std::string> pictograms;
+    std::vector<std::string> statements;
+  };
+
+  std::string short_name;  ///< for the head of a column
   std::vector<std::string> also_called;
   std::string family;  ///< `kind`: water, acid, base, solvent, soap, cleaner, oxidiser, grease, adhesive, polish
   std::string form;    ///< liquid, paste, grease, powder, aerosol
@@ -45,6 +53,7 @@ struct Chemistry : Record {
   std::optional<base::Quantity> density;
   std::optional<base::Quantity> flash_point;
   std::optional<base::Quantity> boiling_point;
+  std::optional<Label> label;
   std::vector<std::string> uses;
   std::vector<OnMaterial> on_materials;
   std::vector<Meeting> meets;

@@ -2,10 +2,12 @@
 
 import contextlib
 import io
+import json
 import pathlib
 import tempfile
 import unittest
 
+import chart_check
 import fact_check
 import html_check
 import order_check
@@ -15,6 +17,7 @@ import records
 import same_bytes_check
 import structure
 import text_check
+import trust_check
 
 SITE = pathlib.Path(__file__).parents[1] / "samples" / "site"
 
@@ -76,6 +79,25 @@ class Order(unittest.TestCase):
 
     def test_head_below_the_first_step(self):
         self.assertEqual(len(self.faults("To wipe. 1 Look. It stands. WARNING It burns. 2 Wipe it.")), 1)
+
+
+class Charts(unittest.TestCase):
+    @staticmethod
+    def word(text, size, x=100, y=100, width=20):
+        return {"text": text, "size": size, "x": x, "y": y, "width": width}
+
+    def test_small_type_is_found(self):
+        words = [self.word("low", 11.2), self.word("mm", 9.4), self.word("393", 14)]
+        self.assertEqual(list(chart_check.type_faults(words, {"393"})),
+                         ['"mm" is set at 9.40 pt', 'number "393" is set at 14.00 pt'])
+
+    def test_words_at_the_edge_are_found(self):
+        page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}
+        self.assertEqual([fault.split('"')[1] for fault in chart_check.edge_faults(page)], ["out", "low"])
+
+    def test_wrong_paper_is_found(self):
+        self.assertEqual(list(chart_check.paper_faults("a4", {"width": 595.276, "height": 841.89})), [])
+        self.assertEqual(len(list(chart_check.paper_faults("a3", {"width": 595.276, "height": 841.89}))), 1)
 
 
 class Facts(unittest.TestCase):
@@ -179,6 +201,30 @@ class SameBytes(unittest.TestCase):
     def test_languages_of_the_check_work(self):
         for language in same_bytes_check.ZONES:
             self.assertEqual(same_bytes_check.locale_fault(language), [])
+
+
+class Trust(unittest.TestCase):
+    def fact(self, name, trust, value=1.0, derived=False):
+        return json.dumps({"id": name, "value": value, "low": None, "high": None, "trust": trust, "derived": derived})
+
+    def faults(self, *lines, fewest=1):
+        with contextlib.redirect_stdout(io.StringIO()):
+            return trust_check.faults_in(lines, {"cell": "cells"}, fewest)
+
+    def test_a_half_is_enough_and_less_is_not(self):
+        self.assertEqual(self.faults(self.fact("cell/a#nominal", "handbook"), self.fact("cell/b#nominal", "memory")), [])
+        self.assertEqual(
+            self.faults(self.fact("cell/a#nominal", "handbook"), self.fact("cell/b#nominal", "memory"), self.fact("cell/c#x", "invented")),
+            ["33.3% of the numeric facts rest on a standard, a handbook or a data set"])
+
+    def test_rows_count_once_and_words_derived_facts_and_tables_do_not(self):
+        lines = [self.fact("cell/a#loads.0.current", "memory"), self.fact("cell/a#loads.1.current", "dataset"),
+                 self.fact("cell/a#system", "dataset", value=None), self.fact("cell/a#life", "dataset", derived=True),
+                 self.fact("table/codes#7.tolerance", "handbook")]
+        self.assertEqual(trust_check.trust_of_facts(lines), {("cell/a", "loads.current"): "memory"})
+
+    def test_lost_facts_are_found(self):
+        self.assertEqual(self.faults(self.fact("cell/a#nominal", "handbook"), fewest=2), ["only 1 numeric facts were found"])
 
 
 if __name__ == "__main__":

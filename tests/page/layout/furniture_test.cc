@@ -48,7 +48,8 @@ TEST_CASE("the running head names the first and the last entry of its page") {
   for (const test::Line& line : test::lines_of(laid.document)) {
     if (line.block != page::kPaginationArtifact || entries.count(line.page) == 0) continue;
     const auto [first, last] = entries.at(line.page);
-    const std::string wanted = first == last ? std::to_string(first) : std::to_string(first) + "\u00A0to\u00A0" + std::to_string(last);
+    const std::string wanted =
+        first == last ? std::to_string(first) : std::to_string(first) + "\u00A0to\u00A0" + std::to_string(last);
     heads[line.page] += line.text.find(wanted) != std::string::npos;
   }
   for (const auto& [page, range] : entries) CHECK(heads[page] == 1);

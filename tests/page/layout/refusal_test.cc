@@ -29,6 +29,18 @@ TEST_CASE("a word wider than its column is a finding") {
   CHECK(rules_of(laid.findings) == "page.too-wide ");
 }
 
+TEST_CASE("a table that cannot be as narrow as its place is a finding") {
+  model::Table table;
+  table.name = "grades";
+  table.columns = {{{}, model::Column::Align::left, 0, true}, {{}, model::Column::Align::left, 0, false}};
+  std::string joined = "one";
+  for (int i = 0; i < 60; ++i) joined += "\u00A0word";  // nothing in it may be parted
+  table.rows = {{{{{model::text_run("key")}, nullptr}, {{model::text_run(joined)}, nullptr}}, {}}};
+  const test::Laid laid = test::lay(test::book_with({{table}}));
+  CHECK(rules_of(laid.findings) == "page.too-wide ");
+  CHECK(laid.findings.all().front().message.find("\"grades\"") != std::string::npos);
+}
+
 TEST_CASE("a link to no place is plain words") {
   model::Paragraph words;
   words.runs = {model::link_run("nowhere", "cell/none"), model::page_run("cell/none")};

@@ -81,7 +81,7 @@ TEST_CASE("figures of a column stand with their points under each other") {
   std::map<std::size_t, std::set<page::Length>> starts;
   for (const test::Line& line : test::lines_of(laid.document)) {
     const std::size_t point = line.text.find(".");
-    if (line.role != page::Role::data_cell || line.text.find(" mm") == std::string::npos) continue;
+    if (line.role != page::Role::data_cell || line.text.find("mm") == std::string::npos) continue;
     const page::Length edge = test::block_edges(laid.document, line.page).left;
     starts[point].insert((line.left - edge + 500) / 1000);
   }

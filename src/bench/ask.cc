@@ -1,0 +1,229 @@
+// In: inputs as typed, facts of records, tables. Out: figures in the units that a calculator works in, or the one fault that
+// ends the run.
+
+#include "bench/ask.h"
+
+#include <algorithm>
+#include <utility>
+#include <variant>
+
+#include "base/ascii.h"
+#include "base/id.h"
+#include "base/number.h"
+#include "model/tables.h"
+
+namespace benchleaf::bench {
+namespace {
+
+using base::Unit;
+
+/// `31.85mm` is as clear as `31.85 mm`: where only spacing is at fault, the hint of the reader is what was meant.
+std::variant<base::Quantity, base::QuantityError> read_typed(const std::string& text, base::Dimension dimension) {
+  auto parsed = base::parse_quantity(text, {dimension});
+  const auto* error = std::get_if<base::QuantityError>(&parsed);
+  if (error == nullptr || error->fault != base::QuantityFault::spacing || error->hint.empty()) return parsed;
+  return base::parse_quantity(error->hint, {dimension});
+}
+
+std::string bound(double value, Unit unit) { return base::to_terminal(base::printed(base::shortest_text(value), unit)); }
+
+Amount amount_of(const base::Quantity& quantity, const base::Interval& in_unit) {
+  Amount amount;
+  amount.nominal = in_unit.nominal;
+  amount.low = in_unit.low;
+  amount.high = in_unit.high;
+  amount.has_ends = quantity.has_ends();
+  amount.printed = base::printed(quantity);
+  return amount;
+}
+
+bool starts_with(std::string_view text, std::string_view head) { return text.substr(0, head.size()) == head; }
+
+}  // namespace
+
+std::string Ask::text(std::string_view input) const {
+  const auto found = inputs_.find(input);
+  return found == inputs_.end() ? std::string() : found->second.text;
+}
+
+std::string Ask::example(std::string_view input) const {
+  for (const auto& info : calculator_.inputs) {
+    if (info.name == input) return std::string(input) + "=" + std::string(info.example);
+  }
+  return {};
+}
+
+void Ask::fail(std::string_view input, std::string reason, std::string hint) {
+  if (refusal_) return;
+  const std::string shown = example(input);
+  if (!shown.empty()) reason += "; for example " + shown;
+  refusal_ = Refusal{std::string(input), std::move(reason), std::move(hint)};
+}
+
+Result Ask::refused() const { return bench::refused(std::string(calculator_.name), refusal_.value_or(Refusal{})); }
+
+Amount Ask::amount(std::string_view input, Unit unit, Plausible plausible) {
+  const auto found = inputs_.find(input);
+  if (found == inputs_.end()) {
+    fail(input, "is missing");
+    return exactly(plausible.least);
+  }
+  const Given& given = found->second;
+  const auto parsed = read_typed(given.text, base::unit_info(unit).dimension);
+  if (const auto* error = std::get_if<base::QuantityError>(&parsed)) {
+    fail(input, error->message, error->hint);
+    return exactly(plausible.least);
+  }
+  const auto& quantity = std::get<base::Quantity>(parsed);
+  const auto in_unit = quantity.in(unit);
+  if (!in_unit) {
+    fail(input, "no figure was given");
+    return exactly(plausible.least);
+  }
+  if (!(in_unit->low >= plausible.least) || !(in_unit->high <= plausible.most)) {
+    fail(input, base::to_terminal(base::printed(quantity)) + " lies outside " + bound(plausible.least, unit) + " to " +
+                    bound(plausible.most, unit));
+    return exactly(plausible.least);
+  }
+  Amount amount = amount_of(quantity, *in_unit);
+  amount.trust = given.trust;
+  if (!given.fact.empty()) amount.facts.push_back(given.fact);
+  return amount;
+}
+
+std::string Ask::choice(std::string_view input, const std::vector<std::string>& words, const std::string& otherwise) {
+  if (!has(input)) return otherwise;
+  const std::string given = text(input);
+  if (std::find(words.begin(), words.end(), given) != words.end()) return given;
+  fail(input, "is one of " + base::or_list(words));
+  return otherwise;
+}
+
+std::string Ask::word(const std::string& record, const std::string& path) const {
+  const model::Fact* fact = context_.facts.find(record + "#" + path);
+  return fact == nullptr ? std::string() : fact->printed;
+}
+
+std::string Ask::title(const std::string& record) const {
+  const std::string title = word(record, "title");
+  return title.empty() ? record : title;
+}
+
+std::vector<std::string> Ask::records(std::string_view kind) const {
+  std::vector<std::string> list;
+  const std::string head = std::string(kind) + "/";
+  for (const auto& fact : context_.facts.all()) {
+    const std::size_t mark = fact.id.find('#');
+    if (!starts_with(fact.id, head) || mark == std::string::npos) continue;
+    std::string record = fact.id.substr(0, mark);
+    if (!list.empty() && list.back() == record) continue;
+    if (std::find(list.begin(), list.end(), record) == list.end()) list.push_back(std::move(record));
+  }
+  return list;
+}
+
+std::string Ask::record(std::string_view input, const std::vector<std::string>& kinds) {
+  const std::string name = text(input);
+  const std::string low = base::lower_ascii(name);
+  std::vector<std::string> ids;
+  for (const auto& kind : kinds) {
+    const auto known = records(kind);
+    for (const auto& record : known) {
+      const std::string id = record.substr(kind.size() + 1);
+      if (low == id || low == record) return record;
+      ids.push_back(id);
+    }
+    for (const auto& record : known) {
+      if (kind == "cell" && (base::lower_ascii(word(record, "designation")) == low || word(record, "trade-number") == name))
+        return record;
+    }
+  }
+  const std::string nearest = base::nearest_word(low, ids);
+  std::string hint = nearest.empty() ? "known: " + base::or_list(ids) : "did you mean " + nearest + "?";
+  constexpr std::size_t kMostNames = 20;
+  if (ids.empty()) hint = "give the folder of the content";
+  if (nearest.empty() && ids.size() > kMostNames) hint.clear();
+  fail(input, "there is no " + base::or_list(kinds) + " of this name", hint);
+  return {};
+}
+
+std::optional<Amount> Ask::of_fact(const std::string& id, Unit unit) const {
+  const model::Fact* fact = context_.facts.find(id);
+  if (fact == nullptr || (!fact->value && !fact->low)) return std::nullopt;
+  const auto written = base::unit_named(fact->unit);
+  const Unit from = fact->unit.empty() ? Unit::one : written.value_or(Unit::one);
+  if (!base::convertible(from, unit)) return std::nullopt;
+  const auto convert = [from, unit](double value) {
+    return from == unit ? value : base::tidy(base::from_si(base::to_si(value, from), unit));
+  };
+  Amount amount;
+  amount.has_ends = fact->low && fact->high;
+  const double low = fact->low.value_or(fact->value.value_or(0));
+  const double high = fact->high.value_or(low);
+  amount.low = convert(low);
+  amount.high = convert(high);
+  amount.nominal = fact->value ? convert(*fact->value) : base::tidy((amount.low + amount.high) / 2);
+  amount.trust = fact->trust;
+  amount.facts.push_back(id);
+  amount.printed = fact->printed;
+  return amount;
+}
+
+std::optional<Amount> Ask::stated(const std::string& record, const std::string& path, Unit unit) const {
+  return of_fact(record + "#" + path, unit);
+}
+
+Amount Ask::needed(std::string_view input, const std::string& record, const std::string& path, Unit unit) {
+  if (auto amount = stated(record, path, unit)) return *amount;
+  if (!failed()) fail(input, record + " does not state its " + path);
+  return exactly(1);
+}
+
+const model::PublishedTable* Ask::table(const std::string& name) const { return context_.tables.find(name); }
+
+std::vector<std::string> Ask::row_keys(const std::string& table_name) const {
+  std::vector<std::string> keys;
+  const model::PublishedTable* found = table(table_name);
+  if (found == nullptr) return keys;
+  for (const auto& row : found->rows) keys.push_back(row.key);
+  return keys;
+}
+
+std::string Ask::row_word(const std::string& table_name, const std::string& key, const std::string& column) const {
+  const model::PublishedTable* found = table(table_name);
+  if (found == nullptr) return {};
+  for (const auto& row : found->rows) {
+    const auto cell = row.cells.find(column);
+    if (row.key == key && cell != row.cells.end()) return cell->second;
+  }
+  return {};
+}
+
+std::optional<Amount> Ask::row_if_any(const std::string& table_name, const std::string& key, const std::string& column,
+                                      Unit unit) const {
+  const model::PublishedTable* found = table(table_name);
+  if (found == nullptr) return std::nullopt;
+  for (const auto& row : found->rows) {
+    if (row.key != key) continue;
+    const auto cell = row.cells.find(column);
+    if (cell == row.cells.end()) return std::nullopt;
+    const auto parsed = base::parse_quantity(cell->second);
+    const auto* quantity = std::get_if<base::Quantity>(&parsed);
+    if (quantity == nullptr) return std::nullopt;
+    const auto in_unit = quantity->in(unit);
+    if (!in_unit) return std::nullopt;
+    Amount amount = amount_of(*quantity, *in_unit);
+    amount.trust = row.trust;
+    amount.facts.push_back("table/" + table_name + "#" + key + "." + column);
+    return amount;
+  }
+  return std::nullopt;
+}
+
+Amount Ask::row(const std::string& table_name, const std::string& key, const std::string& column, Unit unit) {
+  if (auto amount = row_if_any(table_name, key, column, unit)) return *amount;
+  fail("", "the table " + table_name + " does not say " + column + " of " + key);
+  return exactly(1);
+}
+
+}  // namespace benchleaf::bench

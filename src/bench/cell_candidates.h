@@ -1,0 +1,37 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "bench/ask.h"
+
+namespace benchleaf::bench {
+
+/// The place that a cell is wanted for.
+struct Wanted {
+  std::string cell;                  ///< `cell/ID` where it was named
+  Amount diameter, height;           ///< mm
+  bool upper_bound = false;          ///< measured on an old cell
+  std::vector<std::string> systems;  ///< that the watch may have been made for
+  int in_series = 1;
+  bool low_drain = false;
+  bool high_drain = false;
+};
+
+struct Candidate {
+  std::string cell;     ///< `cell/ID`
+  std::string name;     ///< designation and trade number
+  std::string verdict;  ///< use, with care, bench test only, never
+  std::string reason;
+  int rank = 0;       ///< 0 is best
+  double misfit = 0;  ///< mm
+  Amount rests_on;
+};
+
+/// Cells of the handbook that go into the place, best first; those that must never go in come last.
+std::vector<Candidate> find_candidates(Ask& ask, const Wanted& wanted);
+
+/// Cells in a stack by its designation, 1 for a single one or a text that is none.
+int cells_in_series(const std::string& designation);
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,170 @@
+// In: a cell of the handbook, or measured diameter= and height= with voltage=; load=, lamp=, alarm=. Out: the cells that go in
+// its place, best first, each with verdict and reason. A measured old cell is an upper bound: it swells and carries crust.
+
+#include "bench/cell_swap.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "bench/answer.h"
+#include "bench/ask.h"
+#include "bench/cell_candidates.h"
+
+namespace benchleaf::bench {
+namespace {
+
+using base::Unit;
+
+constexpr std::string_view kName = "cell-swap";
+constexpr Plausible kDiameter{3, 40};     // mm
+constexpr Plausible kHeight{0.5, 30};     // mm
+constexpr Plausible kVoltage{0.5, 20};    // V
+constexpr Plausible kLoad{0.01, 500000};  // microampere
+constexpr std::size_t kMostShown = 24;
+
+class Swap {
+ public:
+  Swap(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
+
+  void run() {
+    if (ask_.has("cell")) {
+      of_record();
+    } else {
+      of_measures();
+    }
+    read_drain();
+    if (ask_.failed()) return;
+    std::vector<Candidate> found = find_candidates(ask_, wanted_);
+    if (ask_.failed()) return;
+    if (found.empty()) {
+      ask_.fail(ask_.has("cell") ? "cell" : "diameter", "no cell of the handbook goes into this place");
+      return;
+    }
+    list(found);
+    cautions(found);
+  }
+
+ private:
+  void of_record() {
+    for (const char* other : {"diameter", "height", "voltage", "measured"}) {
+      if (ask_.has(other)) ask_.fail(other, "cannot stand beside cell");
+    }
+    wanted_.cell = ask_.record("cell", {"cell"});
+    if (ask_.failed()) return;
+    wanted_.diameter = ask_.needed("cell", wanted_.cell, "size.diameter", Unit::millimetre);
+    wanted_.height = ask_.needed("cell", wanted_.cell, "size.height", Unit::millimetre);
+    wanted_.systems = {ask_.word(wanted_.cell, "system")};
+    wanted_.in_series = cells_in_series(ask_.word(wanted_.cell, "designation"));
+    wanted_.low_drain = ask_.word(wanted_.cell, "drain") == "low";
+    wanted_.high_drain = ask_.word(wanted_.cell, "drain") == "high";
+    answer_.step(ask_.title(wanted_.cell) + ": " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
+                 shown(wanted_.height.high, Unit::millimetre) + ", " + wanted_.systems.front());
+  }
+
+  void of_measures() {
+    wanted_.diameter = ask_.amount("diameter", Unit::millimetre, kDiameter);
+    wanted_.height = ask_.amount("height", Unit::millimetre, kHeight);
+    const std::string measured = ask_.choice("measured", {"old-cell", "well"}, "old-cell");
+    if (ask_.failed()) return;
+    wanted_.upper_bound = measured == "old-cell";
+    const auto volts = ask_.has("voltage") ? std::optional(ask_.amount("voltage", Unit::volt, kVoltage)) : std::nullopt;
+    if (ask_.failed()) return;
+    find_systems(volts);
+    if (wanted_.systems.empty()) ask_.fail("voltage", "no system of cells has that voltage");
+    if (wanted_.upper_bound)
+      answer_.holds("A measured old cell is an upper bound: it swells and carries crust. Measure the well as well.");
+  }
+
+  /// The systems that a watch of this voltage can want; without a voltage every one.
+  void find_systems(const std::optional<Amount>& volts) {
+    constexpr double kNear = 0.02;  // V
+    for (const auto& letter : ask_.row_keys("cell-systems")) {
+      const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt);
+      const std::string system = ask_.row_word("cell-systems", letter, "system");
+      if (!nominal || (volts && std::abs(nominal->nominal - volts->nominal) > kNear)) continue;
+      if (!volts || system != "zinc-air") wanted_.systems.push_back(system);
+    }
+  }
+
+  void read_drain() {
+    const std::string lamp = ask_.choice("lamp", {"yes", "no"}, "");
+    const std::string alarm = ask_.choice("alarm", {"yes", "no"}, "");
+    bool heavy = lamp == "yes" || alarm == "yes";
+    if (ask_.has("load") && !ask_.failed()) {
+      const Amount load = ask_.amount("load", Unit::microampere, kLoad);
+      const Amount peak = ask_.row("bench-rules", "peak-high-drain", "value", Unit::microampere);
+      if (ask_.failed()) return;
+      heavy = heavy || load.high >= peak.nominal;
+      wanted_.low_drain = !heavy;
+      wanted_.high_drain = heavy;
+    }
+    if (lamp.empty() && alarm.empty()) return;
+    if (heavy || (lamp == "no" && alarm != "yes")) {
+      wanted_.high_drain = heavy;
+      wanted_.low_drain = !heavy;
+    }
+  }
+
+  void list(const std::vector<Candidate>& found) {
+    answer_.formula("size first, then system, then drain; limits by the tables cell-substitutes and bench-rules",
+                    "usage of the trade", model::Trust::trade);
+    std::size_t place = 0;
+    for (const auto& candidate : found) {
+      if (++place > kMostShown) break;
+      Output& output = answer_.say("candidate", candidate.verdict + ": " + candidate.reason, candidate.rests_on);
+      output.name = "candidate." + candidate.cell.substr(candidate.cell.find('/') + 1);
+      output.label = candidate.name;
+    }
+    if (found.size() > kMostShown) answer_.holds("More cells are as large and are left out: the list is cut after the best.");
+  }
+
+  void cautions(const std::vector<Candidate>& found) {
+    const auto is_test = [](const Candidate& one) { return one.verdict == "bench test only"; };
+    if (std::any_of(found.begin(), found.end(), is_test))
+      answer_.caution("", "A cell for the bench test comes out again the same day.");
+    if (std::find(wanted_.systems.begin(), wanted_.systems.end(), "mercuric-oxide") != wanted_.systems.end())
+      answer_.caution(
+          "caution/mercury-era-leak",
+          "Mercury cells are withdrawn and go to the point that takes hazardous waste; an old leak may hold mercury.");
+    if (wanted_.in_series > 1) answer_.holds("A stack is replaced by a stack of as many cells.");
+    answer_.caution(
+        "caution/cell-abuse",
+        "No soldering, no charging, no metal tweezers across a cell; with two cells both are changed, same type and date.");
+    answer_.caution("", "Open voltage does not tell alkaline from silver: read the mark on the cell.");
+    answer_.holds("Size by the largest measures of each record; a taller cell is never forced in.");
+  }
+
+  Ask& ask_;
+  Answer& answer_;
+  Wanted wanted_;
+};
+
+Result cell_swap(const Inputs& inputs, const Context& context) {
+  const Calculator self = cell_swap_calculator();
+  Ask ask(self, inputs, context);
+  Answer answer(kName);
+  Swap(ask, answer).run();
+  return ask.failed() ? ask.refused() : answer.done();
+}
+
+}  // namespace
+
+Calculator cell_swap_calculator() {
+  return {kName,
+          "which cells go in place of one",
+          {{"cell", "a cell of the handbook, by designation or number", "sr754w", false},
+           {"diameter", "measured, instead of a cell", "7.9 mm", false},
+           {"height", "measured, instead of a cell", "5.4 mm", false},
+           {"measured", "what was measured: old-cell or well", "well", false},
+           {"voltage", "of the old cell, by its mark", "1.55 V", false},
+           {"load", "largest current that the watch draws", "10 mA", false},
+           {"lamp", "whether the watch has one", "yes", false},
+           {"alarm", "whether the watch has one", "no", false}},
+          cell_swap};
+}
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,231 @@
+// In: residue=, mass=, liquid=, strength=. Out: how much of the liquid turns the residue into a salt, in swabs first, and the
+// gas that comes of it. A residue of several substances in unknown shares is reckoned for each; the ends are theirs.
+
+#include "bench/crust_dose.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "base/quantity.h"
+#include "bench/answer.h"
+#include "bench/ask.h"
+#include "bench/print_rule.h"
+
+namespace benchleaf::bench {
+namespace {
+
+using base::Unit;
+
+constexpr std::string_view kName = "crust-dose";
+constexpr std::string_view kVolume = "V = m n / (M c): mass by molar mass, times equivalents, by the moles a litre neutralises";
+constexpr Plausible kMass{0.01, 100000};       // mg
+constexpr Plausible kStrength{0.01, 100};      // % w/v
+constexpr double kGramsPerLitre = 10;          // of 1 % w/v
+constexpr double kMillimolesPerMilligram = 1;  // mg by g/mol is mmol, and mmol by mol/L is mL
+
+/// Printed as the volume of the answer is.
+std::string dose(double millilitres) {
+  const PrintRule* rule = print_rule(kName, "volume");
+  return rule == nullptr ? std::string() : base::printed(figure(*rule, millilitres), Unit::millilitre);
+}
+
+/// A substance that the liquid can answer.
+struct Part {
+  std::string substance;
+  Amount need;  ///< mmol of acid or base for a milligram
+  Amount gas;   ///< mmol of gas from a milligram
+};
+
+class Dose {
+ public:
+  Dose(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
+
+  void run() {
+    residue_ = ask_.record("residue", {"residue", "substance"});
+    liquid_ = ask_.record("liquid", {"chemistry", "substance"});
+    const Amount mass = ask_.amount("mass", Unit::milligram, kMass);
+    if (ask_.failed()) return;
+    refuse_never();
+    find_agent();
+    find_parts();
+    const Amount swab = ask_.row("bench-rules", "swab", "value", Unit::millilitre);
+    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::one);
+    if (ask_.failed()) return;
+    warnings();
+    Amount need = span_of(&Part::need);
+    const Amount volume = mass * need / per_millilitre_;
+    answer_.formula(std::string(kVolume), "stoichiometry; equivalents and molar masses as the records state them",
+                    model::Trust::handbook);
+    const Amount swabs = volume / swab;
+    Output& first = answer_.count("swabs", swabs, "swab");
+    first.printed += swabs.has_ends ? ", rounded up" : " (" + dose(volume.nominal) + ", rounded up)";
+    answer_.put("volume", volume, Unit::millilitre);
+    const Amount gas = mass * span_of(&Part::gas) * molar_volume;
+    if (gas.high > 0) {
+      answer_.formula("gas = m k / M x molar volume, k moles of gas from one of the substance", "ideal gas, 20 °C, 101.325 kPa",
+                      model::Trust::handbook);
+      answer_.put("gas", gas, Unit::millilitre);
+    }
+    working(mass, volume);
+  }
+
+ private:
+  /// Two records that must not meet are not reckoned.
+  void refuse_never() {
+    const auto substances = [this](const std::string& record) {
+      std::vector<std::string> list = {record};
+      for (const auto& part : parts_of(record)) list.push_back(part);
+      return list;
+    };
+    const auto forbids = [this](const std::string& record, const std::vector<std::string>& others) {
+      for (int i = 0;; ++i) {
+        const std::string path = "meets." + std::to_string(i);
+        const std::string with = ask_.word(record, path + ".with");
+        if (with.empty()) return;
+        const bool meets = std::find(others.begin(), others.end(), with) != others.end();
+        if (meets && ask_.word(record, path + ".verdict") == "never")
+          ask_.fail("liquid", ask_.title(record) + " must never meet it");
+      }
+    };
+    forbids(residue_, substances(liquid_));
+    forbids(liquid_, substances(residue_));
+  }
+
+  std::vector<std::string> parts_of(const std::string& record) const {
+    std::vector<std::string> parts;
+    for (int i = 0;; ++i) {
+      const std::string part = ask_.word(record, "made-of." + std::to_string(i) + ".substance");
+      if (part.empty()) return parts;
+      parts.push_back(part);
+    }
+  }
+
+  bool is_acid(const std::string& substance) const { return ask_.word(substance, "acts-as") == "acid"; }
+  bool is_base(const std::string& substance) const { return ask_.word(substance, "acts-as") == "base"; }
+
+  /// What in the liquid does the work, and how many moles of it a litre holds.
+  void find_agent() {
+    std::vector<std::string> parts = parts_of(liquid_);
+    if (parts.empty()) parts.push_back(liquid_);
+    std::size_t place = 0;
+    while (place < parts.size() && !is_acid(parts[place]) && !is_base(parts[place])) ++place;
+    if (place == parts.size()) {
+      ask_.fail("liquid", ask_.title(liquid_) + " is no acid and no base: it dissolves and carries away, it neutralises nothing");
+      return;
+    }
+    agent_ = parts[place];
+    strength_ = strength("made-of." + std::to_string(place) + ".strength");
+    const Amount molar_mass = ask_.needed("liquid", agent_, "molar-mass", Unit::gram_per_mole);
+    const Amount equivalents = ask_.needed("liquid", agent_, "equivalents", Unit::one);
+    per_millilitre_ = strength_ * exactly(kGramsPerLitre) / molar_mass * equivalents;
+  }
+
+  Amount strength(const std::string& path) {
+    if (ask_.has("strength")) return ask_.amount("strength", Unit::percent_mass_by_volume, kStrength);
+    if (auto stated = ask_.stated(liquid_, path, Unit::percent_mass_by_volume)) return *stated;
+    const auto by_mass = ask_.stated(liquid_, path, Unit::percent_by_mass);
+    const auto density = ask_.stated(liquid_, "density", Unit::gram_per_millilitre);
+    if (by_mass && density) return *by_mass * *density;
+    if (by_mass) {
+      answer_.holds("The strength is by mass and the density is not stated: it is taken as that of water.");
+      return *by_mass;
+    }
+    ask_.fail("strength", ask_.title(liquid_) + " does not state its strength: read the label");
+    return exactly(1);
+  }
+
+  void find_parts() {
+    if (ask_.failed()) return;
+    std::vector<std::string> substances = parts_of(residue_);
+    if (substances.empty()) substances.push_back(residue_);
+    for (const auto& substance : substances) {
+      const bool answered = is_acid(agent_) ? is_base(substance) : is_acid(substance);
+      const auto molar_mass = ask_.stated(substance, "molar-mass", Unit::gram_per_mole);
+      const auto equivalents = ask_.stated(substance, "equivalents", Unit::one);
+      if (!answered || !molar_mass || !equivalents) continue;
+      const Amount gas = ask_.stated(substance, "gas.moles", Unit::one).value_or(exactly(0));
+      const Amount one = exactly(kMillimolesPerMilligram);
+      parts_.push_back({substance, *equivalents * one / *molar_mass, gas * one / *molar_mass});
+    }
+    if (!parts_.empty()) return;
+    ask_.fail("liquid", ask_.title(liquid_) + " does not neutralise " + ask_.title(residue_) + ": both are on the same side");
+  }
+
+  /// From the part that needs least to the one that needs most; the nominal is that of the first, which the record names
+  /// first because there is most of it.
+  Amount span_of(Amount Part::*figure) const {
+    std::vector<Amount> all;
+    for (const auto& part : parts_) all.push_back(part.*figure);
+    Amount span = detail::resting_on(all);
+    span.nominal = all.front().nominal;
+    span.low = all.front().low;
+    span.high = all.front().high;
+    for (const auto& one : all) {
+      detail::widen(span, one.low);
+      detail::widen(span, one.high);
+    }
+    span.has_ends = span.low < span.high;
+    return span;
+  }
+
+  void warnings() {
+    if (is_acid(agent_)) {
+      answer_.warn("caution/caustic-crust",
+                   "The crust is caustic: glasses and gloves, lift it with a damp swab, no brush, no blowing.");
+      answer_.warn("caution/mercury-era-leak",
+                   "An old leak may hold mercury: gloves, damp swabs, bagged; no heat, no ultrasonic bath.");
+    }
+    answer_.warn("caution/never-neutralise-on-a-person",
+                 "On skin or in an eye: water at once, 15 to 20 minutes. Never the agent.");
+    const bool fizzes = std::any_of(parts_.begin(), parts_.end(), [](const Part& part) { return part.gas.high > 0; });
+    if (fizzes) answer_.warn("caution/gas-in-closed-vessel", "It fizzes: an open dish, never a closed vial.");
+    answer_.caution("",
+                    "The dose is what the crust takes up, not what to pour: swab by swab until it stops fizzing, then rinse.");
+    answer_.caution("",
+                    "Where it just ceases to fizz a little of the agent is left over: wipe three times with distilled water.");
+  }
+
+  void working(const Amount& mass, const Amount& volume) {
+    answer_.step(ask_.title(liquid_) + ": " + shown(strength_, Unit::percent_mass_by_volume) + " of " + ask_.title(agent_) +
+                 ", " + shown(per_millilitre_.nominal, 4, Unit::mole_per_litre) + " that neutralise");
+    for (const auto& part : parts_) {
+      answer_.step(ask_.title(part.substance) + ": " +
+                   shown(part.need.nominal * mass.nominal / per_millilitre_.nominal, 4, Unit::millilitre) + " for " +
+                   shown(mass, Unit::milligram));
+    }
+    answer_.step("swabs: " + shown(volume.nominal, 3, Unit::millilitre) + " by swabs, rounded up");
+    answer_.holds("Holds while the whole mass is the substance named, and the label of the liquid is right.");
+    if (parts_.size() > 1) answer_.holds("The shares of the crust are not known: the ends are those of one part alone.");
+    answer_.nominal_only(volume, "mass and strength");
+  }
+
+  Ask& ask_;
+  Answer& answer_;
+  std::string residue_, liquid_, agent_;
+  Amount strength_, per_millilitre_;
+  std::vector<Part> parts_;
+};
+
+Result crust_dose(const Inputs& inputs, const Context& context) {
+  const Calculator self = crust_dose_calculator();
+  Ask ask(self, inputs, context);
+  Answer answer(kName);
+  Dose(ask, answer).run();
+  return ask.failed() ? ask.refused() : answer.done();
+}
+
+}  // namespace
+
+Calculator crust_dose_calculator() {
+  return {kName,
+          "how much of a weak acid or base a crust takes, in swabs",
+          {{"residue", "a residue or substance of the handbook", "potassium-carbonate", true},
+           {"mass", "how much of it", "100 mg", true},
+           {"liquid", "what answers it", "white-vinegar", true},
+           {"strength", "of the liquid, as on your label", "5 % w/v", false}},
+          crust_dose};
+}
+
+}  // namespace benchleaf::bench

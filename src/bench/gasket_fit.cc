@@ -1,0 +1,249 @@
+// In: a measure and what it is of (seat=, bore=, face=, old-inside=, old-outside=), section=, series=, the groove. Out: the
+// size of the series that sits, why its neighbours do not, stretch, section after it, squeeze and fill. Without the groove the
+// answer is about the diameter alone, and says so.
+
+#include "bench/gasket_fit.h"
+
+#include <optional>
+#include <string>
+
+#include "base/number.h"
+#include "base/quantity.h"
+#include "bench/answer.h"
+#include "bench/ask.h"
+#include "bench/gasket_groove.h"
+#include "bench/gasket_sizes.h"
+
+namespace benchleaf::bench {
+namespace {
+
+using base::Unit;
+
+constexpr std::string_view kName = "gasket-fit";
+constexpr Plausible kDiameter{0.3, 120};  // mm
+constexpr const char* kMeasures[] = {"seat", "bore", "face", "old-inside", "old-outside"};
+
+std::string mm(double value) { return shown(value, Unit::millimetre); }
+std::string percent(double value) { return shown(value, 2, Unit::percent); }
+
+/// Runs gasket-fit once.
+class Fit {
+ public:
+  Fit(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
+
+  void run() {
+    find_measure();
+    if (ask_.failed()) return;
+    series_ = read_series(ask_);
+    if (ask_.failed()) return;
+    needs_section();
+    find_seat();
+    rule_ = read_size_rule(ask_, of_, series_);
+    moving_ = ask_.choice("moving", {"yes", "no"}, series_.moving ? "yes" : "no") == "yes";
+    if (ask_.failed()) return;
+    warn_about_old();
+    if (series_.named) {
+      pick();
+    } else {
+      ideal();
+    }
+    if (ask_.failed()) return;
+    hints();
+  }
+
+ private:
+  void find_measure() {
+    for (const char* name : kMeasures) {
+      if (!ask_.has(name)) continue;
+      if (!measure_.empty()) ask_.fail(name, "cannot stand beside " + measure_ + ": give the one that was measured");
+      measure_ = name;
+    }
+    if (measure_.empty()) {
+      ask_.fail("seat", "is missing: say what was measured, seat, bore, face, old-inside or old-outside");
+      return;
+    }
+    given_ = ask_.amount(measure_, Unit::millimetre, kDiameter);
+    of_ = measure_ == "bore" ? Measured::bore : measure_ == "face" ? Measured::face : Measured::boss;
+  }
+
+  void needs_section() {
+    const bool outside = measure_ == "bore" || measure_ == "old-outside";
+    if (outside && !series_.section)
+      ask_.fail("section", "is missing: the outside of a gasket is its inside and twice its section");
+  }
+
+  /// The seat as measured; of an old gasket, what the seat is if the gasket is fully set, and the other end if it is not.
+  void find_seat() {
+    if (ask_.failed()) return;
+    seat_ = given_;
+    if (measure_ == "old-outside") seat_ = given_ - exactly(2) * *series_.section;
+    if (measure_ != "old-inside" && measure_ != "old-outside") return;
+    const Amount stretch = ask_.row("bench-rules", "old-gasket-set", "value", Unit::percent);
+    if (measure_ == "old-outside") answer_.step("inside of the old gasket: " + mm(seat_.nominal));
+    not_set_ = seat_ * (exactly(1) + stretch / exactly(100));
+  }
+
+  void warn_about_old() {
+    if (!not_set_) return;
+    answer_.caution("", "An old gasket is set: its inside is no measure of the seat. Measure the seat, in two directions.");
+  }
+
+  void pick() {
+    const SizeChoice choice = choose_size(series_, rule_, seat_.nominal);
+    if (not_set_) {
+      pick_of_old(choice);
+      return;
+    }
+    if (!choice.best) {
+      ask_.fail(measure_, "no size of " + ask_.title(series_.record) + " fits " + mm(seat_.nominal) + ": " + choice.why_none);
+      return;
+    }
+    put_size(*choice.best, seat_);
+    for (const auto& other : choice.others) answer_.say("rejected", mm(other.size) + ": " + verdict(other), rests_on());
+    groove(*choice.best);
+  }
+
+  /// Both ends of what the seat can be.
+  void pick_of_old(const SizeChoice& set) {
+    const SizeChoice fresh = choose_size(series_, rule_, not_set_->nominal);
+    if (!set.best || !fresh.best) {
+      ask_.fail(measure_, "no size of " + ask_.title(series_.record) + " fits: measure the seat");
+      return;
+    }
+    const std::string one = mm(*set.best);
+    const std::string other = mm(*fresh.best);
+    answer_.formula("seat = inside if fully set, inside x (1 + stretch) if not", "usage of the bench", model::Trust::memory);
+    answer_.say("size", one == other ? one : one + " or " + other + ": measure the seat", rests_on());
+    answer_.step("fully set: the seat is " + mm(seat_.nominal) + ", and " + one + " sits at " +
+                 percent(rule_.share(*set.best, seat_.nominal)));
+    answer_.step("not set: the seat is about " + shown(not_set_->nominal, 2, Unit::millimetre) + ", and " + other + " sits at " +
+                 percent(rule_.share(*fresh.best, not_set_->nominal)));
+    if (one != other) answer_.caution("", "The answer may be " + other + ", if the old gasket had not set fully.");
+  }
+
+  void put_size(double size, const Amount& seat) {
+    Amount inside = exactly(size);
+    inside.facts = series_.facts;
+    inside.trust = series_.trust;
+    const Amount tolerance = size_tolerance(ask_, series_, size);
+    if (ask_.failed()) return;
+    inside.low = size - tolerance.nominal;
+    inside.high = size + tolerance.nominal;
+    inside.has_ends = tolerance.nominal > 0;
+    inside.trust = model::weaker(inside.trust, tolerance.trust);
+    inside.facts.insert(inside.facts.end(), tolerance.facts.begin(), tolerance.facts.end());
+    answer_.formula(rule_.formula, rule_.source, rule_.trust);
+    answer_.say("size", mm(size), rests_on());
+    const SizeRule& rule = rule_;
+    const Amount share = over<2>({inside, seat}, [&rule](const auto& p) { return rule.share(p[0], p[1]); });
+    if (rule_.of_flat) {
+      answer_.put("play", share, Unit::millimetre);
+    } else {
+      answer_.put(rule_.output, share, Unit::percent);
+      answer_.holds("Sought: " + rule_.band_printed + ", " + rule_.aim_printed + " at best.");
+    }
+    if (share.has_ends) {
+      answer_.holds("The ends are those of the size: " + mm(size) + " \xC2\xB1" + base::fixed_text(tolerance.nominal, 2) +
+                    ". Measure the gasket that came out of the bag.");
+    }
+    answer_.nominal_only(share, "the size");
+    inside_ = inside;
+  }
+
+  std::string verdict(const OtherSize& other) const {
+    const std::string share =
+        rule_.of_flat ? mm(other.share) : percent(other.share) + (rule_.of == Measured::bore ? " interference" : " stretch");
+    return share + ", " + other.why;
+  }
+
+  void groove(double size) {
+    if (!series_.section || series_.flat) {
+      if (series_.flat) flat_groove(ask_, answer_, series_);
+      if (!series_.section) diameter_only();
+      return;
+    }
+    if (!ask_.has("groove-depth")) {
+      diameter_only();
+      return;
+    }
+    put_groove(ask_, answer_, {series_, rule_.of, inside_, seat_, size, moving_});
+  }
+
+  void diameter_only() {
+    answer_.say("section-verdict", "diameter only, section not proven", rests_on());
+    answer_.holds(
+        "To find the groove: press soft putty into it, close the back, open it, measure the putty: its height is the depth.");
+  }
+
+  /// No series named: which inside a gasket ought to have.
+  void ideal() {
+    if (rule_.of == Measured::bore) {
+      ask_.fail("series", "is missing: which sizes are there");
+      return;
+    }
+    answer_.formula("inside = seat / (1 + stretch)", rule_.source, rule_.trust);
+    const auto inside_for = [this](double stretch) { return seat_ / exactly(1 + stretch / 100); };
+    answer_.put("ideal-inside", inside_for(rule_.aim), Unit::millimetre);
+    Amount from = inside_for(rule_.high);
+    Amount to = inside_for(rule_.low);
+    answer_.put("least-inside", from, Unit::millimetre);
+    answer_.put("most-inside", to, Unit::millimetre);
+    diameter_only();
+  }
+
+  Amount rests_on() const {
+    Amount amount = detail::resting_on({seat_});
+    amount.trust = model::weaker(amount.trust, series_.trust);
+    amount.facts.insert(amount.facts.end(), series_.facts.begin(), series_.facts.end());
+    return amount;
+  }
+
+  void hints() {
+    if (measure_ == "seat")
+      answer_.holds(
+          "Measured was the seat, the outside of the boss or step that the gasket is drawn over. An inside of an old gasket is "
+          "another measure and gives another answer.");
+    if (measure_ == "bore") answer_.holds("Measured was the bore, the inside of the wall that the gasket lies against.");
+    if (measure_ == "face") answer_.holds("Measured was the inner wall of a groove in a face.");
+    answer_.caution("", "Measure the gasket that came out of the bag: bags are mixed up, and sizes scatter.");
+    answer_.caution("caution/not-water-resistant", "A gasket that sits makes no watch water resistant.");
+  }
+
+  Ask& ask_;
+  Answer& answer_;
+  std::string measure_;
+  Measured of_ = Measured::boss;
+  Amount given_, seat_, inside_;
+  std::optional<Amount> not_set_;
+  Series series_;
+  SizeRule rule_;
+  bool moving_ = false;
+};
+
+Result gasket_fit(const Inputs& inputs, const Context& context) {
+  const Calculator self = gasket_fit_calculator();
+  Ask ask(self, inputs, context);
+  Answer answer(kName);
+  Fit(ask, answer).run();
+  return ask.failed() ? ask.refused() : answer.done();
+}
+
+}  // namespace
+
+Calculator gasket_fit_calculator() {
+  return {kName,
+          "which size of a gasket sits, and whether its section is pressed enough",
+          {{"seat", "outside of the boss that the gasket is drawn over", "31.85 mm", false},
+           {"bore", "inside of the wall that the gasket lies against", "33.4 mm", false},
+           {"face", "inner wall of a groove in a face", "28.6 mm", false},
+           {"old-inside", "inside of the old gasket", "31.85 mm", false},
+           {"old-outside", "outside of the old gasket", "33.4 mm", false},
+           {"section", "thickness of the gasket", "0.8 mm", false},
+           {"series", "a series of the handbook", "round-0-8", false},
+           {"groove-depth", "depth of the groove with the back closed", "0.6 mm", false},
+           {"groove-width", "width of the groove", "1.1 mm", false},
+           {"moving", "yes for a crown or a pusher", "no", false}},
+          gasket_fit};
+}
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,61 @@
+// In: depth= or pressure=. Out: the other, in fresh and in sea water. Says nothing about any watch, and says so first.
+
+#include "bench/water_pressure.h"
+
+#include "base/quantity.h"
+#include "bench/answer.h"
+#include "bench/ask.h"
+
+namespace benchleaf::bench {
+namespace {
+
+using base::Unit;
+
+constexpr std::string_view kName = "water-pressure";
+constexpr Plausible kDepth{0.001, 11000};     // m
+constexpr Plausible kPressure{0.0001, 1200};  // bar
+constexpr double kPascalPerBar = 100000;
+
+Result water_pressure(const Inputs& inputs, const Context& context) {
+  const Calculator self = water_pressure_calculator();
+  Ask ask(self, inputs, context);
+  const bool by_depth = ask.has("depth");
+  if (by_depth == ask.has("pressure")) {
+    ask.fail(by_depth ? "pressure" : "depth", by_depth ? "cannot stand beside depth" : "is missing, and so is pressure");
+  }
+  const Amount given = by_depth ? ask.amount("depth", Unit::metre, kDepth) : ask.amount("pressure", Unit::bar, kPressure);
+  const Amount gravity = ask.row("physical-constants", "gravity", "value", Unit::one);
+  const Amount fresh = ask.row("physical-constants", "fresh-water", "value", Unit::kilogram_per_cubic_metre);
+  const Amount sea = ask.row("physical-constants", "sea-water", "value", Unit::kilogram_per_cubic_metre);
+  if (ask.failed()) return ask.refused();
+
+  Answer answer(kName);
+  answer.warn("caution/not-water-resistant",
+              "This is physics of water and tells nothing about this watch: what it bears is known only by a test of this watch, "
+              "on the day "
+              "of the test.");
+  answer.formula("p = density x gravity x depth", "hydrostatics; overpressure, the air above not counted",
+                 model::Trust::handbook);
+  const auto convert = [&](const Amount& density) {
+    const Amount per_metre = density * gravity / exactly(kPascalPerBar);
+    return by_depth ? given * per_metre : given / per_metre;
+  };
+  const Unit unit = by_depth ? Unit::bar : Unit::metre;
+  answer.put(by_depth ? "fresh" : "fresh-depth", convert(fresh), unit);
+  answer.put(by_depth ? "sea" : "sea-depth", convert(sea), unit);
+  answer.step("fresh water " + shown(fresh, Unit::kilogram_per_cubic_metre) + ", sea water " +
+              shown(sea, Unit::kilogram_per_cubic_metre));
+  answer.holds("Still water. A jet, a jump and a stroke of the arm add pressure of their own.");
+  return answer.done();
+}
+
+}  // namespace
+
+Calculator water_pressure_calculator() {
+  return {kName,
+          "depth of water to overpressure and back; tells nothing about any watch",
+          {{"depth", "depth of water", "30 m", false}, {"pressure", "overpressure, instead of a depth", "3 bar", false}},
+          water_pressure};
+}
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,27 @@
+// In: shapes. Out: the same in a drawing, with pen and fill.
+#include "compose/sketch.h"
+
+#include <utility>
+
+namespace benchleaf::compose {
+
+void add(model::Drawing& drawing, model::PathShape shape, model::Ink stroke, model::Ink fill, double stroke_mm) {
+  shape.stroke = stroke;
+  shape.fill = fill;
+  shape.stroke_mm = stroke_mm;
+  drawing.shapes.push_back(std::move(shape));
+}
+
+void add_arrow_head(model::Drawing& drawing, model::Mm tip, model::Mm way, double length_mm) {
+  using Op = model::PathStep::Op;
+  const double side = length_mm / 3;
+  const model::Mm back{tip.x - way.x * length_mm, tip.y - way.y * length_mm};
+  model::PathShape head;
+  head.steps.push_back({Op::move, tip, {}, {}});
+  head.steps.push_back({Op::line, {back.x + way.y * side, back.y + way.x * side}, {}, {}});
+  head.steps.push_back({Op::line, {back.x - way.y * side, back.y - way.x * side}, {}, {}});
+  head.steps.push_back({Op::close, tip, {}, {}});
+  add(drawing, std::move(head), model::Ink::none, model::Ink::ink, 0);
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,87 @@
+// In: what liquids are made of. Out: their classes as mixture-class makes them, a fact an output. A liquid of which a classed
+// part has no stated strength gives none, since its sum would be a guess; so does an aerosol, which has rules of its own.
+
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "base/number.h"
+#include "base/quantity.h"
+#include "bench/calculator.h"
+#include "derive/fact_of_output.h"
+#include "derive/makers.h"
+
+namespace benchleaf::derive {
+namespace {
+
+using model::Chemistry;
+
+constexpr std::string_view kSubstance = "substance/";
+
+/// Parts that count and what they are read from.
+struct Parts {
+  std::string text;  ///< `acetic-acid:5 %, ...` as the calculator takes it
+  model::Trust trust = model::Trust::given;
+  std::string fact;
+};
+
+std::optional<std::string> percent_text(const base::Quantity& strength) {
+  if (strength.unit == base::Unit::mole_per_litre || !strength.has_value()) return std::nullopt;
+  const auto figure = [](double value) { return base::shortest_text(base::tidy(value)); };
+  const bool range = strength.stated.low < strength.stated.high;
+  return range ? figure(strength.stated.low) + " to " + figure(strength.stated.high) : figure(strength.stated.nominal);
+}
+
+bool has_classes(const Making& making, const std::string& substance) {
+  const auto* record = making.base.find(substance);
+  if (record == nullptr || record->kind != model::Kind::substance) return false;
+  const auto& found = making.base.substances.at(record->id);
+  return !found.classes.empty() || !found.usable("classes");
+}
+
+std::optional<Parts> parts_of(const Chemistry& liquid, const Making& making) {
+  if (liquid.form == "aerosol" || !liquid.usable("made-of")) return std::nullopt;
+  Parts parts;
+  for (std::size_t i = 0; i < liquid.made_of.size(); ++i) {
+    const auto& part = liquid.made_of[i];
+    if (!has_classes(making, part.substance)) {
+      if (making.base.find(part.substance) == nullptr) return std::nullopt;
+      continue;
+    }
+    const auto percent = part.strength ? percent_text(*part.strength) : std::nullopt;
+    if (!percent) return std::nullopt;
+    const std::string id = liquid.reference() + "#made-of." + std::to_string(i) + ".strength";
+    const model::Fact* fact = making.facts.find(id);
+    if (fact != nullptr) parts.trust = model::weaker(parts.trust, fact->trust);
+    if (fact != nullptr && parts.fact.empty()) parts.fact = id;
+    parts.text += (parts.text.empty() ? "" : ", ") + part.substance.substr(kSubstance.size()) + ":" + *percent;
+  }
+  if (parts.text.empty()) return std::nullopt;
+  return parts;
+}
+
+void give(bench::Inputs& inputs, const char* name, const Chemistry& liquid, const char* path,
+          const std::optional<base::Quantity>& quantity, const Making& making) {
+  const bool stated = quantity && (quantity->has_value() || quantity->form == base::QuantityForm::none);
+  const model::Fact* fact = making.facts.find(liquid.reference() + "#" + path);
+  if (!stated || fact == nullptr) return;
+  inputs.emplace(name, bench::Given{quantity->written, fact->trust, fact->id});
+}
+
+}  // namespace
+
+void make_mixture_class_facts(Making& making) {
+  for (const auto& [id, liquid] : making.base.chemistries) {
+    const auto parts = parts_of(liquid, making);
+    if (!parts) continue;
+    bench::Inputs inputs = {{"part", {parts->text, parts->trust, parts->fact}}};
+    give(inputs, "ph", liquid, "ph", liquid.ph, making);
+    give(inputs, "flash", liquid, "flash-point", liquid.flash_point, making);
+    give(inputs, "boiling", liquid, "boiling-point", liquid.boiling_point, making);
+    bench::Result result = bench::reckon("mixture-class", inputs, {making.tables, making.facts});
+    for (auto& output : result.outputs)
+      making.facts.add(fact_of_output(std::move(output), liquid.reference(), result.calculator));
+  }
+}
+
+}  // namespace benchleaf::derive

@@ -1,0 +1,70 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "model/book.h"
+
+namespace benchleaf::model {
+
+/// What a chart says, device-neutral: compose writes it, page sets it at the largest type that fits.
+
+/// Verdicts of things across on things down; a cell without one has no data.
+struct Matrix {
+  struct Row {
+    Runs head;
+    std::vector<std::optional<Verdict>> cells;  ///< as many as columns
+  };
+  std::vector<Runs> columns;
+  std::vector<Row> rows;
+};
+
+/// Small pictures side by side, each with a few words under it.
+struct Pictures {
+  struct Picture {
+    std::shared_ptr<const Drawing> drawing;
+    Runs words;
+  };
+  std::vector<Picture> pictures;
+};
+
+/// Messages side by side, equally high.
+struct Messages {
+  std::vector<Message> messages;
+};
+
+using PanelBlock = std::variant<Paragraph, Table, Matrix, Pictures, Messages>;
+
+/// One answer of a chart under its head.
+struct Panel {
+  std::string title;
+  Runs note;  ///< small, beside the title: units, signs
+  std::vector<PanelBlock> blocks;
+  int keep = 1;       ///< the higher, the sooner it is dropped; 1 is never dropped
+  bool wide = false;  ///< over all columns of the sheet; tables in it run on side by side
+};
+
+/// One side of a chart.
+struct Sheet {
+  std::string title;
+  std::string subtitle;
+  std::string imprint;  ///< `Benchleaf, edition 1, November 2026`
+  std::vector<Panel> panels;
+  std::shared_ptr<const Drawing> code;  ///< edition and chart as a square code
+};
+
+/// A chart: one or two sides on each of its papers.
+struct SheetSet {
+  std::string id;  ///< of the record
+  std::string title;
+  std::string language = "en-GB";
+  std::string iso_date;
+  std::vector<std::string> papers;  ///< a4, letter, a3, tabloid
+  bool landscape = false;
+  std::vector<Sheet> sides;
+};
+
+}  // namespace benchleaf::model

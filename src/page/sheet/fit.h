@@ -1,0 +1,46 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "model/sheet.h"
+#include "page/setting.h"
+#include "page/sheet/arrange.h"
+#include "page/sheet/panel.h"
+#include "page/sheet/sheet_paper.h"
+
+namespace benchleaf::page {
+
+/// Words and figures of a chart are read at 60 cm: 16 minutes of arc of capital height.
+inline constexpr double kFloorPt = 11.2;
+/// At twice the floor larger type is read no sooner.
+inline constexpr double kLargestPt = 22.4;
+
+/// Panels set at one size in a number of columns.
+struct Trial {
+  PanelWidth width;
+  std::vector<Strip> strips;
+  std::vector<PanelSize> sizes;
+  Arrangement arrangement;
+};
+
+/// Sets panels with words this large, under `parent`.
+Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const SheetPaper& paper, double words_pt, int columns,
+                TagId parent);
+
+/// How one side is to be set.
+struct SheetFit {
+  double words_pt = kFloorPt;  ///< words and figures; trade numbers are 18/11.2 of it, other look-up keys 14/11.2
+  int columns = 0;
+  std::vector<model::Panel> panels;     ///< those that have room
+  std::vector<std::string> limited_by;  ///< titles of the panels that keep the type from being larger
+  std::vector<std::string> dropped;     ///< titles of the panels that had no room
+};
+
+/// The largest type at which all panels fit, and the columns for it. Where they do not fit at the floor, panels go, the one
+/// with the highest `keep` first, each with a finding that says by how much it missed; when nothing may go any more, the
+/// side is an error.
+SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::Sheet& side, const SheetPaper& paper,
+                  report::Findings& findings);
+
+}  // namespace benchleaf::page

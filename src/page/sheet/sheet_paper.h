@@ -1,0 +1,29 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "page/display.h"
+
+namespace benchleaf::page {
+
+/// The measures of a sheet, as it lies.
+struct SheetPaper {
+  std::string name;  ///< `a3 landscape`
+  Length width = 0;
+  Length height = 0;
+  Length edge = 0;        ///< clear of everything, for the laminator
+  Length title_band = 0;  ///< from the edge to the rule under the title
+  Length foot_band = 0;   ///< from the rule above the check bar to the edge
+  Length gap = 0;         ///< between columns
+
+  Length live_width() const { return width - 2 * edge; }
+  Length live_top() const { return edge + title_band; }
+  Length live_height() const { return height - 2 * edge - title_band - foot_band; }
+};
+
+/// a4, letter, a3 or tabloid, upright or lying; nothing for another name.
+std::optional<SheetPaper> sheet_paper(std::string_view name, bool landscape);
+
+}  // namespace benchleaf::page

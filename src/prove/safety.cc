@@ -1,0 +1,81 @@
+// Rules about the help that a caution gives, the titles of signs, and cautions that nobody asks for.
+
+#include <optional>
+#include <set>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "base/ascii.h"
+#include "prove/published_checks.h"
+#include "prove/shared.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using report::Rule;
+
+/// A sign number with the words in brackets behind it: `W021 (flammable material)`.
+std::vector<std::pair<std::string, std::string>> titled_signs(const std::string& text) {
+  constexpr std::size_t kNumber = 4;
+  std::vector<std::pair<std::string, std::string>> found;
+  for (std::size_t at = text.find(" ("); at != std::string::npos; at = text.find(" (", at + 1)) {
+    if (at < kNumber) continue;
+    const std::string number = text.substr(at - kNumber, kNumber);
+    const bool letter = std::string_view("EFMPW").find(number[0]) != std::string_view::npos;
+    const bool digits = number.find_first_not_of("0123456789", 1) == std::string::npos;
+    const bool starts = at == kNumber || text[at - kNumber - 1] == ' ';
+    const std::size_t end = text.find(')', at);
+    if (letter && digits && starts && end != std::string::npos) found.emplace_back(number, text.substr(at + 2, end - at - 2));
+  }
+  return found;
+}
+
+}  // namespace
+
+void check_first_aid(const Proof& proof) {
+  for (const auto& [id, caution] : proof.base.cautions) {
+    if (!caution.call || !caution.usable("call") || !caution.usable("first-aid") || !caution.first_aid.empty()) continue;
+    proof.findings.add(Rule::caution_first_aid, caution.span_of("call"),
+                       "a call for help, and not a word on what to do till it comes", "add first-aid:");
+  }
+}
+
+void check_sign_titles(const Proof& proof) {
+  for (const model::Record* record : proof.base.all()) {
+    visit_scalars(*record, [&](const std::string& path, const model::Node& node) {
+      for (const auto& [number, title] : titled_signs(node.text)) {
+        const model::SafetySign* sign = proof.tables.safety_sign(number);
+        if (sign != nullptr && plain_words(sign->title) == plain_words(title)) continue;
+        proof.findings.add(Rule::sign_title, record->span_of(path),
+                           "found " + number + " as " + title +
+                               (sign == nullptr ? ", but no table has that number" : ", but it says " + sign->title),
+                           "correct the number or the words");
+      }
+    });
+  }
+}
+
+void check_cautions_are_cited(const Proof& proof) {
+  if (!proof.base.broken.empty()) return;
+  std::set<std::string> cited;
+  for (const model::Record* record : proof.base.all()) {
+    if (!record->unusable.empty()) return;  // a broken field may be the one that asks
+    for (const auto& reference : record->references) cited.insert(reference.target);
+    if (record->kind == model::Kind::page) {
+      for (const auto& part : proof.base.pages.at(record->id).parts) {
+        const auto* request = std::get_if<model::DerivedRequest>(&part);
+        const auto* asked = request == nullptr ? nullptr : request->body.find("record");
+        if (asked != nullptr) cited.insert(proof.base.resolved(asked->text));
+      }
+    }
+  }
+  for (const auto& [id, caution] : proof.base.cautions) {
+    if (cited.count(caution.reference()) > 0) continue;
+    proof.findings.add(Rule::coverage_caution, caution.span, "no record asks for the caution " + id,
+                       "name it where its hazard can be met");
+  }
+}
+
+}  // namespace benchleaf::prove

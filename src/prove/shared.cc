@@ -1,0 +1,78 @@
+// In: records and their fields. Out: what several rules ask of them in the same way.
+
+#include "prove/shared.h"
+
+#include <algorithm>
+#include <array>
+
+#include "base/ascii.h"
+#include "base/number.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using model::Node;
+using Visit = std::function<void(const std::string&, const Node&)>;
+
+/// What a record says about its own provenance is no statement about the world.
+constexpr std::array<std::string_view, 4> kProvenance = {"id", "aliases", "basis", "conflicts"};
+
+void walk(const model::Record& record, const std::string& path, const Node& node, const Visit& visit) {
+  if (node.is_scalar()) {
+    if (record.usable(path)) visit(path, node);
+    return;
+  }
+  for (const auto& member : node.members) walk(record, path.empty() ? member.key : path + "." + member.key, member.value, visit);
+  for (std::size_t i = 0; i < node.items.size(); ++i) walk(record, path + "." + std::to_string(i), node.items[i], visit);
+}
+
+}  // namespace
+
+std::optional<double> stated_value(const model::Record& record, std::string_view path,
+                                   const std::optional<base::Quantity>& quantity, base::Unit unit) {
+  if (!quantity || !record.usable(path) || !quantity->has_value()) return std::nullopt;
+  const auto value = quantity->value_in(unit);
+  if (!value) return std::nullopt;
+  return base::tidy(*value);
+}
+
+std::string shown(const std::optional<base::Quantity>& quantity) { return quantity ? base::terminal(*quantity) : "nothing"; }
+
+std::string shown(double value, base::Unit unit) {
+  return base::to_terminal(base::printed(base::shortest_text(base::tidy(value)), unit));
+}
+
+bool has_conflict(const model::Record& record, std::string_view field) {
+  return std::any_of(record.conflicts.begin(), record.conflicts.end(), [&](const model::Conflict& conflict) {
+    return field.substr(0, conflict.field.size()) == conflict.field &&
+           (field.size() == conflict.field.size() || field[conflict.field.size()] == '.');
+  });
+}
+
+void visit_scalars(const model::Record& record, const Visit& visit) {
+  for (const auto& member : record.root.members) {
+    if (std::find(kProvenance.begin(), kProvenance.end(), member.key) == kProvenance.end()) {
+      walk(record, member.key, member.value, visit);
+    }
+  }
+}
+
+std::string plain_words(std::string_view text) {
+  std::string words;
+  for (const char c : base::lower_ascii(text)) {
+    const bool counts = base::is_digit(c) || (c >= 'a' && c <= 'z');
+    if (counts) words += c;
+    if (!counts && !words.empty() && words.back() != ' ') words += ' ';
+  }
+  while (!words.empty() && words.back() == ' ') words.pop_back();
+  return words;
+}
+
+const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference) {
+  const model::Record* record = proof.base.find(reference);
+  return record == nullptr || record->kind != kind ? nullptr : record;
+}
+
+std::string did_you_mean(const std::string& nearest) { return nearest.empty() ? std::string() : "did you mean " + nearest + "?"; }
+
+}  // namespace benchleaf::prove

@@ -1,0 +1,39 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/quantity.h"
+#include "model/node.h"
+#include "prove/proof.h"
+
+namespace benchleaf::prove {
+
+/// The nominal of a stated quantity in a unit, tidied; nothing where the field is unusable, absent or states no value.
+std::optional<double> stated_value(const model::Record& record, std::string_view path,
+                                   const std::optional<base::Quantity>& quantity, base::Unit unit);
+
+/// The quantity as the terminal shows it.
+std::string shown(const std::optional<base::Quantity>& quantity);
+
+/// A figure with its unit as the terminal shows it.
+std::string shown(double value, base::Unit unit);
+
+/// Whether the record states a disagreement about the field or about what it is part of.
+bool has_conflict(const model::Record& record, std::string_view field);
+
+/// Calls `visit(path, node)` for every usable scalar of the record below its provenance, in file order.
+void visit_scalars(const model::Record& record, const std::function<void(const std::string&, const model::Node&)>& visit);
+
+/// The text as lower case with every run of other signs than letters and digits as one space.
+std::string plain_words(std::string_view text);
+
+/// The record of a kind behind a reference `kind/id`, or nullptr.
+const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference);
+
+/// `did you mean NEAREST?`, or empty.
+std::string did_you_mean(const std::string& nearest);
+
+}  // namespace benchleaf::prove

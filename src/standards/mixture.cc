@@ -1,0 +1,333 @@
+// In: the classes and shares of ingredients, what was measured on the whole, and the tables of limits. Out: the classes of
+// the mixture, and what no percentage decides.
+
+#include "standards/mixture.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "base/number.h"
+#include "base/quantity.h"
+#include "standards/table_view.h"
+
+namespace benchleaf::standards {
+namespace {
+
+using Row = model::PublishedTable::Row;
+
+constexpr double kNotCounted = 0;
+constexpr double kAlwaysNamed = 0.1;  ///< percent; the lowest generic cut-off of annex I
+
+bool begins_with(std::string_view text, std::string_view start) { return text.substr(0, start.size()) == start; }
+
+/// `Skin Corr. 1` for its three sub-categories, else the class itself.
+std::string family_of(const std::string& hazard_class) {
+  constexpr std::string_view kCorrosive = "Skin Corr. 1";
+  return begins_with(hazard_class, kCorrosive) ? std::string(kCorrosive) : hazard_class;
+}
+
+std::string percent_text(double value) { return base::shortest_text(base::tidy(value)) + " %"; }
+
+double percent_of(const Row& row, std::string_view column) {
+  return cell_value(row, column, base::Unit::percent_by_mass).value_or(kNotCounted);
+}
+
+/// The lowest specific limit of a part for a class, or nothing.
+std::optional<double> specific_limit(const MixturePart& part, const std::string& family, std::string_view statement) {
+  std::optional<double> lowest;
+  for (const auto& line : part.hazards) {
+    if (family_of(line.hazard_class) != family || line.statement != statement || !line.from) continue;
+    if (!lowest || *line.from < *lowest) lowest = line.from;
+  }
+  return lowest;
+}
+
+bool has_class(const MixturePart& part, const std::string& family, std::string_view statement) {
+  return std::any_of(part.hazards.begin(), part.hazards.end(), [&](const HazardLine& line) {
+    return family_of(line.hazard_class) == family && (statement.empty() || line.statement == statement);
+  });
+}
+
+/// All rows of the table of generic limits that give one class and statement.
+struct Rule {
+  std::string gives;
+  std::string statement;
+  std::vector<const Row*> rows;
+};
+
+std::vector<Rule> generic_rules(const model::Tables& tables) {
+  std::vector<Rule> rules;
+  for (const auto& row : rows_of(tables, "generic-limits")) {
+    const std::string& gives = cell_text(row, "gives");
+    const std::string& statement = cell_text(row, "statement");
+    auto found = std::find_if(rules.begin(), rules.end(),
+                              [&](const Rule& rule) { return rule.gives == gives && rule.statement == statement; });
+    if (found == rules.end()) found = rules.insert(rules.end(), Rule{gives, statement, {}});
+    found->rows.push_back(&row);
+  }
+  return rules;
+}
+
+/// The limit of one part under one rule and the share from which the part counts at all.
+struct Limit {
+  double limit = 0;
+  double cut_off = 0;
+};
+
+/// STOT SE 3 is two effects, each counted with its own kind only.
+std::string_view statement_that_counts(const Rule& rule) {
+  return rule.gives == "STOT SE 3" ? std::string_view(rule.statement) : std::string_view();
+}
+
+std::optional<Limit> limit_of(const MixturePart& part, const Rule& rule) {
+  std::optional<Limit> lowest;
+  for (const Row* row : rule.rows) {
+    if (!has_class(part, cell_text(*row, "counts"), statement_that_counts(rule))) continue;
+    const Limit limit{percent_of(*row, "limit"), percent_of(*row, "cut-off")};
+    if (!lowest || limit.limit < lowest->limit) lowest = limit;
+  }
+  auto specific = specific_limit(part, rule.gives, rule.statement);
+  // An entry that limits its corrosion and says nothing of the eye means both by the one limit.
+  if (!specific && rule.gives == "Eye Dam. 1" && !has_class(part, "Eye Dam. 1", {})) {
+    specific = specific_limit(part, "Skin Corr. 1", "H314");
+  }
+  if (!specific) return lowest;
+  const double cut_off = lowest ? std::min(lowest->cut_off, *specific) : *specific;
+  return Limit{*specific, cut_off};
+}
+
+double factor_of(const MixturePart& part, const Rule& rule) {
+  if (!begins_with(rule.gives, "Aquatic")) return 1;
+  return rule.gives == "Aquatic Acute 1" ? part.m_acute : has_class(part, "Aquatic Chronic 1", {}) ? part.m_chronic : 1;
+}
+
+/// Adds up one mixture.
+class Classifier {
+ public:
+  Classifier(const Mixture& mixture, const model::Tables& tables) : mixture_(mixture), tables_(tables) {}
+
+  Classification run() {
+    for (const auto& rule : generic_rules(tables_)) add_up(rule);
+    add_acute();
+    add_flammable();
+    add_oxidising();
+    add_supplementary();
+    add_extreme_ph();
+    add_uncovered();
+    drop_weaker();
+    return std::move(result_);
+  }
+
+ private:
+  void found(std::string hazard_class, std::string statement, std::string why, bool sure = true) {
+    result_.classes.push_back({std::move(hazard_class), std::move(statement), std::move(why), sure});
+  }
+
+  void add_up(const Rule& rule) {
+    double sum = 0;
+    std::string why;
+    for (const auto& part : mixture_.parts) {
+      const auto limit = limit_of(part, rule);
+      const double factor = factor_of(part, rule);
+      if (!limit || limit->limit <= 0 || base::tidy(part.percent * factor) < limit->cut_off) continue;
+      sum += part.percent * factor / limit->limit;
+      why +=
+          (why.empty() ? "" : " + ") + part.name + " " + percent_text(part.percent * factor) + " / " + percent_text(limit->limit);
+    }
+    if (base::tidy(sum) < 1) return;
+    if (rule.gives == "Asp. Tox. 1") {
+      found(rule.gives, rule.statement, why, false);
+      result_.undecided.push_back(
+          "H304 holds where the viscosity at 40 \xC2\xB0"
+          "C is 20.5 mm2/s or less");
+      return;
+    }
+    found(rule.gives == "Skin Corr. 1" ? corrosive_class() : rule.gives, rule.statement, why + " = " + base::fixed_text(sum, 2));
+  }
+
+  /// The strongest sub-category whose members alone, with those above them, come up to their limits.
+  std::string corrosive_class() const {
+    constexpr double kGeneric = 5;
+    const std::string base_class = "Skin Corr. 1";
+    for (const char letter : {'A', 'B', 'C'}) {
+      double sum = 0;
+      for (const auto& part : mixture_.parts) {
+        std::optional<double> limit;
+        for (const auto& line : part.hazards) {
+          const bool member = line.hazard_class.size() == base_class.size() + 1 && begins_with(line.hazard_class, base_class) &&
+                              line.hazard_class.back() <= letter;
+          if (member) limit = std::min(limit.value_or(line.from.value_or(kGeneric)), line.from.value_or(kGeneric));
+        }
+        if (limit) sum += part.percent / *limit;
+      }
+      if (base::tidy(sum) >= 1) return base_class + letter;
+    }
+    return base_class;
+  }
+
+  /// The category that a route's estimate falls into, or nothing: 100 through the sum of shares through points.
+  const Row* acute_row(std::string_view route) const {
+    std::vector<const Row*> rows;
+    for (const auto& row : rows_of(tables_, "acute-toxicity-limits")) {
+      if (cell_text(row, "route") == route) rows.push_back(&row);
+    }
+    double sum = 0;
+    for (const auto& part : mixture_.parts) {
+      double strongest = 0;
+      for (const Row* row : rows) {
+        const std::string& category = cell_text(*row, "category");
+        const double cut_off = category == "4" ? 1 : kAlwaysNamed;
+        const auto point = base::parse_decimal(cell_text(*row, "point"));
+        if (!point || part.percent < cut_off || !has_class(part, "Acute Tox. " + category, cell_text(*row, "statement")))
+          continue;
+        strongest = std::max(strongest, part.percent / *point);
+      }
+      sum += strongest;
+    }
+    if (sum <= 0) return nullptr;
+    for (const Row* row : rows) {
+      const auto up_to = base::parse_decimal(cell_text(*row, "up-to"));
+      if (up_to && base::tidy(100 / sum) <= *up_to) return row;
+    }
+    return nullptr;
+  }
+
+  void add_acute(const Row* row, bool sure) {
+    if (row == nullptr) return;
+    const std::string route = cell_text(*row, "route");
+    found("Acute Tox. " + cell_text(*row, "category"), cell_text(*row, "statement"), "estimate for " + route, sure);
+  }
+
+  void add_acute() {
+    add_acute(acute_row("oral"), true);
+    add_acute(acute_row("dermal"), true);
+    const Row* vapour = acute_row("vapour");
+    const Row* mist = acute_row("mist");
+    const bool agree = vapour != nullptr && mist != nullptr && cell_text(*vapour, "category") == cell_text(*mist, "category");
+    add_acute(mist != nullptr ? mist : vapour, agree);
+    if ((vapour != nullptr || mist != nullptr) && !agree) {
+      result_.undecided.push_back("harm by inhaling depends on whether vapour or mist is breathed");
+    }
+  }
+
+  void add_flammable() {
+    const bool burns = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
+      return std::any_of(part.hazards.begin(), part.hazards.end(),
+                         [](const HazardLine& line) { return begins_with(line.hazard_class, "Flam. Liq."); });
+    });
+    if (mixture_.no_flash_point) return;
+    if (!mixture_.flash_point) {
+      if (burns) result_.undecided.push_back("whether it burns follows from its flash point, not from a percentage");
+      return;
+    }
+    constexpr double kLowBoiling = 35, kUpperEnd = 60;
+    for (const auto& row : rows_of(tables_, "flammable-categories")) {
+      const auto from = cell_value(row, "flash-from", base::Unit::degree_celsius);
+      const auto below = cell_value(row, "flash-below", base::Unit::degree_celsius);
+      const double flash = *mixture_.flash_point;
+      if (!from || !below || flash < *from || (flash >= *below && !(flash == *below && *below == kUpperEnd))) continue;
+      const std::string& boiling = cell_text(row, "boiling");
+      const bool low = mixture_.boiling && *mixture_.boiling <= kLowBoiling;
+      if ((boiling == "up to 35 \xC2\xB0"
+                      "C" &&
+           !low) ||
+          (boiling == "above 35 \xC2\xB0"
+                      "C" &&
+           low))
+        continue;
+      found(row.key, cell_text(row, "statement"),
+            "flash point " + base::shortest_text(flash) +
+                " \xC2\xB0"
+                "C");
+      if (boiling != "any" && !mixture_.boiling) {
+        result_.undecided.push_back(
+            "no boiling point is given: it is taken to be above 35 \xC2\xB0"
+            "C");
+      }
+    }
+  }
+
+  void add_oxidising() {
+    for (const auto& part : mixture_.parts) {
+      for (const auto& line : part.hazards) {
+        if (!begins_with(line.hazard_class, "Ox. Liq.")) continue;
+        const bool within = part.percent >= line.from.value_or(kAlwaysNamed) && (!line.below || part.percent < *line.below);
+        if (!within) continue;
+        found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), false);
+        result_.undecided.push_back("how strongly " + part.name + " feeds a fire is a matter of test");
+      }
+    }
+  }
+
+  void add_supplementary() {
+    for (const auto& part : mixture_.parts) {
+      for (const auto& line : part.hazards) {
+        if (!begins_with(line.statement, "EUH") || part.percent < line.from.value_or(1)) continue;
+        found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), line.from.has_value());
+        if (!line.from) result_.undecided.push_back(line.statement + " of " + part.name + " has no limit: its supplier decides");
+      }
+    }
+  }
+
+  void add_extreme_ph() {
+    constexpr double kAcid = 2, kBase = 11.5;
+    const bool acid = mixture_.ph_low && *mixture_.ph_low <= kAcid;
+    const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= kBase;
+    if (acid || alkaline) {
+      result_.undecided.push_back(std::string("the pH is ") + (acid ? "2 or less" : "11.5 or more") +
+                                  ": corrosive, unless its reserve of acid or alkali, or a test, says otherwise");
+    }
+  }
+
+  /// Classes for which no rule of addition is kept here.
+  void add_uncovered() {
+    for (const auto& part : mixture_.parts) {
+      for (const auto& line : part.hazards) {
+        const bool covered = begins_with(line.statement, "EUH") || begins_with(line.hazard_class, "Ox. Liq.") ||
+                             begins_with(line.hazard_class, "Flam. Liq.") || begins_with(line.hazard_class, "Acute Tox.");
+        if (covered || part.percent < kAlwaysNamed || counted(line)) continue;
+        result_.undecided.push_back(line.hazard_class + " " + line.statement + " of " + part.name + " is not added up here");
+      }
+    }
+  }
+
+  bool counted(const HazardLine& line) const {
+    const std::string family = family_of(line.hazard_class);
+    const auto& rows = rows_of(tables_, "generic-limits");
+    return std::any_of(rows.begin(), rows.end(), [&](const Row& row) { return cell_text(row, "counts") == family; });
+  }
+
+  bool has(std::string_view family, bool only_sure) const {
+    return std::any_of(result_.classes.begin(), result_.classes.end(),
+                       [&](const FoundClass& one) { return family_of(one.hazard_class) == family && (one.sure || !only_sure); });
+  }
+
+  void drop_weaker() {
+    static const std::multimap<std::string, std::string> kCoveredBy = {
+        {"Skin Irrit. 2", "Skin Corr. 1"},          {"Eye Dam. 1", "Skin Corr. 1"},
+        {"Eye Irrit. 2", "Skin Corr. 1"},           {"Eye Irrit. 2", "Eye Dam. 1"},
+        {"Aquatic Chronic 2", "Aquatic Chronic 1"}, {"Aquatic Chronic 3", "Aquatic Chronic 1"},
+        {"Aquatic Chronic 3", "Aquatic Chronic 2"}};
+    auto& classes = result_.classes;
+    const auto covered = [this](const FoundClass& one) {
+      const auto [first, last] = kCoveredBy.equal_range(one.hazard_class);
+      return std::any_of(first, last, [this](const auto& pair) { return has(pair.second, true); });
+    };
+    std::vector<FoundClass> kept;
+    for (const auto& one : classes) {
+      if (!covered(one)) kept.push_back(one);
+    }
+    classes = std::move(kept);
+  }
+
+  const Mixture& mixture_;
+  const model::Tables& tables_;
+  Classification result_;
+};
+
+}  // namespace
+
+Classification classify(const Mixture& mixture, const model::Tables& tables) { return Classifier(mixture, tables).run(); }
+
+}  // namespace benchleaf::standards

@@ -1,0 +1,136 @@
+// What the bench asks most, to the figure; and what is said where no figure may stand alone.
+
+#include "support/catch.h"
+
+#include <string>
+
+#include "base/quantity.h"
+#include "bench/vectors.h"
+
+using namespace benchleaf;
+
+namespace {
+
+bench::Result ask(const std::string& request) { return test::workshop().ask(request); }
+
+std::string text_of(const std::string& request) { return bench::result_text(ask(request)); }
+
+bool says(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+}  // namespace
+
+TEST_CASE("a seat of 31.85 mm takes the 31 at 2.74 %, and 30 and 32 are out with reasons (common practice, no source)") {
+  const std::string text = text_of("gasket-fit; seat=31.85mm; section=0.8mm; series=round-0-8");
+  CHECK(says(text, "31 mm"));
+  CHECK(says(text, "2.74 %"));
+  CHECK(says(text, "30 mm: 6.17 % stretch, too tight"));
+  CHECK(says(text, "32 mm: -0.47 % stretch, it does not touch the seat"));
+  CHECK(says(text, "diameter only, section not proven"));
+  CHECK(says(text, "came out of the bag"));
+}
+
+TEST_CASE("an old gasket of 31.85 mm inside is set: the answer may be 32 (common practice, no source)") {
+  const std::string text = text_of("gasket-fit; old-inside=31.85mm; section=0.8mm; series=round-0-8");
+  CHECK(says(text, "31 mm or 32 mm"));
+  CHECK(says(text, "An old gasket is set"));
+  CHECK(says(text, "The answer may be 32 mm"));
+}
+
+TEST_CASE("100 mg of potassium carbonate: 18 swabs, 1.738 mL, 17.4 mL of gas; cautions stand first (GNU units)") {
+  const std::string text = text_of("crust-dose; residue=potassium-carbonate; mass=100mg; liquid=white-vinegar");
+  CHECK(says(text, "18 swabs (1.738 mL, rounded up)"));
+  CHECK(says(text, "gas at 20 °C"));
+  CHECK(says(text, "17.4 mL"));
+  CHECK(text.find("never a closed vial") < text.find("18 swabs"));
+  CHECK(text.find("caution/never-neutralise-on-a-person") < text.find("18 swabs"));
+}
+
+TEST_CASE("an answer names every fact it rests on, with its trust, and is no stronger than the weakest") {
+  const auto result = ask("crust-dose; residue=potassium-carbonate; mass=100 mg; liquid=white-vinegar");
+  const auto has = [&result](const std::string& fact, model::Trust trust) {
+    for (const auto& ground : result.grounds) {
+      if (ground.fact == fact) return ground.trust == trust;
+    }
+    return false;
+  };
+  CHECK(has("substance/potassium-carbonate#molar-mass", model::Trust::dataset));
+  CHECK(has("chemistry/white-vinegar#made-of.0.strength", model::Trust::trade));
+  CHECK(has("table/bench-rules#swab.value", model::Trust::memory));
+  CHECK(result.find("swabs")->trust == model::Trust::memory);
+  CHECK(says(bench::result_text(result), "138.206 g/mol (dataset)"));
+}
+
+TEST_CASE("what must never meet is refused, and so is what is on the same side") {
+  const auto silver = ask("crust-dose; residue=silver-black-film; mass=10 mg; liquid=ammonia; strength=1 % w/v");
+  REQUIRE(silver.refusal);
+  CHECK(silver.refusal->input == "liquid");
+  CHECK(says(silver.refusal->reason, "never"));
+  CHECK(ask("crust-dose; residue=potassium-carbonate; mass=10 mg; liquid=bicarbonate-solution").refusal);
+  CHECK(ask("crust-dose; residue=potassium-carbonate; mass=10 mg; liquid=isopropanol").refusal);
+}
+
+TEST_CASE("small-deflection theory ends where the sag passes half the thickness (Roark's Formulas, 11.11)") {
+  const auto result = ask("crystal-thickness; diameter=26 mm; thickness=1 mm; material=acrylic; pressure=3 bar");
+  REQUIRE(result.refusal);
+  CHECK(says(result.refusal->reason, "small-deflection"));
+  CHECK(ask("crystal-thickness; diameter=26 mm; thickness=4 mm; material=acrylic").refusal);
+}
+
+TEST_CASE("a bare grit number is answered over all scales, the coarsest taken for removal") {
+  const std::string text = text_of("scratch-ladder; scratch=nail-catches; grades=800,P1200");
+  CHECK(says(text, "P 21.8"));
+  CHECK(says(text, "JIS 14"));
+  CHECK(says(text, "F 6.5"));
+  CHECK(says(text, "takes the pits of P800, 43.6"));
+}
+
+TEST_CASE("a ladder that leaves too little says so") {
+  CHECK(says(text_of("scratch-ladder; scratch=0.04 mm; thickness=1.5 mm; diameter=26 mm"), "stands this load"));
+  CHECK(says(text_of("scratch-ladder; scratch=0.1 mm; thickness=1.5 mm; diameter=26 mm"), "does not keep"));
+  CHECK(says(text_of("scratch-ladder; scratch=0.2 mm; thickness=1.3 mm; diameter=26 mm"), "small-deflection"));
+  CHECK(ask("scratch-ladder; scratch=0.3 mm; thickness=0.3 mm").refusal);
+  CHECK(ask("scratch-ladder; scratch=0.04 mm; material=sapphire").refusal);
+}
+
+TEST_CASE("no lamp: the low-drain silver first; a lamp: the high-drain one; alkaline for a test only (usage of the trade)") {
+  const auto dark = ask("cell-swap; cell=393; lamp=no; alarm=no");
+  CHECK(dark.outputs.front().label == "SR754SW (309)");
+  const auto lit = ask("cell-swap; cell=393; lamp=yes");
+  CHECK(lit.outputs.front().label == "SR754W (393)");
+  CHECK(says(lit.find("candidate.lr754")->printed, "bench test only"));
+  CHECK(says(lit.find("candidate.pr48")->printed, "never"));
+}
+
+TEST_CASE("a measured old cell is an upper bound: a swollen one of 5.6 mm still finds the 5.4") {
+  const auto old_cell = ask("cell-swap; diameter=7.95 mm; height=5.6 mm; voltage=1.55 V");
+  REQUIRE(old_cell.find("candidate.sr754w") != nullptr);
+  CHECK_FALSE(says(old_cell.find("candidate.sr754w")->printed, "spacer"));
+  const auto well = ask("cell-swap; diameter=7.9 mm; height=5.7 mm; measured=well; voltage=1.55 V");
+  CHECK(says(well.find("candidate.sr754w")->printed, "spacer"));
+  CHECK(well.find("candidate.sr44w") == nullptr);
+}
+
+TEST_CASE("a bare colon is read both ways, 1+20 one way") {
+  CHECK(says(text_of("bath-mix; ratio=1:20; volume=600 mL"), "30.0 mL"));
+  CHECK(says(text_of("bath-mix; ratio=1:20; volume=600 mL"), "28.6 mL"));
+  CHECK_FALSE(says(text_of("bath-mix; ratio=1+20; volume=600 mL"), "30.0 mL"));
+}
+
+TEST_CASE("a worn edge and a mark without its year: gold says what is not known") {
+  CHECK(ask("gold-margin; mark=rolled gold plate; grade=P2500").refusal);
+  CHECK(says(text_of("gold-margin; layer=5 µm; grade=P2500"), "one stroke may expose base metal"));
+}
+
+TEST_CASE("a refusal is one line that names the input and an example") {
+  for (const char* request :
+       {"gasket-fit; seat=31.85", "gasket-fit; seat=5 g", "crust-dose; residue=x; mass=1 mg; liquid=white-vinegar",
+        "cell-life; capacity=-5 mAh; mean=1 µA", "rinse; carry-over=0.1 mL; volume=5 mL; times=2.5"}) {
+    INFO(request);
+    const auto result = ask(request);
+    REQUIRE(result.refusal);
+    const std::string line = bench::result_text(result);
+    const std::string first = line.substr(0, line.find('\n'));
+    CHECK(says(first, "refused: " + result.refusal->input + ": "));
+    CHECK(says(first, "for example " + result.refusal->input + "="));
+  }
+}

@@ -1,0 +1,169 @@
+// In: a flat crystal and its load. Out: what CalculiX (program ccx) makes of it: the deck is written here, the answer is read
+// from the .frd file it leaves.
+
+#include "bench/finite_elements.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include <unistd.h>
+
+namespace benchleaf::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// A folder of this process's own, gone when the answer has been read.
+class Folder {
+ public:
+  Folder() : path_(fs::temp_directory_path() / ("benchleaf-ccx-" + std::to_string(getpid()))) { fs::create_directories(path_); }
+  ~Folder() {
+    std::error_code ignored;
+    fs::remove_all(path_, ignored);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  fs::path file(const char* name) const { return path_ / name; }
+
+ private:
+  fs::path path_;
+};
+
+/// The six or three values that a block of the .frd file gives a node.
+std::vector<double> values_of(const fs::path& frd, const std::string& block, int node) {
+  std::ifstream file(frd);
+  bool inside = false;
+  constexpr std::size_t kStart = 13;
+  constexpr std::size_t kWidth = 12;
+  for (std::string line; std::getline(file, line);) {
+    if (line.rfind(" -4", 0) == 0) inside = line.find(block) != std::string::npos;
+    if (!inside || line.rfind(" -1", 0) != 0 || std::stoi(line.substr(3, 10)) != node) continue;
+    std::vector<double> values;
+    for (std::size_t at = kStart; at + kWidth <= line.size(); at += kWidth) values.push_back(std::stod(line.substr(at, kWidth)));
+    return values;
+  }
+  return {};
+}
+
+/// Runs a deck; stress: the first component at one node, sag: a displacement at another.
+Solved run(const std::string& deck, int stress_node, int sag_node, std::size_t sag_component) {
+  const Folder folder;
+  std::ofstream(folder.file("job.inp")) << deck;
+  const std::string command =
+      "OMP_NUM_THREADS=1 ccx -i " + folder.file("job").string() + " > " + folder.file("log").string() + " 2>&1";
+  if (std::system(command.c_str()) != 0) return {};
+  const auto stress = values_of(folder.file("job.frd"), "STRESS", stress_node);
+  const auto sag = values_of(folder.file("job.frd"), "DISP", sag_node);
+  if (stress.empty() || sag.size() <= sag_component) return {};
+  return {std::abs(stress.front()), std::abs(sag.at(sag_component))};
+}
+
+std::string material_and_step(const Solid& solid, const std::string& boundary, const std::string& load) {
+  std::ostringstream deck;
+  deck << "*MATERIAL, NAME=M\n*ELASTIC\n"
+       << solid.modulus << ", " << solid.poisson << "\n*SOLID SECTION, ELSET=E, MATERIAL=M\n*BOUNDARY\n"
+       << boundary << "*STEP\n*STATIC\n*DLOAD\n"
+       << load << "*NODE FILE\nU\n*EL FILE\nS\n*END STEP\n";
+  return deck.str();
+}
+
+constexpr double kPi = 3.14159265358979323846;
+
+}  // namespace
+
+Solved solve_disc(const Solid& solid) {
+  constexpr int kAcross = 52;
+  constexpr int kDeep = 4;
+  constexpr int kRows = 2 * kDeep + 1;
+  const auto id = [](int i, int j) { return i * kRows + j + 1; };
+  const double dr = solid.radius_or_width / (2 * kAcross);
+  const double dz = solid.thickness / (2 * kDeep);
+  std::ostringstream nodes, elements, boundary, load;
+  nodes.precision(12);
+  for (int i = 0; i <= 2 * kAcross; ++i) {
+    for (int j = 0; j < kRows; ++j) {
+      if (i % 2 == 1 && j % 2 == 1) continue;
+      nodes << id(i, j) << ", " << i * dr << ", " << j * dz << ", 0\n";
+      if (i == 0) boundary << id(i, j) << ", 1, 1\n";
+      if (i == 2 * kAcross && solid.clamped) boundary << id(i, j) << ", 1, 2\n";
+      if (i == 2 * kAcross && !solid.clamped && j == kDeep) boundary << id(i, j) << ", 2, 2\n";
+    }
+  }
+  const double patch = solid.force > 0 ? solid.patch_radius : solid.radius_or_width;
+  const double pressure = solid.force > 0 ? solid.force / (kPi * patch * patch) : solid.pressure;
+  int element = 0;
+  for (int i = 0; i < 2 * kAcross; i += 2) {
+    for (int j = 0; j < 2 * kDeep; j += 2) {
+      elements << ++element << ", " << id(i, j) << ", " << id(i + 2, j) << ", " << id(i + 2, j + 2) << ", " << id(i, j + 2)
+               << ", " << id(i + 1, j) << ", " << id(i + 2, j + 1) << ", " << id(i + 1, j + 2) << ", " << id(i, j + 1) << "\n";
+      if (j + 2 == 2 * kDeep && (i + 1) * dr < patch) load << element << ", P3, " << pressure << "\n";
+    }
+  }
+  const std::string deck = "*NODE, NSET=N\n" + nodes.str() + "*ELEMENT, TYPE=CAX8, ELSET=E\n" + elements.str() +
+                           material_and_step(solid, boundary.str(), load.str());
+  return run(deck, id(0, 0), id(0, kDeep), 1);
+}
+
+Solved solve_rectangle(const Solid& solid) {
+  constexpr int kX = 20;  // elements across half the short side
+  constexpr int kY = 26;
+  constexpr int kZ = 2;
+  const auto id = [](int i, int j, int k) { return (i * (2 * kY + 1) + j) * (2 * kZ + 1) + k + 1; };
+  const auto odd = [](int n) { return n % 2; };
+  const double dx = solid.radius_or_width / 2 / (2 * kX);
+  const double dy = solid.length / 2 / (2 * kY);
+  const double dz = solid.thickness / (2 * kZ);
+  std::ostringstream nodes, elements, boundary, load;
+  nodes.precision(12);
+  for (int i = 0; i <= 2 * kX; ++i) {
+    for (int j = 0; j <= 2 * kY; ++j) {
+      for (int k = 0; k <= 2 * kZ; ++k) {
+        if (odd(i) + odd(j) + odd(k) > 1) continue;
+        const int node = id(i, j, k);
+        nodes << node << ", " << i * dx << ", " << j * dy << ", " << k * dz << "\n";
+        const bool rim = i == 2 * kX || j == 2 * kY;
+        if (i == 0) boundary << node << ", 1, 1\n";
+        if (j == 0) boundary << node << ", 2, 2\n";
+        if (rim && solid.clamped) boundary << node << ", 1, 3\n";
+        if (rim && !solid.clamped && k == kZ) boundary << node << ", 3, 3\n";
+      }
+    }
+  }
+  struct Loaded {
+    int element;
+    double area;
+  };
+  std::vector<Loaded> loaded;
+  int element = 0;
+  for (int i = 0; i < 2 * kX; i += 2) {
+    for (int j = 0; j < 2 * kY; j += 2) {
+      for (int k = 0; k < 2 * kZ; k += 2) {
+        const int n[20] = {id(i, j, k),         id(i + 2, j, k),         id(i + 2, j + 2, k),     id(i, j + 2, k),
+                           id(i, j, k + 2),     id(i + 2, j, k + 2),     id(i + 2, j + 2, k + 2), id(i, j + 2, k + 2),
+                           id(i + 1, j, k),     id(i + 2, j + 1, k),     id(i + 1, j + 2, k),     id(i, j + 1, k),
+                           id(i + 1, j, k + 2), id(i + 2, j + 1, k + 2), id(i + 1, j + 2, k + 2), id(i, j + 1, k + 2),
+                           id(i, j, k + 1),     id(i + 2, j, k + 1),     id(i + 2, j + 2, k + 1), id(i, j + 2, k + 1)};
+        elements << ++element;
+        for (int c = 0; c < 20; ++c) elements << (c == 10 ? ",\n" : ", ") << n[c];
+        elements << "\n";
+        const bool in_patch = solid.force <= 0 || std::hypot((i + 1) * dx, (j + 1) * dy) < solid.patch_radius;
+        if (k + 2 == 2 * kZ && in_patch) loaded.push_back({element, 4 * dx * dy});
+      }
+    }
+  }
+  double area = 0;
+  for (const auto& one : loaded) area += one.area;
+  const double pressure = solid.force > 0 ? solid.force / (4 * area) : solid.pressure;
+  for (const auto& one : loaded) load << one.element << ", P2, " << pressure << "\n";
+  const std::string deck = "*NODE, NSET=N\n" + nodes.str() + "*ELEMENT, TYPE=C3D20R, ELSET=E\n" + elements.str() +
+                           material_and_step(solid, boundary.str(), load.str());
+  return run(deck, id(0, 0, 0), id(0, 0, kZ), 2);
+}
+
+}  // namespace benchleaf::test

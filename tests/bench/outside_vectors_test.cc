@@ -1,0 +1,67 @@
+// The calculators against figures from outside: outside_vectors.txt names the source of each.
+
+#include "support/catch.h"
+
+#include <set>
+#include <string>
+
+#include "base/outside_tool.h"
+#include "bench/vectors.h"
+
+using namespace benchleaf;
+
+namespace {
+
+constexpr const char* kVectors = "tests/bench/outside_vectors.txt";
+constexpr std::size_t kLeast = 80;
+
+/// What GNU units makes of `EXPRESSION -> UNIT`.
+double asked_of_units(const std::string& question) {
+  const auto parts = test::split(question, " -> ");
+  REQUIRE(parts.size() == 2);
+  const auto lines = base::lines_of("LC_ALL=C units -t -d 15 -- '" + parts[0] + "' '" + parts[1] + "'");
+  INFO(question);
+  REQUIRE(lines.size() == 1);
+  return std::stod(lines.front());
+}
+
+bool is_number(const std::string& text) { return !text.empty() && text.find_first_not_of("-.0123456789") == std::string::npos; }
+
+void check_words(const bench::Output& output, std::string expected) {
+  std::string printed = base::to_terminal(output.printed);
+  if (!expected.empty() && expected.back() == '*') {
+    expected.pop_back();
+    printed = printed.substr(0, expected.size());
+  }
+  CHECK(printed == expected);
+}
+
+}  // namespace
+
+TEST_CASE("every calculator agrees with figures from outside") {
+  const auto vectors = test::read_vectors(kVectors);
+  CHECK(vectors.size() >= kLeast);
+  std::set<std::string> asked;
+  for (const auto& vector : vectors) {
+    INFO(vector.request << " " << vector.output << " by " << vector.source);
+    const auto result = test::workshop().ask(vector.request);
+    asked.insert(result.calculator);
+    REQUIRE_FALSE(result.refusal);
+    const bench::Output* output = result.find(vector.output);
+    REQUIRE(output != nullptr);
+    const bool by_units = vector.expected.rfind("units ", 0) == 0;
+    if (!by_units && !is_number(vector.expected)) {
+      check_words(*output, vector.expected);
+      continue;
+    }
+    const double expected = by_units ? asked_of_units(vector.expected.substr(6)) : std::stod(vector.expected);
+    REQUIRE(output->value);
+    CHECK(std::abs(*output->value - expected) <= vector.tolerance * std::abs(expected) + 1e-12);
+  }
+  // All but those with tests of their own: what a designation stands for, and the classes of a mixture.
+  for (const auto& calculator : bench::calculators()) {
+    if (calculator.name == "cell-decode" || calculator.name == "mixture-class") continue;
+    INFO(calculator.name);
+    CHECK(asked.count(std::string(calculator.name)) == 1);
+  }
+}

@@ -1,0 +1,115 @@
+// The charts of the content: filled panels, order of numbers, verdicts as the records state them.
+#include "compose/chart/chart.h"
+
+#include <set>
+
+#include "compose/meetings.h"
+#include "derive/natural_order.h"
+#include "real_book.h"
+#include "support/catch.h"
+
+using namespace benchleaf;
+using test::real_book;
+
+namespace {
+
+std::vector<model::SheetSet> real_charts(report::Findings& findings) {
+  return compose::make_charts(real_book().records, real_book().tables, real_book().derived, findings);
+}
+
+template <class Block>
+std::vector<const Block*> blocks_of(const std::vector<model::SheetSet>& charts, const std::string& panel_title) {
+  std::vector<const Block*> found;
+  for (const auto& chart : charts) {
+    for (const auto& side : chart.sides) {
+      for (const auto& panel : side.panels) {
+        for (const auto& block : panel.blocks) {
+          const auto* one = std::get_if<Block>(&block);
+          if (one != nullptr && panel.title == panel_title) found.push_back(one);
+        }
+      }
+    }
+  }
+  return found;
+}
+
+}  // namespace
+
+TEST_CASE("every panel of every chart is filled", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  CHECK(findings.all().empty());
+  std::set<std::string> ids;
+  int panels = 0;
+  for (const auto& chart : charts) {
+    ids.insert(chart.id);
+    CHECK_FALSE(chart.papers.empty());
+    for (const auto& side : chart.sides) {
+      CHECK(side.imprint.find("edition") != std::string::npos);
+      REQUIRE(side.code != nullptr);
+      CHECK(side.code->alt.find(chart.id) != std::string::npos);
+      for (const auto& panel : side.panels) {
+        CHECK_FALSE(panel.blocks.empty());
+        ++panels;
+      }
+    }
+  }
+  CHECK(ids == std::set<std::string>{"cells", "gaskets-and-crystals", "liquids", "one-sheet"});
+  CHECK(panels > 25);
+}
+
+TEST_CASE("numbers of a chart stand in the order in which they are looked up", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  const auto tables = blocks_of<model::Table>(charts, "By number");
+  REQUIRE_FALSE(tables.empty());
+  std::vector<std::string> keys;
+  for (const auto& row : tables.front()->rows) keys.push_back(model::plain_text(row.cells.front().runs));
+  CHECK(keys.size() > 45);
+  for (std::size_t i = 1; i < keys.size(); ++i) CHECK(derive::natural_less(keys[i - 1], keys[i]));
+}
+
+TEST_CASE("a cross of the matrix is the verdict that the liquid states", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  const auto matrices = blocks_of<model::Matrix>(charts, "Liquid on material");
+  REQUIRE_FALSE(matrices.empty());
+  const auto& records = real_book().records;
+  REQUIRE(matrices.front()->rows.size() == records.chemistries.size());
+  REQUIRE(matrices.front()->columns.size() == records.materials.size());
+  std::size_t row = 0;
+  int never = 0;
+  for (const auto& [id, liquid] : records.chemistries) {
+    std::size_t column = 0;
+    for (const auto& [material_id, material] : records.materials) {
+      std::optional<model::Verdict> stated;
+      for (const auto& item : liquid.on_materials) {
+        if (item.material == material.reference()) stated = item.verdict;
+      }
+      INFO(id << " on " << material_id);
+      CHECK(matrices.front()->rows[row].cells[column] == stated);
+      never += stated == model::Verdict::never;
+      ++column;
+    }
+    ++row;
+  }
+  CHECK(never > 50);
+}
+
+TEST_CASE("what must never meet is never whichever of the two is named first", "[compose]") {
+  // Bleach with ammonia gives chloramines, with acid chlorine; ammonia on silver oxide residue leaves explosive silver
+  // nitride: warnings on household products and of laboratory handbooks (common practice, no single source).
+  const auto& records = real_book().records;
+  const auto& bleach = records.chemistries.at("household-bleach");
+  const auto& window = records.chemistries.at("ammonia-glass-cleaner");
+  const auto& vinegar = records.chemistries.at("white-vinegar");
+  const auto& film = records.residues.at("silver-black-film");
+  using model::Verdict;
+  CHECK(compose::meeting_verdict(bleach, window) == Verdict::never);
+  CHECK(compose::meeting_verdict(window, bleach) == Verdict::never);
+  CHECK(compose::meeting_verdict(bleach, vinegar) == Verdict::never);
+  CHECK(compose::meeting_verdict(vinegar, bleach) == Verdict::never);
+  CHECK(compose::meeting_verdict(film, window) == Verdict::never);
+  CHECK(compose::meeting_verdict(window, film) == Verdict::never);
+  CHECK_FALSE(compose::meeting_verdict(vinegar, vinegar));
+}

@@ -1,0 +1,210 @@
+// Bench charts: arrangement, size of type, what happens when a sheet is full. The floors of type are those of reading at
+// 60 cm: 16 minutes of arc of capital height for words (11.2 pt), 20 for keys (14 pt); captions 9.5 pt; trade numbers 18 pt
+// (the angles are common practice for signs, no source).
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+#include "page/layout/laid_book.h"
+#include "page/sheet/arrange.h"
+#include "page/sheet/set_sheets.h"
+#include "page/text/text_support.h"
+#include "support/catch.h"
+
+using namespace benchleaf;
+
+namespace {
+
+model::Table numbers(int rows) {
+  model::Table table;
+  table.name = "numbers";
+  table.columns = {{{model::text_run("number")}, model::Column::Align::left, 0, true},
+                   {{model::text_run("key")}, model::Column::Align::left, 0, false},
+                   {{model::text_run("words")}, model::Column::Align::left, 0, false}};
+  for (int i = 0; i < rows; ++i) {
+    table.rows.push_back({{{{model::text_run(std::to_string(300 + i), model::Style::number)}, nullptr},
+                           {{model::text_run("SR" + std::to_string(40 + i), model::Style::look_up)}, nullptr},
+                           {{model::text_run("low drain")}, nullptr}},
+                          {}});
+  }
+  return table;
+}
+
+model::Panel panel(const std::string& title, int rows, int keep) {
+  model::Panel panel;
+  panel.title = title;
+  panel.note = {model::text_run("mm")};
+  panel.blocks = {numbers(rows)};
+  panel.keep = keep;
+  return panel;
+}
+
+model::Panel matrix_panel(int rows, int keep) {
+  model::Matrix matrix;
+  for (int i = 0; i < 6; ++i) matrix.columns.push_back({model::text_run("Thing " + std::to_string(i), model::Style::look_up)});
+  for (int row = 0; row < rows; ++row) {
+    model::Matrix::Row line{{model::text_run("Liquid " + std::to_string(row), model::Style::look_up)}, {}};
+    for (int i = 0; i < 6; ++i) {
+      line.cells.push_back(i == 5 ? std::nullopt : std::optional(static_cast<model::Verdict>((row + i) % 3)));
+    }
+    matrix.rows.push_back(std::move(line));
+  }
+  model::Panel panel;
+  panel.title = "This on that";
+  panel.blocks = {std::move(matrix)};
+  panel.keep = keep;
+  return panel;
+}
+
+model::SheetSet chart(std::vector<model::Panel> panels) {
+  model::SheetSet set;
+  set.id = "trial";
+  set.title = "Trial";
+  set.iso_date = "2026-05-01";
+  model::Sheet side;
+  side.title = "Trial";
+  side.subtitle = "a sheet";
+  side.imprint = "edition 1";
+  side.panels = std::move(panels);
+  set.sides = {std::move(side)};
+  return set;
+}
+
+struct LaidSheet {
+  page::SheetDocument sheets;
+  report::Findings findings;
+};
+
+LaidSheet lay_sheet(const model::SheetSet& set, const char* paper = "a4", bool landscape = false) {
+  LaidSheet laid;
+  laid.sheets = page::set_sheets(set, page::sheet_paper(paper, landscape).value(), test::book_fonts(), &test::book_hyphenator(),
+                                 laid.findings);
+  return laid;
+}
+
+std::string rules_of(const report::Findings& findings) {
+  std::string text;
+  for (const report::Finding& finding : findings.all()) text += std::string(report::rule_info(finding.rule).id) + " ";
+  return text;
+}
+
+/// Least height over all ways to cut the panels into columns, tried one by one.
+page::Length least_height(const std::vector<page::PanelSize>& panels, std::size_t from, int columns, page::Length gap) {
+  page::Length rest = 0;
+  for (std::size_t i = from; i < panels.size(); ++i) rest += panels[i].height + (i == from ? 0 : gap);
+  if (columns == 1) return rest;
+  page::Length best = rest;
+  page::Length own = 0;
+  for (std::size_t end = from; end < panels.size(); ++end) {
+    own += panels[end].height + (end == from ? 0 : gap);
+    best = std::min(best, std::max(own, least_height(panels, end + 1, columns - 1, gap)));
+  }
+  return best;
+}
+
+}  // namespace
+
+TEST_CASE("panels are arranged as low as their order allows, against all ways there are") {
+  std::mt19937 dice(7);
+  for (int round = 0; round < 400; ++round) {
+    const int columns = 1 + static_cast<int>(dice() % 4);
+    std::vector<page::PanelSize> panels(1 + dice() % 8);
+    for (page::PanelSize& panel : panels) panel.height = 10 + dice() % 90;
+    const page::Arrangement found = page::arrange(panels, columns, 5);
+    CHECK(found.height == least_height(panels, 0, columns, 5));
+    for (std::size_t i = 1; i < panels.size(); ++i) CHECK(found.places[i].column >= found.places[i - 1].column);
+  }
+}
+
+TEST_CASE("a wide panel parts what is above from what is below") {
+  const std::vector<page::PanelSize> panels = {{30, false}, {50, false}, {20, true}, {40, false}, {40, false}};
+  const page::Arrangement found = page::arrange(panels, 2, 10);
+  CHECK(found.places[0].top == 0);
+  CHECK(found.places[1].top == 0);
+  CHECK(found.places[2].top == 60);
+  CHECK(found.places[3].top == 90);
+  CHECK(found.places[4].top == 90);
+  CHECK(found.height == 130);
+}
+
+TEST_CASE("no type of a chart is below its floor, and keys keep their share") {
+  const char* paper = GENERATE("a4", "letter", "a3", "tabloid");
+  const LaidSheet laid = lay_sheet(chart({panel("By number", 20, 1), matrix_panel(7, 2), panel("More", 8, 3)}), paper);
+  CHECK(rules_of(laid.findings).empty());
+  REQUIRE(laid.sheets.fits.size() == 1);
+  CHECK(laid.sheets.fits.front().words_pt >= 11.2);
+  int keys = 0;
+  for (const page::Item& item : laid.sheets.document.pages.front().items) {
+    const auto* text = std::get_if<page::TextItem>(&item.what);
+    if (text == nullptr || text->text.find_first_not_of(' ') == std::string::npos) continue;
+    const double size = static_cast<double>(text->size) / page::kPt;
+    INFO(text->text << " at " << size);
+    CHECK(size >= 9.49);
+    if (text->text.rfind("3", 0) == 0 && text->text.size() == 3) {
+      CHECK(size >= 17.99);
+      ++keys;
+    }
+    if (text->text.rfind("SR", 0) == 0) CHECK(size >= 13.99);
+    if (text->text.rfind("low", 0) == 0) CHECK(size >= 11.19);
+  }
+  CHECK(keys == 28);
+}
+
+TEST_CASE("the type is the largest at which all fits") {
+  // Fewer rows, larger type; the same rows on a larger paper, larger type; one step more would not fit, which shows in that
+  // the rows of the fullest column reach within a row of the foot.
+  double last = 0;
+  for (const int rows : {40, 30, 20, 10}) {
+    const LaidSheet laid = lay_sheet(chart({panel("By number", rows, 1), panel("Again", rows, 1)}));
+    const double words = laid.sheets.fits.front().words_pt;
+    CHECK(words >= last);
+    last = words;
+  }
+  CHECK(last > 11.2);
+  const model::SheetSet same = chart({panel("By number", 24, 1), panel("Again", 24, 1)});
+  CHECK(lay_sheet(same, "a3").sheets.fits.front().words_pt > lay_sheet(same, "a4").sheets.fits.front().words_pt);
+}
+
+TEST_CASE("a panel too many goes, the one with the highest keep first, and says by how much") {
+  const LaidSheet laid = lay_sheet(chart({panel("Stays", 25, 1), panel("Goes", 25, 3), panel("Also stays", 20, 2)}));
+  CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
+  CHECK(laid.findings.all().front().message.find("'Goes'") != std::string::npos);
+  CHECK(laid.findings.all().front().message.find(" mm too high") != std::string::npos);
+  CHECK(laid.sheets.fits.front().dropped == std::vector<std::string>{"Goes"});
+}
+
+TEST_CASE("a sheet whose last panels do not fit is an error") {
+  const LaidSheet laid = lay_sheet(chart({panel("One", 60, 1), panel("Two", 60, 1)}));
+  CHECK(rules_of(laid.findings) == "chart.full ");
+  CHECK(laid.findings.has_errors());
+}
+
+TEST_CASE("nothing but the laminator's guides stands within 6 mm of the edge") {
+  const LaidSheet laid = lay_sheet(chart({panel("By number", 20, 1), matrix_panel(7, 2)}), "letter", true);
+  const page::Page& sheet = laid.sheets.document.pages.front();
+  const page::Length clear = page::from_mm(6);
+  int seen = 0;
+  for (const page::Item& item : sheet.items) {
+    const auto* text = std::get_if<page::TextItem>(&item.what);
+    if (text == nullptr) continue;
+    CHECK(text->at.x >= clear);
+    CHECK(text->at.x <= sheet.width - clear);
+    CHECK(text->at.y - text->size * 72 / 100 >= clear);  // capital height
+    CHECK(text->at.y <= sheet.height - clear);
+    ++seen;
+  }
+  CHECK(seen > 60);
+}
+
+TEST_CASE("a matrix tells each verdict in words to a reader that speaks") {
+  const LaidSheet laid = lay_sheet(chart({matrix_panel(6, 1)}));
+  int never = 0, care = 0, harmless = 0;
+  for (const page::Tag& tag : laid.sheets.document.tags) {
+    never += tag.alt == "never";
+    care += tag.alt == "with care";
+    harmless += tag.alt == "no harm";
+  }
+  CHECK(never == 10);
+  CHECK(care == 10);
+  CHECK(harmless == 10);
+}
