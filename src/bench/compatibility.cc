@@ -5,13 +5,13 @@ namespace benchleaf::bench {
 
 namespace {
 
-Answer answer_of(model::Verdict verdict) {
+Effect effect_of(model::Verdict verdict) {
   switch (verdict) {
-    case model::Verdict::use: return Answer::ok;
-    case model::Verdict::with_limits: return Answer::with_care;
-    case model::Verdict::never: return Answer::never;
+    case model::Verdict::use: return Effect::ok;
+    case model::Verdict::with_limits: return Effect::with_care;
+    case model::Verdict::never: return Effect::never;
   }
-  return Answer::never;
+  return Effect::never;
 }
 
 Compatibility line_about(const model::Record& agent, const std::vector<model::OnMaterial>& rows, std::string_view material) {
@@ -22,7 +22,7 @@ Compatibility line_about(const model::Record& agent, const std::vector<model::On
     found.row = &rows[i];
     found.path = "on-materials." + std::to_string(i);
     found.readable = agent.usable(found.path);
-    found.answer = answer_of(rows[i].verdict);
+    found.effect = effect_of(rows[i].verdict);
     return found;
   }
   // A line that could not be read may be the one about this material.
@@ -32,12 +32,12 @@ Compatibility line_about(const model::Record& agent, const std::vector<model::On
 
 }  // namespace
 
-std::string_view answer_words(Answer answer) {
-  switch (answer) {
-    case Answer::ok: return "no harm";
-    case Answer::with_care: return "with care";
-    case Answer::never: return "never";
-    case Answer::not_known: break;
+std::string_view effect_words(Effect effect) {
+  switch (effect) {
+    case Effect::ok: return "no harm";
+    case Effect::with_care: return "with care";
+    case Effect::never: return "never";
+    case Effect::not_known: break;
   }
   return "not known";
 }

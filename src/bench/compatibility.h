@@ -8,12 +8,12 @@
 namespace benchleaf::bench {
 
 /// What a liquid or an abrasive does to a material; what no record states is not known.
-enum class Answer { ok, with_care, never, not_known };
+enum class Effect { ok, with_care, never, not_known };
 
-std::string_view answer_words(Answer answer);
+std::string_view effect_words(Effect effect);
 
 struct Compatibility {
-  Answer answer = Answer::not_known;
+  Effect effect = Effect::not_known;
   bool readable = true;                    ///< false where the line that would say it cannot be read
   const model::Record* agent = nullptr;    ///< the liquid or abrasive
   const model::OnMaterial* row = nullptr;  ///< the line that says it, or nullptr

@@ -93,11 +93,11 @@ class MaterialCheck {
     const Compatibility found = compatibility(world_, agent, material);
     if (!found.readable || world_.base.find(material) == nullptr) return;
     const std::string pair = pair_words(agent, target, material);
-    if (found.answer == Answer::never) {
+    if (found.effect == Effect::never) {
       const std::string why = found.row->why.empty() ? std::string("no reason is stated") : found.row->why;
       add(StepLaw::never, field, pair + " is never: " + why, "take another liquid, or keep it away and say what it reaches",
           found);
-    } else if (found.answer == Answer::not_known) {
+    } else if (found.effect == Effect::not_known) {
       add(StepLaw::not_known, field, pair + " is not known: " + found.agent->reference() + " says nothing about it",
           "state the pair in on-materials of " + found.agent->reference() + ", with its source", found);
     } else {
@@ -107,7 +107,7 @@ class MaterialCheck {
 
   void check_limits(const Step& step, const std::string& field, const std::string& pair, const Compatibility& found) {
     std::vector<std::string> allowed = found.row->how;
-    if (allowed.empty() && found.answer == Answer::with_care) allowed = {"wipe"};
+    if (allowed.empty() && found.effect == Effect::with_care) allowed = {"wipe"};
     const std::string condition = found.row->condition.empty() ? std::string("with care means a wipe") : found.row->condition;
     if (!allowed.empty()) {
       for (const char* way : {"soak", "bath", "tank", "pour", "spray"}) {

@@ -14,12 +14,12 @@ namespace {
 constexpr int kNamesIt = 40;  // a word of a title or of another name weighs as much; a word of a text weighs less
 constexpr std::array<std::string_view, 4> kBetween = {"on", "and", "with", "for"};
 
-int rank(bench::Answer answer) {
-  switch (answer) {
-    case bench::Answer::never: return 0;
-    case bench::Answer::with_care: return 1;
-    case bench::Answer::not_known: return 2;
-    case bench::Answer::ok: break;
+int rank(bench::Effect effect) {
+  switch (effect) {
+    case bench::Effect::never: return 0;
+    case bench::Effect::with_care: return 1;
+    case bench::Effect::not_known: return 2;
+    case bench::Effect::ok: break;
   }
   return 3;
 }
@@ -37,14 +37,14 @@ class VerdictList {
   /// `other` is the side of the pair that the reader did not ask for.
   void add(const std::string& agent, const std::string& material, const model::Record& other, const std::string& about = {}) {
     const bench::Compatibility found = bench::compatibility(world_, agent, material);
-    AnswerVerdict one{other.reference(), other.title + about, std::string(bench::answer_words(found.answer)), {}, {}};
+    AnswerVerdict one{other.reference(), other.title + about, std::string(bench::effect_words(found.effect)), {}, {}};
     if (found.row != nullptr) {
       one.why = found.row->why;
       if (!found.row->condition.empty()) one.why += (one.why.empty() ? "" : " ") + found.row->condition;
       const model::Basis* basis = found.agent->basis_for(found.path);
       if (basis != nullptr) one.trust = std::string(model::trust_name(basis->trust));
     }
-    list_.emplace_back(rank(found.answer), std::move(one));
+    list_.emplace_back(rank(found.effect), std::move(one));
   }
 
   std::vector<AnswerVerdict> take() {
