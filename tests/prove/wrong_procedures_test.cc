@@ -69,7 +69,9 @@ void read_cases(const fs::path& path, std::vector<WrongProcedure>& cases) {
 
 std::vector<WrongProcedure> all_cases() {
   std::vector<fs::path> paths;
-  for (const auto& entry : fs::directory_iterator("tests/cases/procedures")) paths.push_back(entry.path());
+  for (const auto& entry : fs::directory_iterator("tests/cases/procedures")) {
+    if (entry.path().extension() == ".txt") paths.push_back(entry.path());
+  }
   std::sort(paths.begin(), paths.end());
   std::vector<WrongProcedure> cases;
   for (const auto& path : paths) read_cases(path, cases);
@@ -86,6 +88,10 @@ std::map<std::string, std::vector<report::Finding>> findings_about(const std::ve
     const bool judged = starts(entry.path, "procedure/") || starts(entry.path, "watch/") || starts(entry.path, "cell/");
     if (!judged) content[entry.path] = disk.read(entry.path).value_or("");
   }
+  const test::DiskFiles more("tests/cases/procedures/records");
+  const auto added = more.list();
+  REQUIRE(added);
+  for (const auto& entry : *added) content[entry.path] = more.read(entry.path).value_or("");
   for (const auto& one : cases) {
     for (const auto& [front, body] : {std::pair{"wrong-", one.wrong}, std::pair{"mended-", one.mended}}) {
       const std::string id = front + one.name;
