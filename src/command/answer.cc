@@ -10,6 +10,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
+#include "bench/step_world.h"
 #include "derive/relations.h"
 
 namespace benchleaf::command {
@@ -53,7 +54,19 @@ class Answerer {
       add_cell(out);
     } else {
       out.summary = summary_of(*found);
+      out.verdicts = verdicts_about(bench_, record);
     }
+    return out;
+  }
+
+  /// The verdicts of a liquid on what one target is made of.
+  Answer pair_answer(const AskedPair& pair) const {
+    Answer out = answer(pair.agent);
+    out.title += " on " + title_of(pair.target);
+    const auto materials = bench::materials_of({bench_.base, bench_.tables}, pair.target);
+    std::erase_if(out.verdicts, [&materials](const AnswerVerdict& verdict) {
+      return std::find(materials.begin(), materials.end(), verdict.record) == materials.end();
+    });
     return out;
   }
 
@@ -154,6 +167,12 @@ Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const
   Answers answers;
   answers.query = query;
   const Answerer answerer(bench, index, page_of);
+  if (const auto pair = asked_pair(bench, index, query)) {
+    answers.hits.push_back(answerer.pair_answer(*pair));
+    answers.others_head = "also";
+    for (const auto& record : {pair->agent, pair->target}) answers.others.push_back(answerer.answer(record));
+    return answers;
+  }
   const auto hits = index.find(query);
   const bool exact = !hits.empty() && hits.front().fit == compose::Fit::exact;
   std::vector<std::string> others;

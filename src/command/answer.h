@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -18,6 +19,15 @@ struct AnswerPeer {
   std::string trust;
 };
 
+/// What a liquid or an abrasive does to a material, seen from either side.
+struct AnswerVerdict {
+  std::string record;   ///< the other side
+  std::string title;    ///< its title
+  std::string verdict;  ///< never, with care, not known, no harm
+  std::string why;      ///< with the condition, or empty
+  std::string trust;    ///< empty where it is not known
+};
+
 /// One record that answers a query, in the words of the terminal.
 struct Answer {
   std::string record;
@@ -31,7 +41,8 @@ struct Answer {
   std::string drain;
   std::string capacity;
   std::vector<AnswerPeer> peers;
-  std::string summary;  ///< of any other kind: one sentence of its record
+  std::string summary;                  ///< of any other kind: one sentence of its record
+  std::vector<AnswerVerdict> verdicts;  ///< of a liquid, an abrasive, a material or a part: bans first
 };
 
 /// What `find` found: answers, best first; where there is none, the nearest names.
@@ -46,6 +57,16 @@ struct Answers {
 /// Looks a query up. `page_of` gives the printed page of an anchor.
 Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const std::string& query,
                 const std::function<std::string(const std::string&)>& page_of);
+
+/// Verdicts of a liquid or abrasive on all materials, or of all of them on a material or on what a part is made of.
+std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::string& record);
+
+/// `alcohol on acrylic`: the liquid or abrasive and the material or part that a query names, in either order.
+struct AskedPair {
+  std::string agent;
+  std::string target;
+};
+std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::SearchIndex& index, const std::string& query);
 
 std::string answers_text(const Answers& answers);
 std::string answers_json(const Answers& answers);

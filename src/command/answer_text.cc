@@ -17,6 +17,7 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::size_t kMostInFull = 3;
 constexpr std::size_t kSummaryWidth = 100;
+constexpr std::size_t kVerdictWidth = 11;
 
 std::string padded(std::string text, std::size_t width) {
   const auto now = static_cast<std::size_t>(base::display_width(text));
@@ -61,11 +62,36 @@ std::string peers_text(const Answer& answer) {
   return text;
 }
 
+/// Bans and cares with their reasons, a line each; the rest by name.
+std::string verdicts_text(const Answer& answer) {
+  std::string text;
+  std::string plain;
+  std::string plain_verdict;
+  const auto flush = [&text, &plain, &plain_verdict] {
+    if (!plain.empty()) text += "  " + padded(plain_verdict, kVerdictWidth) + plain + "\n";
+    plain.clear();
+  };
+  for (const auto& verdict : answer.verdicts) {
+    if (!verdict.why.empty()) {
+      flush();
+      text += "  " + padded(verdict.verdict, kVerdictWidth) + verdict.title + ": " + verdict.why;
+      text += verdict.trust.empty() ? "\n" : " (" + verdict.trust + ")\n";
+      continue;
+    }
+    if (verdict.verdict != plain_verdict) flush();
+    plain_verdict = verdict.verdict;
+    add_part(plain, verdict.trust.empty() ? verdict.title : verdict.title + " (" + verdict.trust + ")");
+  }
+  flush();
+  return text;
+}
+
 std::string full_text(const Answer& answer) {
   const std::string kind = answer.kind == "cell" ? std::string() : " (" + answer.kind + ")";
   std::string text = answer.title + kind + "\n";
   if (!details(answer).empty()) text += "  " + details(answer) + "\n";
   text += peers_text(answer);
+  text += verdicts_text(answer);
   if (!page_text(answer).empty()) text += "  handbook (A4), " + page_text(answer) + "\n";
   return text;
 }
@@ -109,6 +135,14 @@ Json answer_json(const Answer& answer) {
     }
   } else {
     json["summary"] = answer.summary;
+    json["verdicts"] = Json::array();
+    for (const auto& verdict : answer.verdicts) {
+      json["verdicts"].push_back({{"record", verdict.record},
+                                  {"title", verdict.title},
+                                  {"verdict", verdict.verdict},
+                                  {"why", verdict.why},
+                                  {"trust", verdict.trust}});
+    }
   }
   return json;
 }

@@ -75,26 +75,6 @@ void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker
                   model::Paragraph::Role::note);
 }
 
-void add_materials(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
-  if (chemistry.on_materials.empty()) return;
-  std::vector<VerdictRow> rows;
-  for (std::size_t i = 0; i < chemistry.on_materials.size(); ++i) {
-    const auto& item = chemistry.on_materials[i];
-    std::string words = item.why;
-    if (!item.condition.empty()) words = joined(words, sentence_case(item.condition) + (item.condition.back() == '.' ? "" : "."));
-    rows.push_back({item.material, item.verdict, std::move(words), desk.sign(chemistry, "on-materials." + std::to_string(i))});
-  }
-  maker.heading("On materials");
-  add_verdicts(desk, maker, "on-materials", "material", std::move(rows));
-  Line missing(desk);
-  for (const auto& [id, material] : desk.records.materials) {
-    bool listed_already = false;
-    for (const auto& item : chemistry.on_materials) listed_already = listed_already || item.material == material.reference();
-    if (!listed_already) missing.say(missing.empty() ? "" : ", ").say(desk.name(material.reference()));
-  }
-  maker.run_in("Not on file", missing);
-}
-
 void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
   std::vector<VerdictRow> rows = meeting_rows(desk, chemistry, chemistry.meets);
   std::set<std::string> met;
@@ -122,7 +102,7 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
   maker.messages(chemistry.cautions);
   add_ingredients(desk, chemistry, maker);
   add_classes(desk, chemistry, maker);
-  add_materials(desk, chemistry, maker);
+  add_on_materials(desk, maker, chemistry, chemistry.on_materials);
   add_meetings(desk, chemistry, maker);
   const std::vector<std::pair<const char*, const std::string*>> ways{{"Dilute", &chemistry.dilute},
                                                                      {"How much", &chemistry.dose},

@@ -1,5 +1,7 @@
 // In: a material, a part, a tool. Out: their entries; a material tells which liquids may touch it, read backwards from the
 // liquids.
+#include <set>
+
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/verdict_table.h"
@@ -10,26 +12,24 @@ namespace {
 
 void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& maker) {
   std::vector<VerdictRow> rows;
+  std::set<std::string> judged;
   for (const LiquidVerdict& liquid : desk.uses.liquids_on(material.reference())) {
-    const model::Record* record = desk.records.find(liquid.chemistry);
+    const model::Record* record = desk.records.find(liquid.agent);
     if (record == nullptr) continue;
-    std::string words = liquid.item->why;
-    if (!liquid.item->condition.empty())
-      words = joined(words, sentence_case(liquid.item->condition) + (liquid.item->condition.back() == '.' ? "" : "."));
-    rows.push_back({liquid.chemistry, liquid.item->verdict, std::move(words), desk.sign(*record, liquid.path)});
+    rows.push_back({liquid.agent, liquid.item->verdict, verdict_words(*liquid.item), desk.sign(*record, liquid.path)});
+    judged.insert(liquid.agent);
   }
   if (!rows.empty()) {
-    maker.heading("Liquids on it");
-    add_verdicts(desk, maker, "liquids-on", "liquid", std::move(rows));
+    maker.heading("Liquids and abrasives on it");
+    add_verdicts(desk, maker, "liquids-on", "liquid or abrasive", std::move(rows));
   }
   Line missing(desk);
-  for (const auto& [id, chemistry] : desk.records.chemistries) {
-    bool judged = false;
-    for (const LiquidVerdict& liquid : desk.uses.liquids_on(material.reference()))
-      judged = judged || liquid.chemistry == chemistry.reference();
-    if (!judged) missing.say(missing.empty() ? "" : ", ").say(desk.name(chemistry.reference()));
-  }
-  maker.run_in("Not on file", missing);
+  const auto add_missing = [&](const std::string& reference) {
+    if (judged.count(reference) == 0) missing.say(missing.empty() ? "" : ", ").say(desk.name(reference));
+  };
+  for (const auto& [id, chemistry] : desk.records.chemistries) add_missing(chemistry.reference());
+  for (const auto& [id, abrasive] : desk.records.abrasives) add_missing(abrasive.reference());
+  maker.run_in("Not known", missing);
 }
 
 std::string again_words(const std::string& again) {

@@ -1,6 +1,7 @@
 // In: a series of gaskets, a kind of crystal, a scale of abrasives. Out: their entries with the sizes they come in.
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
+#include "compose/verdict_table.h"
 
 namespace benchleaf::compose {
 
@@ -88,6 +89,7 @@ model::Entry make_entry(const Desk& desk, const model::Abrasive& abrasive) {
          {}});
   }
   maker.table(std::move(table));
+  add_on_materials(desk, maker, abrasive, abrasive.on_materials);
   return maker.finish();
 }
 

@@ -39,7 +39,12 @@ SearchIndex::SearchIndex(std::vector<SearchEntry> entries) : entries_(std::move(
 }
 
 std::vector<Hit> SearchIndex::find(std::string_view query) const {
-  const std::vector<std::string> words = search_words(query);
+  std::vector<std::string> words = search_words(query);
+  const auto whole = places_.find(joined_words(words));
+  const auto whole_words = static_cast<int>(words.size());
+  // `no figures at all`: small words are no keys, so they ask for nothing beside others that are.
+  if (std::any_of(words.begin(), words.end(), says_something))
+    std::erase_if(words, [](const std::string& word) { return !says_something(word); });
   if (words.empty()) return {};
   FoundByEntry found = look_up(words.front());
   for (std::size_t i = 1; i < words.size(); ++i) {
@@ -52,10 +57,8 @@ std::vector<Hit> SearchIndex::find(std::string_view query) const {
     }
     found = std::move(both);
   }
-  const auto whole = places_.find(joined_words(words));
-  if (words.size() > 1 && whole != places_.end()) {
-    for (const Place& place : whole->second)
-      keep_better(found, place.entry, Found{Fit::exact, place.weight * static_cast<int>(words.size() + 1)});
+  if (whole_words > 1 && whole != places_.end()) {
+    for (const Place& place : whole->second) keep_better(found, place.entry, Found{Fit::exact, place.weight * (whole_words + 1)});
   }
   const bool only_slips = std::all_of(found.begin(), found.end(), [](const auto& one) { return one.second.fit == Fit::slip; });
   std::vector<Hit> hits;

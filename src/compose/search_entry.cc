@@ -50,9 +50,6 @@ class KeyList {
   }
 
  private:
-  static bool says_something(const std::string& word) {
-    return word.size() > 2 || word.find_first_of("0123456789") != std::string::npos;
-  }
   void add_words(const std::vector<std::string>& words, int weight) {
     for (const std::string& word : words) {
       if (says_something(word)) add_key(word, weight);

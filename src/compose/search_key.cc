@@ -124,6 +124,10 @@ std::vector<std::string> search_words(std::string_view text) {
   return words;
 }
 
+bool says_something(std::string_view word) {
+  return word.size() > 2 || word.find_first_of("0123456789") != std::string_view::npos;
+}
+
 std::string joined_words(const std::vector<std::string>& words) {
   std::string joined;
   for (const std::string& word : words) joined += (joined.empty() ? "" : " ") + word;

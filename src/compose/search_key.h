@@ -14,6 +14,9 @@ std::vector<std::string> search_words(std::string_view text);
 /// The words joined, by which a whole name is known.
 std::string joined_words(const std::vector<std::string>& words);
 
+/// Whether a word is worth a key: it has three letters or a figure.
+bool says_something(std::string_view word);
+
 /// What is left when one code point is taken out, each once; nothing for words too short for a slip.
 std::vector<std::string> one_slip_forms(const std::string& word);
 

@@ -36,6 +36,12 @@ Uses::Uses(const model::KnowledgeBase& records) {
     }
     add_meetings(chemistry.reference(), chemistry.meets);
   }
+  for (const auto& [id, abrasive] : records.abrasives) {
+    for (std::size_t i = 0; i < abrasive.on_materials.size(); ++i) {
+      const auto& item = abrasive.on_materials[i];
+      liquids_[item.material].push_back({abrasive.reference(), "on-materials." + std::to_string(i), &item});
+    }
+  }
   for (const auto& [id, residue] : records.residues) add_meetings(residue.reference(), residue.meets);
 }
 

@@ -9,11 +9,11 @@
 
 namespace benchleaf::compose {
 
-/// A verdict of a liquid on a material, found from the material's side.
+/// A verdict of a liquid or an abrasive on a material, found from the material's side.
 struct LiquidVerdict {
-  std::string chemistry;  ///< `chemistry/ID`
-  std::string path;       ///< `on-materials.3` in its record
-  const model::Chemistry::OnMaterial* item = nullptr;
+  std::string agent;  ///< `chemistry/ID` or `abrasive/ID`
+  std::string path;   ///< `on-materials.3` in its record
+  const model::OnMaterial* item = nullptr;
 };
 
 /// A meeting that another record states, found from the other side.
@@ -30,7 +30,7 @@ class Uses {
 
   /// Records of a kind that name this one, ordered by id.
   std::vector<std::string> named_by(std::string_view reference, model::Kind kind) const;
-  /// What the liquids do to `material/ID`, by liquid.
+  /// What liquids and abrasives do to `material/ID`, liquids first.
   const std::vector<LiquidVerdict>& liquids_on(std::string_view material) const;
   /// Meetings that others state with this record, by who states them.
   const std::vector<StatedMeeting>& met_by(std::string_view reference) const;

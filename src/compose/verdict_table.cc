@@ -92,6 +92,30 @@ void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, s
   maker.paragraph(harmless_line(desk, rows));
 }
 
+std::string verdict_words(const model::OnMaterial& item) {
+  if (item.condition.empty()) return item.why;
+  return joined(item.why, sentence_case(item.condition) + (item.condition.back() == '.' ? "" : "."));
+}
+
+void add_on_materials(const Desk& desk, EntryMaker& maker, const model::Record& agent,
+                      const std::vector<model::OnMaterial>& on_materials) {
+  if (on_materials.empty()) return;
+  std::vector<VerdictRow> rows;
+  std::set<std::string> judged;
+  for (std::size_t i = 0; i < on_materials.size(); ++i) {
+    const model::OnMaterial& item = on_materials[i];
+    rows.push_back({item.material, item.verdict, verdict_words(item), desk.sign(agent, "on-materials." + std::to_string(i))});
+    judged.insert(item.material);
+  }
+  maker.heading("On materials");
+  add_verdicts(desk, maker, "on-materials", "material", std::move(rows));
+  Line missing(desk);
+  for (const auto& [id, material] : desk.records.materials) {
+    if (judged.count(material.reference()) == 0) missing.say(missing.empty() ? "" : ", ").say(desk.name(material.reference()));
+  }
+  maker.run_in("Not known", missing);
+}
+
 std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own) {
   std::vector<VerdictRow> rows;
   std::set<std::string> met;

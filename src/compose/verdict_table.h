@@ -20,6 +20,11 @@ struct VerdictRow {
 /// Rows of one subject to the entry: a table of bans, then of what needs care; what does no harm and has no condition in
 /// one sentence after it, by trust.
 void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject, std::vector<VerdictRow> rows);
+/// Why a verdict holds and on what condition, in sentences.
+std::string verdict_words(const model::OnMaterial& item);
+/// What a liquid or an abrasive does to materials, and those of which it is not known.
+void add_on_materials(const Desk& desk, EntryMaker& maker, const model::Record& agent,
+                      const std::vector<model::OnMaterial>& on_materials);
 /// Two sentences or parts as one; either may be empty.
 std::string joined(const std::string& one, const std::string& other, const char* between = " ");
 /// The meetings that a record states and those that others state with it, each pair once.

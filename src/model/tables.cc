@@ -51,6 +51,9 @@ class RowReader {
     return {"table/" + table_.name + "#" + row.key, row.trust, std::move(source)};
   }
 
+  /// The source record of the row, else of the table.
+  std::string cite() const { return table_.rows.at(row_).source; }
+
   bool whole() const { return whole_; }
 
  private:
@@ -102,6 +105,30 @@ SignalWord signal_word_of(RowReader& row) {
   return {row.word("word"), row.word("severity"), row.word("likelihood"), row.word("meaning"), row.word("colour"), row.origin()};
 }
 
+ReactiveGroup reactive_group_of(RowReader& row) {
+  ReactiveGroup group{row.word("group"), {}, row.origin()};
+  const std::string members = row.word("members");
+  for (std::size_t at = 0; at < members.size();) {
+    const std::size_t end = std::min(members.find(' ', at), members.size());
+    if (end > at) group.members.push_back(members.substr(at, end - at));
+    at = end + 1;
+  }
+  return group;
+}
+
+ReactivePair reactive_pair_of(RowReader& row) {
+  return {row.word("one"),  row.word("other"),  row.word("product"), row.word("effect"),
+          row.word("open"), row.word("closed"), row.cite(),          row.origin()};
+}
+
+HazardCaution hazard_caution_of(RowReader& row) {
+  return {row.word("hazard"), row.word("caution"), row.word("why"), row.origin()};
+}
+
+StepWord step_word_of(RowReader& row) { return {row.word("verb"), row.word("object"), row.word("means"), row.origin()}; }
+
+MercuryFree mercury_free_of(RowReader& row) { return {row.word("system"), row.whole_number("year"), row.origin()}; }
+
 template <typename Typed>
 void fill(const Tables& tables, std::string_view name, Typed (*typed)(RowReader&), std::vector<Typed>& list,
           std::vector<TableFault>& faults) {
@@ -146,6 +173,12 @@ const CellSizeLimit* Tables::cell_size_limit(std::string_view size) const {
 const SafetySign* Tables::safety_sign(std::string_view number) const {
   return row_with(safety_signs, &SafetySign::number, number);
 }
+const HazardCaution* Tables::hazard_caution(std::string_view hazard) const {
+  return row_with(hazard_cautions, &HazardCaution::hazard, hazard);
+}
+const MercuryFree* Tables::mercury_free_from(std::string_view system) const {
+  return row_with(mercury_free, &MercuryFree::system, system);
+}
 const SignalWord* Tables::signal_word(std::string_view word) const { return row_with(signal_words, &SignalWord::word, word); }
 
 Tables make_tables(std::vector<PublishedTable> published, std::vector<TableFault>& faults) {
@@ -161,6 +194,11 @@ Tables make_tables(std::vector<PublishedTable> published, std::vector<TableFault
   fill(tables, "cell-size-limits", cell_size_limit_of, tables.cell_size_limits, faults);
   fill(tables, "safety-signs", safety_sign_of, tables.safety_signs, faults);
   fill(tables, "signal-words", signal_word_of, tables.signal_words, faults);
+  fill(tables, "reactive-groups", reactive_group_of, tables.reactive_groups, faults);
+  fill(tables, "reactive-pairs", reactive_pair_of, tables.reactive_pairs, faults);
+  fill(tables, "hazard-cautions", hazard_caution_of, tables.hazard_cautions, faults);
+  fill(tables, "step-words", step_word_of, tables.step_words, faults);
+  fill(tables, "mercury-free", mercury_free_of, tables.mercury_free, faults);
   return tables;
 }
 

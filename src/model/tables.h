@@ -9,6 +9,7 @@
 #include "base/quantity.h"
 #include "base/span.h"
 #include "model/fact.h"
+#include "model/step_tables.h"
 
 namespace benchleaf::model {
 
@@ -42,13 +43,6 @@ struct PublishedTable {
   std::vector<Column> columns;
   std::vector<Row> rows;  ///< in file order, keys unique
   base::FileId file = base::kNoFile;
-};
-
-/// What every typed row knows about where it comes from.
-struct RowOrigin {
-  std::string id;  ///< `table/cell-systems#S`: the fact of a cell is this, a dot, the column
-  Trust trust = Trust::memory;
-  std::string source;  ///< publication, and edition where one is known
 };
 
 struct CellSystem {
@@ -132,6 +126,11 @@ struct Tables {
   std::vector<CellSizeLimit> cell_size_limits;
   std::vector<SafetySign> safety_signs;
   std::vector<SignalWord> signal_words;
+  std::vector<ReactiveGroup> reactive_groups;
+  std::vector<ReactivePair> reactive_pairs;
+  std::vector<HazardCaution> hazard_cautions;
+  std::vector<StepWord> step_words;
+  std::vector<MercuryFree> mercury_free;
 
   const PublishedTable* find(std::string_view name) const;
   const CellSystem* cell_system(std::string_view letter) const;
@@ -143,6 +142,8 @@ struct Tables {
   const CellSizeLimit* cell_size_limit(std::string_view size) const;
   const SafetySign* safety_sign(std::string_view number) const;
   const SignalWord* signal_word(std::string_view word) const;
+  const HazardCaution* hazard_caution(std::string_view hazard) const;
+  const MercuryFree* mercury_free_from(std::string_view system) const;
 };
 
 /// General form to typed form; a row with a fault is left out of its typed list.

@@ -1,8 +1,8 @@
-// Rules about cautions: their words agree with the table of signal words, their signs exist, and they stand where they must.
+// Rules about cautions: their words agree with the table of signal words, their signs exist, and the grave ones do not
+// stand in the head.
 
 #include <algorithm>
 #include <array>
-#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -14,7 +14,6 @@ namespace benchleaf::prove {
 namespace {
 
 using model::Caution;
-using model::Procedure;
 using report::Rule;
 using Word = model::Message::Word;
 
@@ -30,16 +29,6 @@ const Caution* caution_named(const Proof& proof, const std::string& reference) {
   return record == nullptr || record->kind != model::Kind::caution ? nullptr : &proof.base.cautions.at(record->id);
 }
 
-/// What a step brings out of its bottle: the liquids it names by record, slots left out.
-std::vector<const model::Chemistry*> liquids_of(const Proof& proof, const Procedure::Step& step) {
-  std::vector<const model::Chemistry*> liquids;
-  for (const auto& reference : step.with) {
-    const auto* record = proof.base.find(reference);
-    if (record != nullptr && record->kind == model::Kind::chemistry) liquids.push_back(&proof.base.chemistries.at(record->id));
-  }
-  return liquids;
-}
-
 /// The row that a caution's severity calls for; likelihood tells apart only words of the same severity.
 const model::SignalWord* row_for(const model::Tables& tables, const Caution& caution) {
   const model::SignalWord* of_severity = nullptr;
@@ -52,46 +41,6 @@ const model::SignalWord* row_for(const model::Tables& tables, const Caution& cau
   }
   return rows == 1 ? of_severity : nullptr;
 }
-
-/// Walks the steps of one procedure and remembers which cautions the reader has met.
-class CautionWalk {
- public:
-  CautionWalk(const Proof& proof, const Procedure& procedure)
-      : proof_(proof), procedure_(procedure), head_(procedure.cautions.begin(), procedure.cautions.end()) {}
-
-  void walk() {
-    for (std::size_t i = 0; i < procedure_.steps.size(); ++i) {
-      const auto& step = procedure_.steps[i];
-      const std::string path = "steps." + std::to_string(i);
-      if (!step.caution.empty()) met_.insert(step.caution);
-      if (!step.whole || !procedure_.usable(path)) continue;
-      for (const auto* liquid : liquids_of(proof_, step)) check_liquid(*liquid, path);
-    }
-  }
-
- private:
-  void check_liquid(const model::Chemistry& liquid, const std::string& path) {
-    if (!liquid.usable("cautions")) return;
-    for (const auto& reference : liquid.cautions) {
-      const Caution* caution = caution_named(proof_, reference);
-      if (caution == nullptr || !caution->usable("word")) continue;
-      const bool in_head = head_.count(reference) > 0 && !stands_before_step(*caution);
-      if (in_head || met_.count(reference) > 0 || !told_.insert(reference).second) continue;
-      const std::string place = stands_before_step(*caution) ? "as an item before this step" : "in the head or before this step";
-      auto& finding = proof_.findings.add(
-          Rule::caution_before_step, procedure_.span_of(path + ".with"),
-          "the step uses " + liquid.id + ", whose " + std::string(word_of(*caution)) + " " + caution->id + " has not been given",
-          "add caution: " + caution->id + " " + place);
-      finding.notes.push_back({liquid.span_of("cautions"), liquid.reference() + " asks for it"});
-    }
-  }
-
-  const Proof& proof_;
-  const Procedure& procedure_;
-  std::set<std::string> head_;
-  std::set<std::string> met_;
-  std::set<std::string> told_;
-};
 
 }  // namespace
 
@@ -134,10 +83,6 @@ void check_head_cautions(const Proof& proof) {
       finding.notes.push_back({caution->span_of("word"), "its word"});
     }
   }
-}
-
-void check_cautions_before_steps(const Proof& proof) {
-  for (const auto& [id, procedure] : proof.base.procedures) CautionWalk(proof, procedure).walk();
 }
 
 }  // namespace benchleaf::prove

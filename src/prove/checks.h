@@ -42,6 +42,12 @@ void check_withdrawn(const Proof& proof);
 void check_signal_words(const Proof& proof);
 void check_signs(const Proof& proof);
 void check_head_cautions(const Proof& proof);
+
+// step_cautions.cc
 void check_cautions_before_steps(const Proof& proof);
+
+// step_rules.cc
+void check_procedure_steps(const Proof& proof);
+void check_symptoms_end(const Proof& proof);
 
 }  // namespace benchleaf::prove

@@ -33,6 +33,8 @@ constexpr Check kChecks[] = {
     check_signs,
     check_head_cautions,
     check_cautions_before_steps,
+    check_procedure_steps,
+    check_symptoms_end,
     check_basis_fits_its_source,
     check_sources_are_current,
     check_source_dates,

@@ -14,6 +14,15 @@ std::vector<model::Meeting> meetings(const Fields& fields) {
   return list;
 }
 
+std::vector<model::OnMaterial> on_materials(const Fields& fields) {
+  std::vector<model::OnMaterial> list;
+  for (const Fields& one : fields.parts("on-materials")) {
+    list.push_back({one.reference("material"), one.verdict("verdict"), one.text("why"), one.text("condition"), one.texts("how"),
+                    one.quantity("at-most")});
+  }
+  return list;
+}
+
 }  // namespace
 
 void decode(const Fields& fields, model::Material& material) {
@@ -67,6 +76,7 @@ void decode(const Fields& fields, model::Residue& residue) {
   residue.side = fields.text("side");
   residue.answers = fields.references("answers");
   residue.why = fields.text("why");
+  residue.stays = fields.flag("stays");
   residue.meets = meetings(fields);
   residue.cautions = fields.references("cautions");
 }
@@ -87,9 +97,7 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
     chemistry.label = model::Chemistry::Label{label->text("signal"), label->texts("pictograms"), label->texts("statements")};
   }
   chemistry.uses = fields.texts("uses");
-  for (const Fields& one : fields.parts("on-materials")) {
-    chemistry.on_materials.push_back({one.reference("material"), one.verdict("verdict"), one.text("why"), one.text("condition")});
-  }
+  chemistry.on_materials = on_materials(fields);
   chemistry.meets = meetings(fields);
   chemistry.dilute = fields.text("dilute");
   chemistry.dose = fields.text("dose");
@@ -107,6 +115,7 @@ void decode(const Fields& fields, model::Abrasive& abrasive) {
   for (const Fields& one : fields.parts("grades")) {
     abrasive.grades.push_back({one.text("grade"), one.quantity("median"), one.quantity("tolerance"), one.quantity("largest")});
   }
+  abrasive.on_materials = on_materials(fields);
   abrasive.uses = fields.text("uses");
   abrasive.not_to_confuse = fields.text("not-to-confuse");
 }

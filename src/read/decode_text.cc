@@ -99,7 +99,8 @@ void decode(const Fields& fields, model::Procedure& procedure) {
   for (const Fields& step : fields.parts("steps")) {
     procedure.steps.push_back({step.reference("caution"), step.text("do"), step.references("using"), step.references("on"),
                                step.references("with"), step.text("grade"), step.references("reaches"), step.references("meets"),
-                               step.flag("rinse"), step.text("see"), step.whole()});
+                               step.flag("rinse"), step.text("see"), step.texts("how"), step.quantity("at"), step.flag("closed"),
+                               step.text("why"), step.whole()});
   }
   procedure.stop = fields.texts("stop");
   procedure.done = fields.text("done");
@@ -110,7 +111,8 @@ void decode(const Fields& fields, model::Symptom& symptom) {
   symptom.shown_by = fields.texts("shown-by");
   symptom.looks = fields.text("looks");
   for (const Fields& one : fields.parts("causes")) {
-    symptom.causes.push_back({one.text("cause"), one.text("test"), one.text("cure"), one.reference("procedure")});
+    symptom.causes.push_back(
+        {one.text("cause"), one.text("test"), one.text("cure"), one.reference("procedure"), one.text("stop")});
   }
   symptom.never = fields.texts("never");
 }

@@ -89,6 +89,8 @@ void decode(const Fields& fields, model::Part& part) {
   part.again = fields.text("again");
   part.why_again = fields.text("why-again");
   part.care = fields.text("care");
+  part.seam = fields.flag("seam");
+  for (const Fields& one : fields.parts("limits")) part.limits.push_back({one.text("never"), one.text("why")});
   part.cautions = fields.references("cautions");
 }
 
@@ -96,6 +98,7 @@ void decode(const Fields& fields, model::Tool& tool) {
   tool.use = fields.text("use");
   tool.instead = fields.text("instead");
   tool.size = fields.text("size");
+  tool.works = fields.texts("works");
   tool.touches = fields.reference("touches");
   tool.check = fields.text("check");
   tool.cautions = fields.references("cautions");

@@ -98,11 +98,11 @@ TEST_CASE("what no record says is not on file, and a material knows what its liq
   const test::MadeBook made = test::book_of(small_content());
   const std::string water = test::words_of(*test::entry_of(made.book, "chemistry/water"));
   CHECK(water.find("Brass|never|It rots.|") != std::string::npos);
-  CHECK(water.find("Not on file  steel|") != std::string::npos);
+  CHECK(water.find("Not known  steel|") != std::string::npos);
   const std::string brass = test::words_of(*test::entry_of(made.book, "material/brass"));
   CHECK(brass.find("Water|never|It rots.|") != std::string::npos);
   const std::string steel = test::words_of(*test::entry_of(made.book, "material/steel"));
-  CHECK(steel.find("Not on file  water|") != std::string::npos);
+  CHECK(steel.find("Not known  water|") != std::string::npos);
 }
 
 TEST_CASE("a derived block is made, and one that asks for nothing known is a finding", "[compose][entry]") {

@@ -20,6 +20,22 @@ using benchleaf::test::read_bytes;
 
 namespace {
 
+/// Rules of the wrong procedures of tests/cases/procedures, each of which is mended there as well.
+std::set<std::string> held_by_procedures() {
+  std::set<std::string> rules;
+  const std::regex kRefused("refused by: ([^\n]*)");
+  const std::regex kRule("[a-z.-]+");
+  for (const auto& entry : fs::directory_iterator("tests/cases/procedures")) {
+    if (entry.path().extension() != ".txt") continue;
+    const std::string text = read_bytes(entry.path());
+    for (std::sregex_iterator at(text.begin(), text.end(), kRefused), end; at != end; ++at) {
+      const std::string line = (*at)[1];
+      for (std::sregex_iterator rule(line.begin(), line.end(), kRule); rule != end; ++rule) rules.insert((*rule)[0]);
+    }
+  }
+  return rules;
+}
+
 /// Ids of the rules that the sources of a folder name.
 std::set<std::string> raised_by(const std::string& folder) {
   std::set<std::string> names;
@@ -140,8 +156,9 @@ TEST_CASE("every rule of read and prove has a case that fails by it and one that
   CHECK(ids.size() >= 60);
   CHECK(proved.size() >= 25);
   ids.insert(proved.begin(), proved.end());
+  const std::set<std::string> in_procedures = held_by_procedures();
   for (const std::string& id : ids) {
-    if (held_elsewhere().count(id) == 1) continue;
+    if (held_elsewhere().count(id) == 1 || in_procedures.count(id) == 1) continue;
     INFO(id);
     CHECK(failing.count(id) == 1);
     CHECK(passing.count(id) == 1);

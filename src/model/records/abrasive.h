@@ -6,6 +6,7 @@
 
 #include "base/quantity.h"
 #include "model/record.h"
+#include "model/records/chemistry.h"
 
 namespace benchleaf::model {
 
@@ -23,6 +24,7 @@ struct Abrasive : Record {
   std::string standard;
   std::string mark;
   std::vector<Grade> grades;
+  std::vector<OnMaterial> on_materials;
   std::string uses;
   std::string not_to_confuse;
 };

@@ -19,18 +19,23 @@ struct Meeting {
   std::string when;
 };
 
+/// What a liquid or an abrasive does to a material.
+struct OnMaterial {
+  std::string material;  ///< `material/ID`
+  Verdict verdict = Verdict::never;
+  std::string why;
+  std::string condition;
+  std::vector<std::string> how;           ///< ways for which the verdict holds; empty: with care a wipe, else every way
+  std::optional<base::Quantity> at_most;  ///< temperature up to which it holds
+};
+
 /// A liquid, paste or grease as it is used at the bench.
 struct Chemistry : Record {
   struct Ingredient {
     std::string substance;  ///< `substance/ID`
     std::optional<base::Quantity> strength;
   };
-  struct OnMaterial {
-    std::string material;  ///< `material/ID`
-    Verdict verdict = Verdict::never;
-    std::string why;
-    std::string condition;
-  };
+  using OnMaterial = model::OnMaterial;
 
   /// What the bottle's label says by the law on chemicals.
   struct Label {

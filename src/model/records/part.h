@@ -9,6 +9,12 @@ namespace benchleaf::model {
 
 /// A part of a watch that a tool, a liquid or an abrasive meets.
 struct Part : Record {
+  /// A way of working that it does not bear.
+  struct Limit {
+    std::string never;
+    std::string why;
+  };
+
   std::vector<std::string> made_of;  ///< `material/ID`
   std::string where;
   std::string recognise;
@@ -16,6 +22,8 @@ struct Part : Record {
   std::string again;  ///< reuse, inspect, renew, never-remove
   std::string why_again;
   std::string care;
+  bool seam = false;  ///< whether a liquid on it creeps to whatever is inside
+  std::vector<Limit> limits;
   std::vector<std::string> cautions;  ///< `caution/ID`
 };
 

@@ -28,7 +28,11 @@ struct Procedure : Record {
     std::vector<std::string> meets;
     bool rinse = false;
     std::string see;
-    bool whole = true;  ///< false where a field of this item is unusable
+    std::vector<std::string> how;      ///< ways of working, as ways.h lists them; empty: what liquid and tools imply
+    std::optional<base::Quantity> at;  ///< temperature of bath, plate or air
+    bool closed = false;               ///< whether it happens in a closed vessel
+    std::string why;                   ///< of a caution that no rule asks for
+    bool whole = true;                 ///< false where a field of this item is unusable
   };
 
   std::string purpose;

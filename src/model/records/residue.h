@@ -23,6 +23,7 @@ struct Residue : Record {
   std::string side;                  ///< alkaline, acidic, neutral, organic, not known
   std::vector<std::string> answers;  ///< `chemistry/ID`
   std::string why;
+  bool stays = false;  ///< whether a rinse leaves it where it is
   std::vector<Meeting> meets;
   std::vector<std::string> cautions;  ///< `caution/ID`
 };

@@ -14,6 +14,7 @@ struct Symptom : Record {
     std::string test;
     std::string cure;
     std::string procedure;  ///< `procedure/ID`, or empty
+    std::string stop;       ///< where to stop and whom to ask, or empty
   };
 
   std::vector<std::string> shown_by;  ///< lcd, led, hands

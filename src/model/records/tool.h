@@ -14,6 +14,7 @@ struct Tool : Record {
   std::string size;
   std::string touches;  ///< `material/ID`, or empty
   std::string check;
+  std::vector<std::string> works;     ///< ways of working that it brings into a step
   std::vector<std::string> cautions;  ///< `caution/ID`
 };
 

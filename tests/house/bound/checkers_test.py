@@ -10,6 +10,7 @@ import unittest
 import chart_check
 import fact_check
 import html_check
+import order_check
 import pdf_check
 import plain_text
 import records
@@ -57,6 +58,27 @@ def tiny_pdf(font):
         data += b"%d 0 obj\n%s\nendobj\n" % (number, body)
     table = b"xref\n0 %d\n0000000000 65535 f \n%s" % (len(objects) + 1, b"".join(places))
     return data + table + b"trailer<</Size %d/Root 1 0 R>>\nstartxref\n%d\n%%%%EOF\n" % (len(objects) + 1, len(data))
+
+
+class Order(unittest.TestCase):
+    PROCEDURE = {"title": "Wipe", "purpose": "To wipe.", "cautions": ["still"], "steps": [
+        {"do": "Look."}, {"caution": "burns"}, {"do": "Wipe it."}]}
+    HAZARDS = {"still": "It stands.", "burns": "It burns."}
+
+    def faults(self, text):
+        return order_check.faults_of(order_check.packed(text), "wipe", self.PROCEDURE, self.HAZARDS)[0]
+
+    def test_right(self):
+        self.assertEqual(self.faults("To wipe. It stands. 1 Look. WARNING It burns. 2 Wipe it. It burns."), [])
+
+    def test_below_its_step(self):
+        self.assertEqual(len(self.faults("To wipe. It stands. 1 Look. 2 Wipe it. WARNING It burns.")), 1)
+
+    def test_above_the_step_before(self):
+        self.assertEqual(len(self.faults("To wipe. It stands. WARNING It burns. 1 Look. 2 Wipe it.")), 1)
+
+    def test_head_below_the_first_step(self):
+        self.assertEqual(len(self.faults("To wipe. 1 Look. It stands. WARNING It burns. 2 Wipe it.")), 1)
 
 
 class Charts(unittest.TestCase):

@@ -1,0 +1,120 @@
+// In: two liquids, or a liquid and a residue. Out: what their records and the table of reactive pairs say, and the gravest of it.
+#include "bench/mixing.h"
+
+#include <algorithm>
+
+namespace benchleaf::bench {
+
+namespace {
+
+std::string id_of(std::string_view reference) {
+  const std::size_t slash = reference.find('/');
+  return std::string(slash == std::string_view::npos ? reference : reference.substr(slash + 1));
+}
+
+Meet meet_named(std::string_view word) {
+  if (word == "never") return Meet::never;
+  if (word == "rinse") return Meet::rinse;
+  return word == "care" ? Meet::care : Meet::ok;
+}
+
+const std::vector<model::Meeting>* meetings_of(const StepWorld& world, std::string_view reference) {
+  if (const auto* chemistry = chemistry_named(world, reference)) return &chemistry->meets;
+  if (const auto* residue = residue_named(world, reference)) return &residue->meets;
+  return nullptr;
+}
+
+/// What one record says about the other, by its name or by what it is made of.
+void add_stated(const StepWorld& world, std::string_view one, std::string_view other, std::vector<MixVerdict>& verdicts) {
+  const std::vector<model::Meeting>* meetings = meetings_of(world, one);
+  if (meetings == nullptr) return;
+  const std::vector<std::string> parts = substances_of(world, other);
+  const model::Record& record = *world.base.find(one);
+  const bool with_residue = residue_named(world, one) != nullptr || residue_named(world, other) != nullptr;
+  for (std::size_t i = 0; i < meetings->size(); ++i) {
+    const model::Meeting& meeting = (*meetings)[i];
+    const std::string path = "meets." + std::to_string(i);
+    const bool named = meeting.with == other || std::find(parts.begin(), parts.end(), meeting.with) != parts.end();
+    if (!named || !record.usable(path)) continue;
+    MixVerdict found;
+    if (meeting.verdict == model::Verdict::never) found.open = Meet::never;
+    if (meeting.verdict == model::Verdict::with_limits) found.open = with_residue ? Meet::care : Meet::rinse;
+    found.closed_never = found.open == Meet::never;
+    found.product = meeting.product;
+    found.effect = meeting.effect;
+    found.ground = ground_of(record, path);
+    found.record = record.reference();
+    found.path = path;
+    verdicts.push_back(std::move(found));
+  }
+}
+
+bool in_group(const StepWorld& world, std::string_view substance, std::string_view group) {
+  const std::string id = id_of(substance);
+  for (const model::ReactiveGroup& row : world.tables.reactive_groups) {
+    if (row.group == group && std::find(row.members.begin(), row.members.end(), id) != row.members.end()) return true;
+  }
+  return false;
+}
+
+bool any_in_group(const StepWorld& world, const std::vector<std::string>& substances, std::string_view group) {
+  return std::any_of(substances.begin(), substances.end(),
+                     [&](const std::string& substance) { return in_group(world, substance, group); });
+}
+
+void add_by_groups(const StepWorld& world, std::string_view one, std::string_view other, std::vector<MixVerdict>& verdicts) {
+  const std::vector<std::string> first = substances_of(world, one);
+  const std::vector<std::string> second = substances_of(world, other);
+  for (const model::ReactivePair& pair : world.tables.reactive_pairs) {
+    const bool straight = any_in_group(world, first, pair.one) && any_in_group(world, second, pair.other);
+    const bool turned = any_in_group(world, first, pair.other) && any_in_group(world, second, pair.one);
+    if (!straight && !turned) continue;
+    MixVerdict found;
+    found.open = meet_named(pair.open);
+    found.closed_never = pair.closed == "never";
+    if (pair.product != "none") found.product = pair.product;
+    found.effect = pair.effect;
+    const std::string trust(model::trust_name(pair.origin.trust));
+    found.ground = pair.cite.empty() ? "trust " + trust + ", no source" : pair.cite + ", trust " + trust;
+    found.path = pair.origin.id;
+    verdicts.push_back(std::move(found));
+  }
+}
+
+}  // namespace
+
+std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other) {
+  std::vector<MixVerdict> verdicts;
+  add_stated(world, one, other, verdicts);
+  add_stated(world, other, one, verdicts);
+  add_by_groups(world, one, other, verdicts);
+  return verdicts;
+}
+
+MixVerdict gravest(const std::vector<MixVerdict>& verdicts, bool closed) {
+  MixVerdict kept;
+  for (const MixVerdict& verdict : verdicts) {
+    // In a closed vessel the one that does no harm in the open says best what the vessel has to do with it.
+    const bool graver = closed ? verdict.closed_never && (!kept.closed_never || verdict.open < kept.open)
+                               : verdict.open > kept.open || (kept.effect.empty() && verdict.open == kept.open);
+    if (graver) kept = verdict;
+  }
+  return kept;
+}
+
+bool gives_gas(const std::vector<MixVerdict>& verdicts) {
+  return std::any_of(verdicts.begin(), verdicts.end(),
+                     [](const MixVerdict& verdict) { return verdict.product.find("carbon dioxide") != std::string::npos; });
+}
+
+std::vector<std::string> ungrouped(const StepWorld& world, std::string_view reference) {
+  std::vector<std::string> found;
+  for (const std::string& substance : substances_of(world, reference)) {
+    const bool placed = std::any_of(world.tables.reactive_groups.begin(), world.tables.reactive_groups.end(),
+                                    [&](const model::ReactiveGroup& row) { return in_group(world, substance, row.group); });
+    if (!placed && world.base.find(substance) != nullptr) found.push_back(substance);
+  }
+  return found;
+}
+
+}  // namespace benchleaf::bench

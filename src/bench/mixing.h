@@ -1,0 +1,36 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "bench/step_world.h"
+
+namespace benchleaf::bench {
+
+/// What may be done with two things that meet, the mildest first. `care`: on a swab; `rinse`: one after the other only
+/// with a rinse between.
+enum class Meet { ok, care, rinse, never };
+
+/// One thing that is known of two liquids, or of a liquid and a residue.
+struct MixVerdict {
+  Meet open = Meet::ok;
+  bool closed_never = false;  ///< whether it must not happen in a closed vessel
+  std::string product;        ///< empty where nothing forms
+  std::string effect;
+  std::string ground;  ///< source and trust
+  std::string record;  ///< whose line says it, or empty for a table
+  std::string path;    ///< of the line, or `table/reactive-pairs#...`
+};
+
+/// All that is known of the two: the meetings that their records state, then the reactive groups of what they are made of.
+std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other);
+/// The one that matters most, in the open or in a closed vessel; nothing known is ok.
+MixVerdict gravest(const std::vector<MixVerdict>& verdicts, bool closed);
+/// Whether a gas is among what forms, so that a closed vessel bursts.
+bool gives_gas(const std::vector<MixVerdict>& verdicts);
+
+/// Substances of a liquid or a residue that stand in no reactive group.
+std::vector<std::string> ungrouped(const StepWorld& world, std::string_view reference);
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,133 @@
+// In: a procedure whose slots are filled. Out: the cautions that its steps need: those that liquids, tools, parts, materials
+// and residues ask for, and those of the hazards of the table hazard-cautions.
+#include <algorithm>
+
+#include "bench/mixing.h"
+#include "bench/step_checker.h"
+#include "bench/ways.h"
+
+namespace benchleaf::bench {
+
+namespace {
+
+using Step = model::Procedure::Step;
+
+/// `after 2016` in what must be true before: the reader reads the same words.
+int year_stated(const model::Procedure& procedure) {
+  int year = 0;
+  for (const std::string& line : procedure.before) {
+    for (std::size_t at = line.find("after "); at != std::string::npos; at = line.find("after ", at + 1)) {
+      int found = 0;
+      std::size_t digits = 0;
+      for (std::size_t i = at + 6; i < line.size() && digits < 4 && line[i] >= '0' && line[i] <= '9'; ++i, ++digits)
+        found = found * 10 + (line[i] - '0');
+      if (digits == 4) year = std::max(year, found);
+    }
+  }
+  return year;
+}
+
+class NeedFinder {
+ public:
+  NeedFinder(const StepWorld& world, const model::Procedure& procedure)
+      : world_(world), procedure_(procedure), year_(year_stated(procedure)) {}
+
+  std::vector<CautionNeed> find() {
+    for (place_ = 0; place_ < procedure_.steps.size(); ++place_) {
+      const Step& step = procedure_.steps[place_];
+      if (!step.whole || !step.caution.empty()) continue;
+      add_liquids(step);
+      for (std::size_t i = 0; i < step.tools.size(); ++i) {
+        if (const auto* tool = tool_named(world_, step.tools[i])) add_listed(*tool, tool->cautions, "using." + std::to_string(i));
+      }
+      for (std::size_t i = 0; i < step.on.size(); ++i) add_part(step.on[i], "on." + std::to_string(i));
+      for (std::size_t i = 0; i < step.reaches.size(); ++i) add_part(step.reaches[i], "reaches." + std::to_string(i));
+      for (std::size_t i = 0; i < step.meets.size(); ++i) add_residue(step, step.meets[i], "meets." + std::to_string(i));
+      for (const std::string& way : ways_of(world_, step)) {
+        add_hazard(way, "do", "the step works by " + way);
+        if (way == "cell-handled") add_hazard("cell-touched", "do", "the step handles a cell");
+      }
+    }
+    return std::move(needs_);
+  }
+
+ private:
+  void add_listed(const model::Record& record, const std::vector<std::string>& cautions, const std::string& field) {
+    if (!record.usable("cautions")) return;
+    for (const std::string& caution : cautions) {
+      needs_.push_back({place_, field, caution, "the step uses " + record.id, record.reference() + " asks for it",
+                        record.reference(), "cautions"});
+    }
+  }
+
+  void add_hazard(const std::string& hazard, const std::string& field, const std::string& because) {
+    const model::HazardCaution* row = world_.tables.hazard_caution(hazard);
+    if (row == nullptr) return;
+    const std::string words = hazard == "cell-handled" ? std::string("the step handles a cell") : because;
+    needs_.push_back({place_, field, "caution/" + row->caution, words, row->why, {}, row->origin.id});
+  }
+
+  void add_liquids(const Step& step) {
+    for (std::size_t i = 0; i < step.with.size(); ++i) {
+      const model::Chemistry* liquid = chemistry_named(world_, step.with[i]);
+      if (liquid == nullptr) continue;
+      const std::string field = "with." + std::to_string(i);
+      add_listed(*liquid, liquid->cautions, field);
+      const std::string uses = "the step uses " + liquid->id;
+      if (liquid->family == "acid" || liquid->family == "base") add_hazard("neutralise", field, uses);
+      const auto flash = flash_point_of(world_, *liquid);
+      if (flash && flash->celsius <= kFlammableUpTo && (liquid->form == "liquid" || liquid->form == "aerosol"))
+        add_hazard("flammable", field, uses);
+      for (const std::string& met : step.meets) {
+        if (gives_gas(mixes(world_, met, step.with[i]))) add_hazard("gas", field, uses + " on " + words_for(world_, met));
+      }
+    }
+  }
+
+  void add_part(const std::string& reference, const std::string& field) {
+    if (const auto* part = part_named(world_, reference)) add_listed(*part, part->cautions, field);
+    for (const std::string& material : materials_of(world_, reference)) {
+      const auto found = world_.base.materials.find(material.substr(material.find('/') + 1));
+      if (found != world_.base.materials.end()) add_listed(found->second, found->second.cautions, field);
+    }
+  }
+
+  void add_residue(const Step& step, const std::string& reference, const std::string& field) {
+    const model::Residue* residue = residue_named(world_, reference);
+    if (residue == nullptr) return;
+    add_listed(*residue, residue->cautions, field);
+    if (residue->left_by.empty() || !residue->usable("left-by")) return;
+    const std::string meets = "the step meets " + residue->id;
+    if (residue->side == "alkaline") add_hazard("crust", field, meets);
+    if (residue->side == "alkaline" && neutralises(step)) add_hazard("neutralise", field, meets);
+    const bool may_hold_mercury =
+        std::any_of(residue->left_by.begin(), residue->left_by.end(), [this](const std::string& system) {
+          const model::MercuryFree* free = world_.tables.mercury_free_from(system);
+          return free == nullptr || (free->year > kFirstWristCells && year_ < free->year);
+        });
+    if (may_hold_mercury) add_hazard("mercury-era", field, meets + ", and before: names no year after which it was bought");
+  }
+
+  bool neutralises(const Step& step) const {
+    return std::any_of(step.with.begin(), step.with.end(), [this](const std::string& reference) {
+      const model::Chemistry* liquid = chemistry_named(world_, reference);
+      return liquid != nullptr && (liquid->family == "acid" || liquid->family == "base");
+    });
+  }
+
+  static constexpr int kFirstWristCells = 1960;  ///< a system free since then was never made with mercury
+
+  const StepWorld& world_;
+  const model::Procedure& procedure_;
+  int year_;
+  std::size_t place_ = 0;
+  std::vector<CautionNeed> needs_;
+};
+
+}  // namespace
+
+std::vector<CautionNeed> caution_needs(const StepWorld& world, const model::Procedure& bound_procedure) {
+  return NeedFinder(world, bound_procedure).find();
+}
+
+}  // namespace benchleaf::bench

@@ -1,0 +1,117 @@
+// In: a record or a query. Out: what liquids and abrasives do to materials, as `find` prints it.
+
+#include <algorithm>
+#include <array>
+#include <sstream>
+#include <utility>
+
+#include "bench/compatibility.h"
+#include "command/answer.h"
+
+namespace benchleaf::command {
+namespace {
+
+constexpr int kNamesIt = 40;  // a word of a title or of another name weighs as much; a word of a text weighs less
+constexpr std::array<std::string_view, 4> kBetween = {"on", "and", "with", "for"};
+
+int rank(bench::Effect effect) {
+  switch (effect) {
+    case bench::Effect::never: return 0;
+    case bench::Effect::with_care: return 1;
+    case bench::Effect::not_known: return 2;
+    case bench::Effect::ok: break;
+  }
+  return 3;
+}
+
+bool is_agent(const model::Record& record) {
+  return record.kind == model::Kind::chemistry || record.kind == model::Kind::abrasive;
+}
+
+bool is_target(const model::Record& record) { return record.kind == model::Kind::material || record.kind == model::Kind::part; }
+
+class VerdictList {
+ public:
+  explicit VerdictList(const bench::StepWorld& world) : world_(world) {}
+
+  /// `other` is the side of the pair that the reader did not ask for.
+  void add(const std::string& agent, const std::string& material, const model::Record& other, const std::string& about = {}) {
+    const bench::Compatibility found = bench::compatibility(world_, agent, material);
+    AnswerVerdict one{other.reference(), other.title + about, std::string(bench::effect_words(found.effect)), {}, {}};
+    if (found.row != nullptr) {
+      one.why = found.row->why;
+      if (!found.row->condition.empty()) one.why += (one.why.empty() ? "" : " ") + found.row->condition;
+      const model::Basis* basis = found.agent->basis_for(found.path);
+      if (basis != nullptr) one.trust = std::string(model::trust_name(basis->trust));
+    }
+    list_.emplace_back(rank(found.effect), std::move(one));
+  }
+
+  std::vector<AnswerVerdict> take() {
+    std::stable_sort(list_.begin(), list_.end(), [](const auto& one, const auto& other) { return one.first < other.first; });
+    std::vector<AnswerVerdict> verdicts;
+    for (auto& [order, verdict] : list_) verdicts.push_back(std::move(verdict));
+    return verdicts;
+  }
+
+ private:
+  const bench::StepWorld& world_;
+  std::vector<std::pair<int, AnswerVerdict>> list_;
+};
+
+std::string joined(const std::vector<std::string>& words, std::size_t from, std::size_t to) {
+  std::string text;
+  for (std::size_t i = from; i < to; ++i) text += (text.empty() ? "" : " ") + words[i];
+  return text;
+}
+
+/// The record that these words name best and that is of the right sort, or empty.
+template <typename Wanted>
+std::string named(const Workbench& bench, const compose::SearchIndex& index, const std::string& words, Wanted wanted) {
+  for (const auto& hit : index.find(words)) {
+    const model::Record* record = bench.base.find(hit.record);
+    if (hit.fit == compose::Fit::exact && hit.score >= kNamesIt && record != nullptr && wanted(*record)) return hit.record;
+  }
+  return {};
+}
+
+}  // namespace
+
+std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::string& record) {
+  const bench::StepWorld world{bench.base, bench.tables};
+  VerdictList list(world);
+  const model::Record* asked = bench.base.find(record);
+  if (asked == nullptr) return {};
+  if (is_agent(*asked)) {
+    for (const auto& [id, material] : bench.base.materials) list.add(record, material.reference(), material);
+    return list.take();
+  }
+  const std::vector<std::string> materials = bench::materials_of(world, record);
+  for (const std::string& material : materials) {
+    // A part of several materials says which of them a verdict is about.
+    const std::string about = materials.size() > 1 ? " on " + bench::words_for(world, material) : std::string();
+    for (const auto& [id, liquid] : bench.base.chemistries) list.add(liquid.reference(), material, liquid, about);
+    for (const auto& [id, abrasive] : bench.base.abrasives) list.add(abrasive.reference(), material, abrasive, about);
+  }
+  return list.take();
+}
+
+std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::SearchIndex& index, const std::string& query) {
+  std::vector<std::string> words;
+  std::istringstream text(query);
+  for (std::string word; text >> word;) {
+    if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) words.push_back(word);
+  }
+  for (std::size_t split = 1; split < words.size(); ++split) {
+    const std::string first = joined(words, 0, split);
+    const std::string second = joined(words, split, words.size());
+    for (const auto& [agent, target] : {std::pair{first, second}, std::pair{second, first}}) {
+      AskedPair pair{named(bench, index, agent, is_agent), {}};
+      if (!pair.agent.empty()) pair.target = named(bench, index, target, is_target);
+      if (!pair.target.empty()) return pair;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace benchleaf::command

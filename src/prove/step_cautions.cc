@@ -1,0 +1,153 @@
+// Rules about cautions among the steps: each that a step needs has been read before it, directly before where it is grave;
+// one that no step needs says why it stands there.
+
+#include <algorithm>
+#include <set>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <vector>
+
+#include "bench/step_checker.h"
+#include "prove/checks.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using bench::CautionNeed;
+using model::Caution;
+using model::Procedure;
+using report::Rule;
+using Word = model::Message::Word;
+
+constexpr int kStepsAhead = 1;  // a grave caution may guard the step before as well: what is lifted out there already has it
+
+const Caution* caution_named(const Proof& proof, const std::string& reference) {
+  const auto* record = proof.base.find(reference);
+  return record == nullptr || record->kind != model::Kind::caution ? nullptr : &proof.base.cautions.at(record->id);
+}
+
+bool is_grave(const Caution& caution) { return caution.word == Word::danger || caution.word == Word::warning; }
+
+std::string_view word_of(const Caution& caution) {
+  switch (caution.word) {
+    case Word::danger: return "danger";
+    case Word::warning: return "warning";
+    case Word::caution: return "caution";
+    case Word::notice: break;
+  }
+  return "notice";
+}
+
+/// What the steps need in any of the bindings that the slots allow, in the order of the steps.
+std::vector<CautionNeed> needs_of(const Proof& proof, const Procedure& procedure) {
+  const bench::StepWorld world{proof.base, proof.tables};
+  std::set<std::tuple<std::size_t, std::string, std::string>> seen;
+  std::vector<CautionNeed> needs;
+  for (const auto& binding : bench::allowed_bindings(procedure)) {
+    for (CautionNeed& need : bench::caution_needs(world, bench::bound(procedure, binding))) {
+      if (seen.insert({need.step, need.field, need.caution}).second) needs.push_back(std::move(need));
+    }
+  }
+  std::stable_sort(needs.begin(), needs.end(),
+                   [](const CautionNeed& one, const CautionNeed& other) { return one.step < other.step; });
+  return needs;
+}
+
+class CautionWalk {
+ public:
+  CautionWalk(const Proof& proof, const Procedure& procedure)
+      : proof_(proof),
+        procedure_(procedure),
+        head_(procedure.cautions.begin(), procedure.cautions.end()),
+        needs_(needs_of(proof, procedure)) {}
+
+  void walk() {
+    for (const CautionNeed& need : needs_) check_need(need);
+    for (std::size_t i = 0; i < procedure_.steps.size(); ++i) {
+      const auto& item = procedure_.steps[i];
+      if (!item.caution.empty() && item.whole && item.why.empty()) check_item(i, item.caution);
+    }
+  }
+
+ private:
+  static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
+
+  bool stands_before(const std::string& caution, std::size_t step) const {
+    for (std::size_t i = 0; i < step; ++i) {
+      if (procedure_.steps[i].caution == caution) return true;
+    }
+    return false;
+  }
+
+  void check_need(const CautionNeed& need) {
+    const Caution* caution = caution_named(proof_, need.caution);
+    if (caution == nullptr ? proof_.base.known(need.caution) : !caution->usable("word")) return;
+    const bool grave = caution == nullptr || is_grave(*caution);
+    const bool in_head = head_.count(need.caution) > 0 && !grave;
+    if (in_head || stands_before(need.caution, need.step) || !told_.insert(need.caution).second) return;
+    const std::string word = caution == nullptr ? std::string("caution") : std::string(word_of(*caution));
+    const std::string place = grave ? "as an item before this step" : "in the head or before this step";
+    auto& finding = proof_.findings.add(
+        Rule::caution_before_step, procedure_.span_of("steps." + std::to_string(need.step) + "." + need.field),
+        need.because + ", whose " + word + " " + id_of(need.caution) + " has not been given: " + need.reason,
+        "add caution: " + id_of(need.caution) + " " + place);
+    for (std::size_t i = need.step; i < procedure_.steps.size(); ++i) {
+      if (procedure_.steps[i].caution != need.caution) continue;
+      finding.notes.push_back({procedure_.span_of("steps." + std::to_string(i) + ".caution"), "it stands here, after the step"});
+      break;
+    }
+    const model::Record* record = proof_.base.find(need.record);
+    if (record != nullptr) finding.notes.push_back({record->span_of(need.path), need.reason});
+  }
+
+  /// An item stands before the step that needs it: not steps ahead of it, and not for nothing.
+  void check_item(std::size_t place, const std::string& caution) {
+    const std::string path = "steps." + std::to_string(place) + ".caution";
+    if (caution_named(proof_, caution) == nullptr || !procedure_.usable(path)) return;
+    const CautionNeed* first = nullptr;
+    for (const CautionNeed& need : needs_) {
+      if (need.caution == caution && need.step > place) {
+        first = &need;
+        break;
+      }
+    }
+    if (first == nullptr) {
+      if (some_step_is_unusable()) return;
+      proof_.findings.add(Rule::caution_extra, procedure_.span_of(path),
+                          "no step after this place needs " + id_of(caution) + ", and the item does not say why it stands here",
+                          "take it out, or add why:");
+      return;
+    }
+    int between = 0;
+    for (std::size_t i = place; i < first->step; ++i) between += procedure_.steps[i].caution.empty() ? 1 : 0;
+    if (between <= kStepsAhead || !is_grave(*caution_named(proof_, caution))) return;
+    auto& finding = proof_.findings.add(
+        Rule::caution_early, procedure_.span_of(path),
+        id_of(caution) + " stands " + std::to_string(between) + " steps ahead of the first step that needs it",
+        "move it down to the step that needs it");
+    finding.notes.push_back({procedure_.span_of("steps." + std::to_string(first->step) + "." + first->field), first->because});
+  }
+
+  /// What an unusable step needs is not known, so no item is called needless then.
+  bool some_step_is_unusable() const {
+    for (const auto& step : procedure_.steps) {
+      if (!step.whole) return true;
+    }
+    return false;
+  }
+
+  const Proof& proof_;
+  const Procedure& procedure_;
+  std::set<std::string> head_;
+  std::set<std::string> told_;
+  std::vector<CautionNeed> needs_;
+};
+
+}  // namespace
+
+void check_cautions_before_steps(const Proof& proof) {
+  for (const auto& [id, procedure] : proof.base.procedures) CautionWalk(proof, procedure).walk();
+}
+
+}  // namespace benchleaf::prove
