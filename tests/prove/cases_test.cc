@@ -157,8 +157,13 @@ TEST_CASE("every rule of read and prove has a case that fails by it and one that
   CHECK(proved.size() >= 25);
   ids.insert(proved.begin(), proved.end());
   const std::set<std::string> in_procedures = held_by_procedures();
+  std::set<std::string> held_by_rules;  // by a wrong and a right sample, in tests/rules
+  for (const auto& entry : fs::directory_iterator("tests/rules")) {
+    if (entry.path().extension() == ".case") held_by_rules.insert(entry.path().stem().string());
+  }
+  CHECK(held_by_rules.size() >= 50);
   for (const std::string& id : ids) {
-    if (held_elsewhere().count(id) == 1 || in_procedures.count(id) == 1) continue;
+    if (held_by_rules.count(id) == 1 || held_elsewhere().count(id) == 1 || in_procedures.count(id) == 1) continue;
     INFO(id);
     CHECK(failing.count(id) == 1);
     CHECK(passing.count(id) == 1);

@@ -73,21 +73,21 @@ std::optional<std::string> reorder(const std::string& text, Draw& draw) {
 }
 
 std::optional<std::string> comment(const std::string& text, Draw& draw) {
-  static const std::array<std::string, 4> kComments = {"# measured again: the same\n", "\n# see the source, page 12\n", "#\n",
-                                                       "# grüße: \"393\" & [1, 2]\n"};
+  static const std::array<std::string, 4> kRemarks = {"# measured again: the same\n", "\n# see the source, page 12\n", "#\n",
+                                                      "# grüße: \"393\" & [1, 2]\n"};
   auto [head, blocks] = blocks_of(text);
   std::string& block = blocks.at(draw.below(blocks.size()));
-  block = kComments.at(draw.below(kComments.size())) + block;
+  block = kRemarks.at(draw.below(kRemarks.size())) + block;
   return head + joined(blocks);
 }
 
 std::optional<std::string> reword(const std::string& text, Draw& draw) {
-  static const std::regex kProse("(note|meaning|harm|avoid|use|care|looks|purpose|recognise|found-in): [A-Z][^\"'#:]*[.]\n");
+  static const std::regex kSentence("(note|meaning|harm|avoid|use|care|looks|purpose|recognise|found-in): [A-Z][^\"'#:]*[.]\n");
   static const std::array<std::string, 3> kMore = {" It was read again.", " This holds for most watches.",
                                                    " Take care, and time."};
   Lines lines = lines_of(text);
   for (std::string& line : lines) {
-    if (!std::regex_match(line, kProse) || line.size() > 200) continue;
+    if (!std::regex_match(line, kSentence) || line.size() > 200) continue;
     line.insert(line.size() - 1, kMore.at(draw.below(kMore.size())));
     const std::size_t place = line.find(" and ");
     if (place != std::string::npos) line.replace(place, 5, " as well as ");

@@ -95,7 +95,7 @@ std::map<std::string, std::vector<report::Finding>> findings_about(const std::ve
   for (const auto& one : cases) {
     for (const auto& [front, body] : {std::pair{"wrong-", one.wrong}, std::pair{"mended-", one.mended}}) {
       const std::string id = front + one.name;
-      content["procedure/" + id + ".yaml"] = "id: " + id + "\ntitle: A case\n" + body;
+      content["procedure/" + id + ".yaml"] = "id: " + id + "\ntitle: Case " + id + "\n" + body;
     }
   }
   base::FileTable files;

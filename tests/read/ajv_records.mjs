@@ -59,13 +59,13 @@ function damage(record) {
   const value = place[key];
   const slips = [
     () => { Array.isArray(place) ? place.splice(Number(key), 1) : delete place[key]; },
-    () => { place[key] = pick(STRANGE); },
+    () => { place[key] = structuredClone(pick(STRANGE)); },
     () => { Array.isArray(place) ? place.push(structuredClone(value)) : (place[`${key}s`] = value); },
     () => { if (!Array.isArray(place)) { delete place[key]; place[key.slice(0, -1)] = value; } },
     () => { place[key] = typeof value === 'string' ? value.toUpperCase() : [value]; },
     () => { place[key] = typeof value === 'string' ? value + 'é'.repeat(draw(3000)) : String(value); },
     () => { place[key] = typeof value === 'number' ? value * pick([-1, 1000, 0.5]) : { value }; },
-    () => { place[key] = Array.isArray(value) ? [] : pick(Object.values(pick(containers(record)))) ?? null; },
+    () => { place[key] = Array.isArray(value) ? [] : structuredClone(pick(Object.values(pick(containers(record)))) ?? null); },
     () => { place[key] = typeof value === 'string' ? value + pick(['.', ' ', 'x', '-', '']) : value; },
   ];
   pick(slips)();
