@@ -39,7 +39,7 @@ std::set<std::string> held_by_procedures() {
 /// Ids of the rules that the sources of a folder name.
 std::set<std::string> raised_by(const std::string& folder) {
   std::set<std::string> names;
-  const std::regex use("Rule::([a-z_]+)");
+  const std::regex use("Rule::([a-z0-9_]+)");
   for (const auto& entry : fs::directory_iterator(folder)) {
     if (entry.path().extension() != ".cc") continue;
     const std::string text = read_bytes(entry.path());
@@ -47,7 +47,7 @@ std::set<std::string> raised_by(const std::string& folder) {
   }
   std::set<std::string> ids;
   const std::string table = read_bytes("src/report/rules.def");
-  const std::regex line("BENCHLEAF_RULE\\(([a-z_]+), \"([^\"]+)\"");
+  const std::regex line("BENCHLEAF_RULE\\(([a-z0-9_]+), \"([^\"]+)\"");
   for (std::sregex_iterator at(table.begin(), table.end(), line), end; at != end; ++at) {
     if (names.count((*at)[1]) > 0) ids.insert((*at)[2]);
   }
