@@ -19,7 +19,7 @@ struct Caution : Record {
   std::vector<std::string> signs;  ///< ISO 7010 numbers
   std::string first_aid;
   std::string in_short;  ///< what to do at once, for a chart
-  bool call = false;  ///< whether a doctor or an emergency number is to be called
+  bool call = false;     ///< whether a doctor or an emergency number is to be called
 };
 
 }  // namespace benchleaf::model
