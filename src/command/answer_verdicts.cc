@@ -99,9 +99,15 @@ std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::str
 std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::SearchIndex& index, const std::string& query) {
   std::vector<std::string> words;
   std::istringstream text(query);
+  bool between = false;  // `polish acrylic` asks how to, `polish on acrylic` asks whether
   for (std::string word; text >> word;) {
-    if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) words.push_back(word);
+    if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) {
+      words.push_back(word);
+    } else {
+      between = true;
+    }
   }
+  if (!between) return std::nullopt;
   for (std::size_t split = 1; split < words.size(); ++split) {
     const std::string first = joined(words, 0, split);
     const std::string second = joined(words, split, words.size());
