@@ -65,6 +65,22 @@ std::string joined(const std::vector<std::string>& words, std::size_t from, std:
   return text;
 }
 
+std::string lower(std::string text) {
+  for (char& c : text) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  return text;
+}
+
+/// Whether the words are all of one of the record's names.
+bool is_whole_name(const model::Record& record, const std::string& words) {
+  std::vector<std::string> names{record.title};
+  if (record.kind == model::Kind::chemistry) {
+    const auto& liquid = static_cast<const model::Chemistry&>(record);
+    names.push_back(liquid.short_name);
+    names.insert(names.end(), liquid.also_called.begin(), liquid.also_called.end());
+  }
+  return std::any_of(names.begin(), names.end(), [&words](const std::string& name) { return lower(name) == lower(words); });
+}
+
 /// The record that these words name best and that is of the right sort, or empty.
 template <typename Wanted>
 std::string named(const Workbench& bench, const compose::SearchIndex& index, const std::string& words, Wanted wanted) {
@@ -107,12 +123,13 @@ std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::Searc
       between = true;
     }
   }
-  if (!between) return std::nullopt;
   for (std::size_t split = 1; split < words.size(); ++split) {
     const std::string first = joined(words, 0, split);
     const std::string second = joined(words, split, words.size());
     for (const auto& [agent, target] : {std::pair{first, second}, std::pair{second, first}}) {
       AskedPair pair{named(bench, index, agent, is_agent), {}};
+      // Two names side by side are a pair only where the first is whole: `polish` alone is something to do.
+      if (!between && !pair.agent.empty() && !is_whole_name(*bench.base.find(pair.agent), agent)) continue;
       if (!pair.agent.empty()) pair.target = named(bench, index, target, is_target);
       if (!pair.target.empty()) return pair;
     }
