@@ -80,7 +80,9 @@ class PageWalker {
   }
 
   void request(cmark_node* node) {
-    const std::string text(literal(node));
+    std::string_view text = literal(node);
+    // The last line break belongs to the fence: behind it lies a line that a page with an open fence does not have.
+    if (text.ends_with('\n')) text.remove_suffix(1);
     const int line = line_span(source_, node).line;
     YamlTree tree = read_yaml({text, source_.file(), line + 1}, findings_);
     if (!tree.root || !tree.refused.empty()) {
