@@ -58,28 +58,24 @@ void set_limit(decltype(RLIMIT_AS) what, long most) {
 }  // namespace
 
 Workshop::Workshop() {
-  std::string pattern = (fs::temp_directory_path() / "benchleaf-faults-XXXXXX").string();
-  path_ = mkdtemp(pattern.data());
-  chmod(path_.c_str(), 0755);
-  fs::copy_file(BENCHLEAF_PROGRAM, path_ / "benchleaf");
-  fs::copy("schema", path_ / "schema", fs::copy_options::recursive);
-  fs::copy("tests/cases/clean/content", path_ / "content", fs::copy_options::recursive);
+  chmod(path().c_str(), 0755);
+  fs::copy_file(BENCHLEAF_PROGRAM, path() / "benchleaf");
+  fs::copy("schema", path() / "schema", fs::copy_options::recursive);
+  fs::copy("tests/cases/clean/content", path() / "content", fs::copy_options::recursive);
   set_edition("1");
 }
 
-Workshop::~Workshop() { fs::remove_all(path_); }
-
 Run Workshop::run(const std::vector<std::string>& words, const RunWith& with) const {
   const pid_t child = fork();
-  if (child == 0) become(path_, words, with);
+  if (child == 0) become(path(), words, with);
   int status = 0;
   waitpid(child, &status, 0);
   Run run;
   if (WIFEXITED(status)) run.code = WEXITSTATUS(status);
   if (WIFSIGNALED(status)) run.signal = WTERMSIG(status);
-  run.err = bytes_of(path_ / "stderr");
-  fs::remove(path_ / "stderr");
-  if (with.keeps_data) run.out = bytes_of(path_ / "stdout");
+  run.err = bytes_of(path() / "stderr");
+  fs::remove(path() / "stderr");
+  if (with.keeps_data) run.out = bytes_of(path() / "stdout");
   return run;
 }
 
@@ -91,9 +87,9 @@ void Workshop::set_edition(const std::string& edition) const {
   std::string head = bytes_of("tests/cases/handbook.yaml");
   const std::string said = "edition: \"1\"";
   head.replace(head.find(said), said.size(), "edition: \"" + edition + "\"");
-  std::ofstream(path_ / "content/handbook.yaml") << head;
+  std::ofstream(path() / "content/handbook.yaml") << head;
   const std::string cell = bytes_of("tests/cases/clean/content/cell/sr754w.yaml");
-  std::ofstream(path_ / "content/cell/sr754w.yaml") << cell << "note: Edition " << edition << ".\n";
+  std::ofstream(path() / "content/cell/sr754w.yaml") << cell << "note: Edition " << edition << ".\n";
 }
 
 std::map<std::string, std::string> tree(const fs::path& folder) {

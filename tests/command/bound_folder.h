@@ -7,6 +7,8 @@
 #include <string>
 #include <vector>
 
+#include "support/temporary_folder.h"
+
 namespace benchleaf::test {
 
 /// What became of one run of the program.
@@ -32,11 +34,8 @@ struct RunWith {
 class Workshop {
  public:
   Workshop();
-  ~Workshop();
-  Workshop(const Workshop&) = delete;
-  Workshop& operator=(const Workshop&) = delete;
 
-  const std::filesystem::path& path() const { return path_; }
+  const std::filesystem::path& path() const { return folder_.path(); }
   /// Runs `benchleaf WORDS` there.
   Run run(const std::vector<std::string>& words, const RunWith& with = {}) const;
   /// `bind --to FOLDER` without the PDFs, which take most of the time of a run.
@@ -45,7 +44,7 @@ class Workshop {
   void set_edition(const std::string& edition) const;
 
  private:
-  std::filesystem::path path_;
+  TemporaryFolder folder_{"faults"};
 };
 
 /// Every file and link below a folder by its path, with its bytes or where it leads; folders with `folder`.

@@ -2,11 +2,12 @@
 // expected are verdicts of public sources (named beside each), not of any output.
 
 #include "support/catch.h"
+#include "support/temporary_folder.h"
 
-#include <stdlib.h>
 #include <sys/wait.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <set>
@@ -21,16 +22,13 @@ namespace {
 
 /// What `find --json` answers.
 json found(const std::string& words) {
-  std::string pattern = (fs::temp_directory_path() / "benchleaf-find-XXXXXX").string();
-  const fs::path folder = mkdtemp(pattern.data());
+  const benchleaf::test::TemporaryFolder folder("find");
   const std::string command =
-      "'" BENCHLEAF_PROGRAM "' find --json --quiet " + words + " >'" + (folder / "out").string() + "' 2>/dev/null";
+      "'" BENCHLEAF_PROGRAM "' find --json --quiet " + words + " >'" + (folder.path() / "out").string() + "' 2>/dev/null";
   const int status = std::system(command.c_str());
   REQUIRE(WIFEXITED(status));
-  std::ifstream in(folder / "out");
+  std::ifstream in(folder.path() / "out");
   const json answer = json::parse(in, nullptr, false);
-  in.close();
-  fs::remove_all(folder);
   REQUIRE_FALSE(answer.is_discarded());
   return answer;
 }

@@ -1,6 +1,7 @@
 // Faults of writing: a run that fails or is killed leaves the last good output as it was. House rule, no outside source.
 
 #include "support/catch.h"
+#include "support/temporary_folder.h"
 
 #include <sys/wait.h>
 #include <unistd.h>
@@ -14,24 +15,9 @@
 
 namespace fs = std::filesystem;
 using benchleaf::command::OutputFolder;
+using benchleaf::test::TemporaryFolder;
 
 namespace {
-
-/// A folder of its own for one test, removed afterwards.
-class Scratch {
- public:
-  Scratch() {
-    std::string pattern = (fs::temp_directory_path() / "benchleaf-output-XXXXXX").string();
-    path_ = mkdtemp(pattern.data());
-  }
-  ~Scratch() { fs::remove_all(path_); }
-  Scratch(const Scratch&) = delete;
-  Scratch& operator=(const Scratch&) = delete;
-  const fs::path& path() const { return path_; }
-
- private:
-  fs::path path_;
-};
 
 void put(const fs::path& path, const std::string& text) {
   fs::create_directories(path.parent_path());
@@ -62,7 +48,7 @@ pid_t dead_process() {
 }  // namespace
 
 TEST_CASE("a committed run replaces its entries and leaves the others") {
-  Scratch scratch;
+  const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
   put(out / "html/old.html", "old page");
   put(out / "handbook-a4.pdf", "old pdf");
@@ -85,7 +71,7 @@ TEST_CASE("a committed run replaces its entries and leaves the others") {
 }
 
 TEST_CASE("a run that ends without a commit leaves the last good output as it was") {
-  Scratch scratch;
+  const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
   put(out / "handbook-a4.pdf", "good pdf");
   put(out / "MANIFEST", "good names");
@@ -99,7 +85,7 @@ TEST_CASE("a run that ends without a commit leaves the last good output as it wa
 }
 
 TEST_CASE("a commit that fails half way puts the entries before it back") {
-  Scratch scratch;
+  const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
   put(out / "a.pdf", "good a");
   put(out / "c.pdf", "good c");
@@ -122,7 +108,7 @@ TEST_CASE("a commit that fails half way puts the entries before it back") {
 }
 
 TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay") {
-  Scratch scratch;
+  const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
   const std::string dead = ".new-" + std::to_string(dead_process());
   const std::string alive = ".new-" + std::to_string(getppid());
@@ -139,7 +125,7 @@ TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay
 }
 
 TEST_CASE("a folder that cannot be made is a problem, not a crash") {
-  Scratch scratch;
+  const TemporaryFolder scratch("output");
   put(scratch.path() / "file", "in the way");
   OutputFolder folder(scratch.path() / "file");
   CHECK(folder.problem().find("file") != std::string::npos);

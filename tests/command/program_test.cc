@@ -1,10 +1,11 @@
 // The program as a user runs it: exit codes, where text goes, and what a failed bind leaves behind. House rules.
 
 #include "support/catch.h"
+#include "support/temporary_folder.h"
 
-#include <stdlib.h>
 #include <sys/wait.h>
 
+#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
@@ -37,19 +38,14 @@ struct Ran {
 class Workplace {
  public:
   Workplace() {
-    std::string pattern = (fs::temp_directory_path() / "benchleaf-program-XXXXXX").string();
-    path_ = mkdtemp(pattern.data());
-    fs::copy("schema", path_ / "schema", fs::copy_options::recursive);
-    fs::create_directories(path_ / "content/cell");
-    fs::copy("tests/cases/handbook.yaml", path_ / "content/handbook.yaml");
+    fs::copy("schema", path() / "schema", fs::copy_options::recursive);
+    fs::create_directories(path() / "content/cell");
+    fs::copy("tests/cases/handbook.yaml", path() / "content/handbook.yaml");
     write_cell("1.55 V");
   }
-  ~Workplace() { fs::remove_all(path_); }
-  Workplace(const Workplace&) = delete;
-  Workplace& operator=(const Workplace&) = delete;
 
   void write_cell(const std::string& nominal) {
-    std::ofstream(path_ / "content/cell/sr754w.yaml")
+    std::ofstream(path() / "content/cell/sr754w.yaml")
         << "id: sr754w\ndesignation: SR754W\ntrade-number: \"393\"\nsystem: silver-oxide\n"
            "size: { diameter: 7.9 mm, height: 5.4 mm }\nnominal: "
         << nominal << "\nbasis:\n  size: { trust: memory }\n";
@@ -57,15 +53,15 @@ class Workplace {
 
   Ran run(const std::string& words, const std::string& environment = {}) const {
     const std::string command =
-        "cd '" + path_.string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
+        "cd '" + path().string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
     const int status = std::system(command.c_str());
-    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read(path_ / "stdout"), read(path_ / "stderr")};
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read(path() / "stdout"), read(path() / "stderr")};
   }
 
-  const fs::path& path() const { return path_; }
+  const fs::path& path() const { return folder_.path(); }
 
  private:
-  fs::path path_;
+  benchleaf::test::TemporaryFolder folder_{"program"};
 };
 
 std::map<std::string, std::string> tree(const fs::path& folder) {

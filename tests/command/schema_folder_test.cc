@@ -1,8 +1,7 @@
 // Where shapes and tables are looked for. House rule: named, beside the content, upwards, beside the program.
 
 #include "support/catch.h"
-
-#include <stdlib.h>
+#include "support/temporary_folder.h"
 
 #include <filesystem>
 #include <string>
@@ -17,22 +16,15 @@ namespace {
 /// A folder of its own as the current one, for one test.
 class Scratch {
  public:
-  Scratch() : before_(fs::current_path()) {
-    std::string pattern = (fs::temp_directory_path() / "benchleaf-schema-XXXXXX").string();
-    path_ = mkdtemp(pattern.data());
-    fs::current_path(path_);
-  }
-  ~Scratch() {
-    fs::current_path(before_);
-    fs::remove_all(path_);
-  }
+  Scratch() { fs::current_path(folder_.path()); }
+  ~Scratch() { fs::current_path(before_); }
   Scratch(const Scratch&) = delete;
   Scratch& operator=(const Scratch&) = delete;
-  const fs::path& path() const { return path_; }
+  const fs::path& path() const { return folder_.path(); }
 
  private:
-  fs::path before_;
-  fs::path path_;
+  fs::path before_ = fs::current_path();
+  benchleaf::test::TemporaryFolder folder_{"schema"};
 };
 
 void make_schema(const fs::path& path) {

@@ -1,7 +1,6 @@
 // In: display lists and commands. Out: files, and what other programs say about them.
 #include "trial.h"
 
-#include <stdlib.h>
 #include <sys/wait.h>
 
 #include <array>
@@ -24,14 +23,9 @@ std::string written(const page::Document& document, const page::FontSet& fonts) 
 }
 
 TrialFile::TrialFile(const std::string& bytes) {
-  std::string name = (std::filesystem::temp_directory_path() / "benchleaf-pdf-XXXXXX").string();
-  if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("no folder for a trial file");
-  folder_ = name;
-  path_ = folder_ + "/trial.pdf";
+  path_ = (folder_.path() / "trial.pdf").string();
   std::ofstream(path_, std::ios::binary) << bytes;
 }
-
-TrialFile::~TrialFile() { std::filesystem::remove_all(folder_); }
 
 Printed run(const std::string& command) {
   Printed printed;

@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "support/temporary_folder.h"
 #include "trial_book.h"
 
 namespace benchleaf::pdf {
@@ -14,13 +15,10 @@ std::string written(const page::Document& document, const page::FontSet& fonts);
 class TrialFile {
  public:
   explicit TrialFile(const std::string& bytes);
-  ~TrialFile();
-  TrialFile(const TrialFile&) = delete;
-  TrialFile& operator=(const TrialFile&) = delete;
   const std::string& path() const { return path_; }
 
  private:
-  std::string folder_;
+  test::TemporaryFolder folder_{"pdf"};
   std::string path_;
 };
 

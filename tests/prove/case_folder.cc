@@ -8,10 +8,10 @@
 
 #include "prove/case_folder.h"
 
-#include <stdlib.h>
 #include <sys/wait.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <fstream>
 #include <optional>
 #include <sstream>
@@ -165,30 +165,26 @@ std::vector<Case> all_cases() {
 }
 
 CaseFolder::CaseFolder(const Case& one) {
-  std::string pattern = (fs::temp_directory_path() / "benchleaf-case-XXXXXX").string();
-  path_ = mkdtemp(pattern.data());
-  fs::create_directories(path_ / "content");
-  fs::copy("schema", path_ / "schema", fs::copy_options::recursive);
-  if (fs::exists(one.path / "content")) fs::copy(one.path / "content", path_ / "content", fs::copy_options::recursive);
-  if (fs::exists(one.path / "files.txt")) write_parts(path_, one.path / "files.txt");
+  fs::create_directories(path() / "content");
+  fs::copy("schema", path() / "schema", fs::copy_options::recursive);
+  if (fs::exists(one.path / "content")) fs::copy(one.path / "content", path() / "content", fs::copy_options::recursive);
+  if (fs::exists(one.path / "files.txt")) write_parts(path(), one.path / "files.txt");
   const bool headless = fs::exists(one.path / "headless");
-  if (!headless && !fs::exists(path_ / "content/handbook.yaml")) {
-    fs::copy(kCases / "handbook.yaml", path_ / "content/handbook.yaml");
+  if (!headless && !fs::exists(path() / "content/handbook.yaml")) {
+    fs::copy(kCases / "handbook.yaml", path() / "content/handbook.yaml");
   }
 }
 
-CaseFolder::~CaseFolder() { fs::remove_all(path_); }
-
 std::string CaseFolder::check() const {
-  const int code = run(path_, "check --json --quiet >findings.json");
+  const int code = run(path(), "check --json --quiet >findings.json");
   std::string text = "exit " + std::to_string(code) + "\n";
-  const json findings = json::parse(read_bytes(path_ / "findings.json"));
+  const json findings = json::parse(read_bytes(path() / "findings.json"));
   for (const auto& finding : findings.at("findings")) {
     if (!is_about_the_tree(finding.at("rule"))) text += finding_text(finding);
   }
   return text;
 }
 
-int CaseFolder::bind(const std::string& folder) const { return run(path_, "bind --quiet --to '" + folder + "' 2>bind.txt"); }
+int CaseFolder::bind(const std::string& folder) const { return run(path(), "bind --quiet --to '" + folder + "' 2>bind.txt"); }
 
 }  // namespace benchleaf::test

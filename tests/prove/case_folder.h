@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "support/temporary_folder.h"
+
 namespace benchleaf::test {
 
 /// One case of tests/cases: NAME/expect.txt, and its content as a tree in NAME/content, as parts of NAME/files.txt, or both.
@@ -26,18 +28,15 @@ std::vector<Case> all_cases();
 class CaseFolder {
  public:
   explicit CaseFolder(const Case& one);
-  ~CaseFolder();
-  CaseFolder(const CaseFolder&) = delete;
-  CaseFolder& operator=(const CaseFolder&) = delete;
 
   /// Exit code and findings of `check`, in the form of expect.txt.
   std::string check() const;
   /// Exit code of `bind --to FOLDER`.
   int bind(const std::string& folder) const;
-  const std::filesystem::path& path() const { return path_; }
+  const std::filesystem::path& path() const { return folder_.path(); }
 
  private:
-  std::filesystem::path path_;
+  TemporaryFolder folder_{"case"};
 };
 
 /// The bytes of a file.
