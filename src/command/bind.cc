@@ -141,7 +141,8 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   }
   const std::string problem = put_in_place(options.to, bound.files, manifest_text(bench.base.handbook, bound));
   if (!problem.empty()) return terminal.failure(problem);
-  terminal.progress("bound " + record_count(bench) + " into " + options.to + ", " + std::to_string(bound.files.size()) +
+  const std::string place = (std::filesystem::path(options.to) / kBookFolder).string();
+  terminal.progress("bound " + record_count(bench) + " into " + place + ", " + std::to_string(bound.files.size()) +
                     " files: " + report::count_text(bench.findings));
   return terminal.finish(kExitGood);
 }

@@ -62,7 +62,7 @@ CLI::App* add_check(CLI::App& app, Raw& raw) {
 CLI::App* add_bind(CLI::App& app, Raw& raw) {
   CLI::App* bind = app.add_subcommand("bind", "check, then write the handbook");
   bind->add_option("CONTENT", raw.positional_content, "folder of records");
-  bind->add_option("--to", raw.bind.to, "folder to write into (default: out)")->type_name("DIR");
+  bind->add_option("--to", raw.bind.to, "where the folder handbook goes (default: out)")->type_name("DIR");
   bind->add_option("--only", raw.only, "pdf, html, chart, facts: only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')

@@ -1,5 +1,5 @@
 // In: files by name. Out: the same files in a folder of the user's, all of them or none.
-// The exchange of an old entry for a new one is one system call, so that a reader never finds a half-written html folder.
+// The exchange of the old folder for the new one is one system call: no reader, and no run that is killed, finds a mixture.
 
 #include "command/output_folder.h"
 
@@ -12,8 +12,8 @@
 #include <cerrno>
 #include <cstring>
 #include <fstream>
-#include <set>
 #include <system_error>
+#include <vector>
 
 namespace benchleaf::command {
 namespace {
@@ -21,12 +21,13 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view kNewPrefix = ".new-";
-constexpr std::string_view kAsidePrefix = ".old-";
+constexpr std::string_view kAsideSuffix = "-old";
 
 /// The process that a left-over belongs to, or nothing if the name is not one of ours.
 std::optional<pid_t> owner_of(const std::string& name) {
   if (name.rfind(kNewPrefix, 0) != 0) return std::nullopt;
-  const std::string digits = name.substr(kNewPrefix.size());
+  std::string digits = name.substr(kNewPrefix.size());
+  if (digits.ends_with(kAsideSuffix)) digits.resize(digits.size() - kAsideSuffix.size());
   const bool is_pid = !digits.empty() && digits.size() <= 9 &&
                       std::all_of(digits.begin(), digits.end(), [](char c) { return c >= '0' && c <= '9'; });
   if (!is_pid) return std::nullopt;
@@ -67,7 +68,7 @@ bool SignalsHeld::is_one_waiting() const {
   return false;
 }
 
-OutputFolder::OutputFolder(fs::path folder) : folder_(std::move(folder)) {
+OutputFolder::OutputFolder(fs::path folder) : folder_(std::move(folder)), place_(folder_ / kBookFolder) {
   std::error_code error;
   fs::create_directories(folder_, error);
   if (error || !fs::is_directory(folder_)) {
@@ -115,48 +116,51 @@ bool OutputFolder::write(const std::string& name, std::string_view bytes) {
   out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
   out.close();
   if (!out) return fail("cannot write", path, errno != 0 ? errno : EIO);
-  names_.push_back(name);
   return true;
 }
 
-bool OutputFolder::place(const std::string& entry) {
-  const fs::path from = fresh_ / entry;
-  const fs::path to = folder_ / entry;
-  if (!is_there(to)) return rename(from.c_str(), to.c_str()) == 0 || fail("cannot put in place", to, errno);
-  if (exchange(from, to)) return true;
-  // A file system without the exchange: the old entry steps aside first and comes back if the new one cannot follow.
-  const fs::path aside = fresh_ / (std::string(kAsidePrefix) + entry);
-  if (rename(to.c_str(), aside.c_str()) != 0) return fail("cannot replace", to, errno);
-  if (rename(from.c_str(), to.c_str()) != 0) {
-    const int why = errno;
-    rename(aside.c_str(), to.c_str());
-    return fail("cannot replace", to, why);
-  }
-  return rename(aside.c_str(), from.c_str()) == 0 || fail("cannot keep the old", to, errno);
+/// Gives the new folder an entry of the old one, the same file where the file system has hard links.
+bool OutputFolder::carry_over(const fs::path& entry) {
+  const fs::path to = fresh_ / entry.filename();
+  if (is_there(to)) return true;
+  std::error_code error;
+  constexpr auto kLinked = fs::copy_options::recursive | fs::copy_options::copy_symlinks | fs::copy_options::create_hard_links;
+  fs::copy(entry, to, kLinked, error);
+  if (!error) return true;
+  fs::remove_all(to, error);
+  fs::copy(entry, to, fs::copy_options::recursive | fs::copy_options::copy_symlinks, error);
+  return !error || fail("cannot keep", entry, error.value());
 }
 
-/// After `place`: the new entry leaves DIR, and the old one, which now lies where the new one was, takes its place again.
-void OutputFolder::take_back(const std::string& entry) {
-  const fs::path old = fresh_ / entry;
-  const fs::path to = folder_ / entry;
-  if (is_there(old) && exchange(old, to)) return;
-  const fs::path aside = fresh_ / (std::string(kAsidePrefix) + entry);
-  rename(to.c_str(), aside.c_str());
-  rename(old.c_str(), to.c_str());
+bool OutputFolder::carry_over() {
+  if (!fs::is_directory(fs::symlink_status(place_))) return true;
+  std::error_code error;
+  for (const auto& entry : fs::directory_iterator(place_, error)) {
+    if (!carry_over(entry.path())) return false;
+  }
+  return !error || fail("cannot read", place_, error.value());
+}
+
+bool OutputFolder::put_in_place() {
+  if (!is_there(place_)) return rename(fresh_.c_str(), place_.c_str()) == 0 || fail("cannot put in place", place_, errno);
+  if (exchange(fresh_, place_)) return true;
+  // A file system without the exchange: the old folder steps aside first and comes back if the new one cannot follow.
+  fs::path aside = fresh_;
+  aside += kAsideSuffix;
+  if (rename(place_.c_str(), aside.c_str()) != 0) return fail("cannot replace", place_, errno);
+  if (rename(fresh_.c_str(), place_.c_str()) != 0) {
+    const int why = errno;
+    rename(aside.c_str(), place_.c_str());
+    return fail("cannot replace", place_, why);
+  }
+  fresh_ = aside;
+  return true;
 }
 
 bool OutputFolder::commit() {
   if (!problem_.empty()) return false;
-  std::set<std::string> entries;
-  for (const auto& name : names_) entries.insert(name.substr(0, name.find('/')));
-  std::vector<std::string> order(entries.begin(), entries.end());
-  std::stable_partition(order.begin(), order.end(), [](const std::string& entry) { return entry != kManifestName; });
-
-  for (std::size_t placed = 0; placed < order.size(); ++placed) {
-    if (place(order.at(placed))) continue;
-    while (placed > 0) take_back(order.at(--placed));
-    return false;
-  }
+  if (is_there(place_) && !fs::is_directory(place_)) return fail("cannot replace", place_, ENOTDIR);
+  if (!carry_over() || !put_in_place()) return false;
   std::error_code ignored;
   fs::remove_all(fresh_, ignored);
   fresh_.clear();

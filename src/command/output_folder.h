@@ -6,7 +6,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
 
 namespace benchleaf::command {
 
@@ -24,8 +23,8 @@ class SignalsHeld {
   sigset_t before_;
 };
 
-/// Output that appears whole or not at all: everything is written into `DIR/.new-PID` and put in place entry by entry by
-/// `commit`. Destroyed without a commit, it takes the new folder away again and leaves DIR as it was.
+/// Output that appears whole or not at all: everything is written into `DIR/.new-PID`, and `commit` exchanges that folder for
+/// `DIR/handbook` in one step. Destroyed without a commit, it takes the new folder away again and leaves DIR as it was.
 class OutputFolder {
  public:
   /// Makes DIR if it is missing, removes left-overs of runs that are no longer alive, and makes the new folder. `problem()`
@@ -37,29 +36,28 @@ class OutputFolder {
 
   /// Writes one file; `name` may hold folders (`html/index.html`). False after a problem.
   bool write(const std::string& name, std::string_view bytes);
-  /// Puts every written entry in its place, `MANIFEST` last. An older entry of the same name is exchanged for the new one in
-  /// one step where the file system can; entries of other names stay. If one entry cannot be placed, those before it go back.
-  /// A stop signal ends the run between two files, with DIR as it was, or waits until all entries are in their place.
+  /// Puts what was written in place of DIR/handbook. Entries of the old folder that were not written anew, a user's own too,
+  /// go with it. A stop signal ends the run between two files, with DIR as it was, or waits until the new folder is in place.
   bool commit();
 
   const std::string& problem() const { return problem_; }
-  /// Names written so far, in order.
-  const std::vector<std::string>& names() const { return names_; }
 
  private:
   bool fail(const std::string& what, const std::filesystem::path& where, int error);
   void remove_left_overs();
-  bool place(const std::string& entry);
-  void take_back(const std::string& entry);
+  bool carry_over();
+  bool carry_over(const std::filesystem::path& entry);
+  bool put_in_place();
 
   SignalsHeld held_;  // the first member, so that the new folder is away before a signal ends the program
   std::filesystem::path folder_;
+  std::filesystem::path place_;  // DIR/handbook
   std::filesystem::path fresh_;
-  std::vector<std::string> names_;
   std::string problem_;
 };
 
-/// The last entry to be put in place: it vouches for the others.
+/// The folder in DIR that a run replaces, and the file in it that vouches for the others.
+inline constexpr std::string_view kBookFolder = "handbook";
 inline constexpr std::string_view kManifestName = "MANIFEST";
 
 }  // namespace benchleaf::command

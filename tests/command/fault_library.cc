@@ -4,8 +4,8 @@
 //   stop N        a stop signal (SIGTERM) arrives at call N
 //   full BYTES    the disk has room for BYTES more
 //   vanish NAME   files whose path ends in NAME are gone when they are opened
-// Calls are the ones that look for, open, read, write, close, make, rename or remove a file. Needs no rights: a small file system
-// would.
+// Calls are the ones that look for, open, read, write, close, make, link, rename or remove a file. Needs no rights: a small file
+// system would.
 
 #include <dirent.h>
 #include <dlfcn.h>
@@ -173,6 +173,11 @@ int rename(const char* from, const char* to) {
 int renameat2(int from_folder, const char* from, int to_folder, const char* to, unsigned flags) {
   count();
   return real<int(int, const char*, int, const char*, unsigned)>("renameat2")(from_folder, from, to_folder, to, flags);
+}
+
+int link(const char* from, const char* to) {
+  count();
+  return real<int(const char*, const char*)>("link")(from, to);
 }
 
 int stat(const char* path, struct stat* found) {

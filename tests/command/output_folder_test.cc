@@ -50,61 +50,75 @@ pid_t dead_process() {
 TEST_CASE("a committed run replaces its entries and leaves the others") {
   const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
-  put(out / "html/old.html", "old page");
-  put(out / "handbook-a4.pdf", "old pdf");
-  put(out / "notes.txt", "mine");
+  const fs::path book = out / "handbook";
+  put(book / "html/old.html", "old page");
+  put(book / "handbook-a4.pdf", "old pdf");
+  put(book / "notes.txt", "mine");
+  put(book / "photos/dial.txt", "mine too");
+  fs::create_symlink("notes.txt", book / "link");
+  put(out / "build/log", "of another program");
   {
     OutputFolder folder(out);
     REQUIRE(folder.problem().empty());
     CHECK(folder.write("html/index.html", "new page"));
     CHECK(folder.write("handbook-a4.pdf", "new pdf"));
     CHECK(folder.write("MANIFEST", "names"));
-    CHECK(get(out / "handbook-a4.pdf") == "old pdf");
+    CHECK(get(book / "handbook-a4.pdf") == "old pdf");
     CHECK(folder.commit());
   }
-  CHECK(get(out / "handbook-a4.pdf") == "new pdf");
-  CHECK(get(out / "html/index.html") == "new page");
-  CHECK_FALSE(fs::exists(out / "html/old.html"));
-  CHECK(get(out / "notes.txt") == "mine");
-  CHECK(get(out / "MANIFEST") == "names");
-  CHECK(count_entries(out) == 4);
+  CHECK(get(book / "handbook-a4.pdf") == "new pdf");
+  CHECK(get(book / "html/index.html") == "new page");
+  CHECK_FALSE(fs::exists(book / "html/old.html"));
+  CHECK(get(book / "notes.txt") == "mine");
+  CHECK(get(book / "photos/dial.txt") == "mine too");
+  CHECK(fs::read_symlink(book / "link") == "notes.txt");
+  CHECK(get(book / "MANIFEST") == "names");
+  CHECK(get(out / "build/log") == "of another program");
+  CHECK(count_entries(book) == 6);
+  CHECK(count_entries(out) == 2);
 }
 
 TEST_CASE("a run that ends without a commit leaves the last good output as it was") {
   const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
-  put(out / "handbook-a4.pdf", "good pdf");
-  put(out / "MANIFEST", "good names");
+  put(out / "handbook/handbook-a4.pdf", "good pdf");
+  put(out / "handbook/MANIFEST", "good names");
   {
     OutputFolder folder(out);
     CHECK(folder.write("handbook-a4.pdf", "half a"));
   }
-  CHECK(get(out / "handbook-a4.pdf") == "good pdf");
-  CHECK(get(out / "MANIFEST") == "good names");
-  CHECK(count_entries(out) == 2);
+  CHECK(get(out / "handbook/handbook-a4.pdf") == "good pdf");
+  CHECK(get(out / "handbook/MANIFEST") == "good names");
+  CHECK(count_entries(out) == 1);
 }
 
-TEST_CASE("a commit that fails half way puts the entries before it back") {
+TEST_CASE("a commit whose new folder is gone leaves the old one") {
   const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
-  put(out / "a.pdf", "good a");
-  put(out / "c.pdf", "good c");
-  put(out / "MANIFEST", "good names");
+  put(out / "handbook/a.pdf", "good a");
   {
     OutputFolder folder(out);
     CHECK(folder.write("a.pdf", "new a"));
-    CHECK(folder.write("b.pdf", "new b"));
-    CHECK(folder.write("c.pdf", "new c"));
-    CHECK(folder.write("MANIFEST", "new names"));
-    fs::remove(out / (".new-" + std::to_string(getpid())) / "c.pdf");  // somebody cleans up under our feet
+    fs::remove_all(out / (".new-" + std::to_string(getpid())));  // somebody cleans up under our feet
     CHECK_FALSE(folder.commit());
-    CHECK(folder.problem().find("c.pdf") != std::string::npos);
+    CHECK(folder.problem().find("handbook") != std::string::npos);
   }
-  CHECK(get(out / "a.pdf") == "good a");
-  CHECK_FALSE(fs::exists(out / "b.pdf"));
-  CHECK(get(out / "c.pdf") == "good c");
-  CHECK(get(out / "MANIFEST") == "good names");
-  CHECK(count_entries(out) == 3);
+  CHECK(get(out / "handbook/a.pdf") == "good a");
+  CHECK(count_entries(out) == 1);
+}
+
+TEST_CASE("a file of that name is somebody's own and stays") {
+  const TemporaryFolder scratch("output");
+  const fs::path out = scratch.path() / "out";
+  put(out / "handbook", "mine");
+  {
+    OutputFolder folder(out);
+    CHECK(folder.write("a.pdf", "new a"));
+    CHECK_FALSE(folder.commit());
+    CHECK(folder.problem().find("cannot replace") == 0);
+  }
+  CHECK(get(out / "handbook") == "mine");
+  CHECK(count_entries(out) == 1);
 }
 
 TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay") {
@@ -113,6 +127,7 @@ TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay
   const std::string dead = ".new-" + std::to_string(dead_process());
   const std::string alive = ".new-" + std::to_string(getppid());
   put(out / dead / "handbook-a4.pdf", "half");
+  put(out / (dead + "-old") / "handbook-a4.pdf", "old");
   put(out / alive / "handbook-a4.pdf", "being written");
   put(out / ".new-year" / "card.txt", "mine");
   {
@@ -120,6 +135,7 @@ TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay
     REQUIRE(folder.problem().empty());
   }
   CHECK_FALSE(fs::exists(out / dead));
+  CHECK_FALSE(fs::exists(out / (dead + "-old")));
   CHECK(fs::exists(out / alive));
   CHECK(fs::exists(out / ".new-year"));
 }

@@ -139,7 +139,7 @@ TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
   Workplace place;
   const Ran ran = place.run("bind --only facts");
   CHECK(ran.code == 0);
-  const auto files = tree(place.path() / "out");
+  const auto files = tree(place.path() / "out/handbook");
   REQUIRE(files.size() == 2);
   const std::string hash = benchleaf::base::sha256(files.at("facts.jsonl"));
   CHECK(files.at("MANIFEST").find("file " + hash + " facts.jsonl\n") != std::string::npos);
@@ -149,7 +149,7 @@ TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
 TEST_CASE("a bind that fails leaves the last good output as it was, other files too") {
   Workplace place;
   REQUIRE(place.run("bind --only facts").code == 0);
-  std::ofstream(place.path() / "out/mine.txt") << "mine";
+  std::ofstream(place.path() / "out/handbook/mine.txt") << "mine";
   const auto before = tree(place.path() / "out");
   place.write_cell("1.5 V");
   const Ran failed = place.run("bind --only facts");

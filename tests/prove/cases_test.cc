@@ -122,9 +122,9 @@ TEST_CASE("bind on any bad input writes nothing") {
     const CaseFolder folder(one);
     CHECK(folder.bind("out") == 1);
     CHECK_FALSE(fs::exists(folder.path() / "out"));
-    fs::create_directories(folder.path() / "old/html");
-    std::ofstream(folder.path() / "old/MANIFEST") << "names";
-    std::ofstream(folder.path() / "old/html/index.html") << "page";
+    fs::create_directories(folder.path() / "old/handbook/html");
+    std::ofstream(folder.path() / "old/handbook/MANIFEST") << "names";
+    std::ofstream(folder.path() / "old/handbook/html/index.html") << "page";
     const auto before = tree(folder.path() / "old");
     CHECK(folder.bind("old") == 1);
     CHECK(tree(folder.path() / "old") == before);
