@@ -1,7 +1,11 @@
 // check: reads, derives, proves, and says what is wrong.
 
+#include <unistd.h>
+
+#include <filesystem>
 #include <fstream>
 #include <string>
+#include <system_error>
 
 #include "command/commands.h"
 #include "command/explain.h"
@@ -39,12 +43,20 @@ int explain(const std::string& id, Terminal& terminal) {
   return terminal.finish(kExitGood);
 }
 
-/// Writes the whole file; false where it cannot be written.
+/// Writes the whole file or none of it: beside its place first, then into it. False where it cannot be written. A place that
+/// is no file, such as a pipe, is written to as it is.
 bool write_file(const std::string& path, const std::string& text) {
-  std::ofstream file(path, std::ios::binary | std::ios::trunc);
+  namespace fs = std::filesystem;
+  std::error_code error;
+  const bool straight = fs::exists(path, error) && !fs::is_regular_file(path, error);
+  const std::string beside = straight ? path : path + ".new-" + std::to_string(getpid());
+  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
   file << text;
   file.close();
-  return file.good();
+  if (!straight && file) fs::rename(beside, path, error);
+  const bool whole = file && !error;
+  if (!straight && !whole) fs::remove(beside, error);
+  return whole;
 }
 
 }  // namespace
@@ -59,14 +71,14 @@ int run_check(const CheckOptions& options, const CommonOptions& common, Terminal
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
   bench.findings.sort(bench.files);
-  if (!options.sarif.empty() &&
-      !write_file(options.sarif, report::findings_sarif(bench.findings, bench.files, BENCHLEAF_VERSION))) {
-    return terminal.failure("the file " + options.sarif + " cannot be written");
-  }
   if (options.json) {
     terminal.data(report::findings_json(bench.findings, bench.files));
   } else {
     terminal.findings(bench.findings, bench.files);
+  }
+  if (!options.sarif.empty() &&
+      !write_file(options.sarif, report::findings_sarif(bench.findings, bench.files, BENCHLEAF_VERSION))) {
+    return terminal.failure("the file " + options.sarif + " cannot be written");
   }
   terminal.progress("checked " + record_count(bench) + ": " + report::count_text(bench.findings));
   return terminal.finish(exit_code(bench.findings, options.strict));
