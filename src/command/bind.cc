@@ -75,19 +75,20 @@ void make_pieces(std::vector<Piece> pieces, Bound& bound, report::Findings& find
   }
 }
 
-bool is_book_paper(const std::string& paper) { return paper == "a4" || paper == "letter"; }
+bool holds(const std::vector<std::string>& papers, const std::string& paper) {
+  return std::find(papers.begin(), papers.end(), paper) != papers.end();
+}
 
-std::vector<Piece> pieces_of(const BindOptions& options, const model::Book& book, const std::vector<model::SheetSet>& charts,
-                             const TypeCase* type) {
+std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
+                             const std::vector<model::SheetSet>& charts, const TypeCase* type) {
   std::vector<Piece> pieces;
-  for (const std::string& paper : options.papers) {
-    if (options.pdf && is_book_paper(paper)) pieces.push_back(pdf_piece(paper, book, *type));
+  for (const std::string& paper : book_papers) {
+    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, book, *type));
   }
   if (options.html) pieces.push_back(html_piece(book));
   for (const model::SheetSet& chart : charts) {
     for (const std::string& paper : chart.papers) {
-      const bool wanted = std::find(options.papers.begin(), options.papers.end(), paper) != options.papers.end();
-      if (wanted) pieces.push_back(chart_piece(chart, paper, *type));
+      if (holds(options.papers, paper)) pieces.push_back(chart_piece(chart, paper, *type));
     }
   }
   return pieces;
@@ -105,7 +106,7 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
     type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
   }
-  make_pieces(pieces_of(options, book, charts, type ? &*type : nullptr), bound, bench.findings);
+  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, type ? &*type : nullptr), bound, bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }
 
@@ -138,6 +139,9 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   if (bench.findings.has_errors()) {
     terminal.progress("nothing was written: " + report::count_text(bench.findings));
     return terminal.finish(kExitFindings);
+  }
+  if (bound.files.empty()) {
+    return terminal.failure("--only and --paper leave nothing to write: the handbook has its papers, each chart its own");
   }
   const std::string problem = put_in_place(options.to, bound.files, manifest_text(bench.base.handbook, bound));
   if (!problem.empty()) return terminal.failure(problem);
