@@ -1,6 +1,8 @@
 // In: a liquid or an abrasive and a material. Out: the verdict with the line that gives it; `not known` where none does.
 #include "bench/compatibility.h"
 
+#include "model/signs.h"
+
 namespace benchleaf::bench {
 
 namespace {
@@ -34,9 +36,9 @@ Compatibility line_about(const model::Record& agent, const std::vector<model::On
 
 std::string_view effect_words(Effect effect) {
   switch (effect) {
-    case Effect::ok: return "no harm";
-    case Effect::with_care: return "with care";
-    case Effect::never: return "never";
+    case Effect::ok: return model::verdict_words(model::Verdict::use);
+    case Effect::with_care: return model::verdict_words(model::Verdict::with_limits);
+    case Effect::never: return model::verdict_words(model::Verdict::never);
     case Effect::not_known: break;
   }
   return "not known";

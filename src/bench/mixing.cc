@@ -18,21 +18,16 @@ Meet meet_named(std::string_view word) {
   return word == "care" ? Meet::care : Meet::ok;
 }
 
-const std::vector<model::Meeting>* meetings_of(const StepWorld& world, std::string_view reference) {
-  if (const auto* chemistry = chemistry_named(world, reference)) return &chemistry->meets;
-  if (const auto* residue = residue_named(world, reference)) return &residue->meets;
-  return nullptr;
-}
-
 /// What one record says about the other, by its name or by what it is made of.
 void add_stated(const StepWorld& world, std::string_view one, std::string_view other, std::vector<MixVerdict>& verdicts) {
-  const std::vector<model::Meeting>* meetings = meetings_of(world, one);
-  if (meetings == nullptr) return;
+  const model::Record* stating = world.base.find(one);
+  if (stating == nullptr) return;
+  const model::Record& record = *stating;
+  const std::vector<model::Meeting>& meetings = meetings_of(record);
   const std::vector<std::string> parts = substances_of(world, other);
-  const model::Record& record = *world.base.find(one);
   const bool with_residue = residue_named(world, one) != nullptr || residue_named(world, other) != nullptr;
-  for (std::size_t i = 0; i < meetings->size(); ++i) {
-    const model::Meeting& meeting = (*meetings)[i];
+  for (std::size_t i = 0; i < meetings.size(); ++i) {
+    const model::Meeting& meeting = meetings[i];
     const std::string path = "meets." + std::to_string(i);
     const bool named = meeting.with == other || std::find(parts.begin(), parts.end(), meeting.with) != parts.end();
     if (!named || !record.usable(path)) continue;
@@ -42,7 +37,9 @@ void add_stated(const StepWorld& world, std::string_view one, std::string_view o
     found.closed_never = found.open == Meet::never;
     found.product = meeting.product;
     found.effect = meeting.effect;
+    found.when = meeting.when;
     found.ground = ground_of(record, path);
+    if (const model::Basis* basis = record.basis_for(path)) found.trust = basis->trust;
     found.record = record.reference();
     found.path = path;
     verdicts.push_back(std::move(found));
@@ -76,12 +73,20 @@ void add_by_groups(const StepWorld& world, std::string_view one, std::string_vie
     found.effect = pair.effect;
     const std::string trust(model::trust_name(pair.origin.trust));
     found.ground = pair.cite.empty() ? "trust " + trust + ", no source" : pair.cite + ", trust " + trust;
+    found.trust = pair.origin.trust;
     found.path = pair.origin.id;
     verdicts.push_back(std::move(found));
   }
 }
 
 }  // namespace
+
+const std::vector<model::Meeting>& meetings_of(const model::Record& record) {
+  static const std::vector<model::Meeting> kNone;
+  if (record.kind == model::Kind::chemistry) return static_cast<const model::Chemistry&>(record).meets;
+  if (record.kind == model::Kind::residue) return static_cast<const model::Residue&>(record).meets;
+  return kNone;
+}
 
 std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other) {
   std::vector<MixVerdict> verdicts;

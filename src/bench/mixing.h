@@ -18,13 +18,17 @@ struct MixVerdict {
   bool closed_never = false;  ///< whether it must not happen in a closed vessel
   std::string product;        ///< empty where nothing forms
   std::string effect;
+  std::string when;    ///< on what condition, or empty
   std::string ground;  ///< source and trust
+  model::Trust trust = model::Trust::memory;
   std::string record;  ///< whose line says it, or empty for a table
   std::string path;    ///< of the line, or `table/reactive-pairs#...`
 };
 
 /// All that is known of the two: the meetings that their records state, then the reactive groups of what they are made of.
 std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other);
+/// Meetings that a liquid or a residue states itself; none for a record of another kind.
+const std::vector<model::Meeting>& meetings_of(const model::Record& record);
 /// The one that matters most, in the open or in a closed vessel; nothing known is ok.
 MixVerdict gravest(const std::vector<MixVerdict>& verdicts, bool closed);
 /// Whether a gas is among what forms, so that a closed vessel bursts.

@@ -3,25 +3,25 @@
 
 #include "compose/entry_maker.h"
 #include "compose/prose.h"
+#include "model/signs.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
 /// A verdict with the sentence that says what the reader does about it.
-model::TableRow verdict_row(const Desk& desk, model::Verdict verdict, const char* word, const char* meaning) {
+model::TableRow verdict_row(const Desk& desk, model::Verdict verdict, const char* meaning) {
   const model::Style style = verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
-  return {{cell(Line(desk).verdict(verdict, word, style).take()), cell(meaning)}, {}};
+  return {{cell(Line(desk).verdict(verdict, std::string(model::verdict_words(verdict)), style).take()), cell(meaning)}, {}};
 }
 
 model::Block verdict_legend(const Desk& desk) {
   model::Table table;
   table.name = "verdict-signs";
   table.columns = {column("verdict"), column("says")};
-  table.rows.push_back(verdict_row(desk, model::Verdict::never, "never", "It does harm; there is no careful way."));
-  table.rows.push_back(
-      verdict_row(desk, model::Verdict::with_limits, "with care", "It does no harm within the limits that stand beside it."));
-  table.rows.push_back(verdict_row(desk, model::Verdict::use, "no harm", "No harm is known from ordinary use at the bench."));
+  table.rows.push_back(verdict_row(desk, model::Verdict::never, "It does harm; there is no careful way."));
+  table.rows.push_back(verdict_row(desk, model::Verdict::with_limits, "It does no harm within the limits that stand beside it."));
+  table.rows.push_back(verdict_row(desk, model::Verdict::use, "No harm is known from ordinary use at the bench."));
   return {std::move(table)};
 }
 

@@ -81,13 +81,4 @@ model::Run page_after(std::string target) {
   return run;
 }
 
-std::string harm_words(model::Verdict verdict) {
-  switch (verdict) {
-    case model::Verdict::use: return "no harm";
-    case model::Verdict::with_limits: return "with care";
-    case model::Verdict::never: return "never";
-  }
-  return {};
-}
-
 }  // namespace benchleaf::compose

@@ -43,7 +43,5 @@ class Line {
 
 /// The page of a target, led by a space that only print sets.
 model::Run page_after(std::string target);
-/// Words for a verdict on a material: `never`, `with care`, `no harm`.
-std::string harm_words(model::Verdict verdict);
 
 }  // namespace benchleaf::compose

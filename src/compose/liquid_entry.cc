@@ -4,6 +4,7 @@
 
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
+#include "compose/meetings.h"
 #include "compose/verdict_table.h"
 
 namespace benchleaf::compose {
@@ -76,19 +77,7 @@ void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker
 }
 
 void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
-  std::vector<VerdictRow> rows = meeting_rows(desk, chemistry, chemistry.meets);
-  std::set<std::string> met;
-  for (const VerdictRow& row : rows) met.insert(row.record);
-  // A meeting with a substance holds for every liquid that has it.
-  for (const model::Chemistry::Ingredient& ingredient : chemistry.made_of) {
-    for (const StatedMeeting& stated : desk.uses.met_by(ingredient.substance)) {
-      const model::Record* by = desk.records.find(stated.by);
-      if (by == nullptr || stated.by == chemistry.reference() || !met.insert(stated.by).second) continue;
-      rows.push_back({stated.by, stated.meeting->verdict,
-                      joined(stated.meeting->effect, "Because of the " + desk.name(ingredient.substance) + " in it."),
-                      desk.sign(*by, stated.path)});
-    }
-  }
+  std::vector<VerdictRow> rows = meeting_rows(desk, chemistry);
   if (rows.empty()) return;
   maker.heading("Meeting other liquids and residues");
   add_verdicts(desk, maker, "meets", "with", std::move(rows));

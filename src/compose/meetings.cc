@@ -1,56 +1,76 @@
-// In: two liquids or residues. Out: what comes of them when they meet.
+// In: a liquid or a residue, and what is known of mixtures. Out: what comes of it and each other one when they meet.
 #include "compose/meetings.h"
 
-#include <algorithm>
+#include <set>
 #include <string>
+
+#include "bench/mixing.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
-bool holds(const model::Record& record, const std::string& substance) {
-  if (record.kind == model::Kind::chemistry) {
-    const auto& parts = static_cast<const model::Chemistry&>(record).made_of;
-    return std::any_of(parts.begin(), parts.end(), [&](const auto& part) { return part.substance == substance; });
+model::Verdict verdict_of(bench::Meet meet) {
+  switch (meet) {
+    case bench::Meet::ok: return model::Verdict::use;
+    case bench::Meet::care:
+    case bench::Meet::rinse: return model::Verdict::with_limits;
+    case bench::Meet::never: break;
   }
-  if (record.kind == model::Kind::residue) {
-    const auto& parts = static_cast<const model::Residue&>(record).made_of;
-    return std::any_of(parts.begin(), parts.end(), [&](const auto& part) { return part.substance == substance; });
-  }
-  return false;
+  return model::Verdict::never;
 }
 
-int gravity(model::Verdict verdict) {
-  switch (verdict) {
-    case model::Verdict::use: return 0;
-    case model::Verdict::with_limits: return 1;
-    case model::Verdict::never: return 2;
+/// What comes of it and on what condition, in one sentence after the other.
+std::string meeting_words(const Desk& desk, const std::string& effect, const std::string& product, const std::string& when) {
+  std::string words = effect;
+  if (!product.empty()) {
+    words = joined(words, "Gives " + (desk.records.find(product) == nullptr ? product : desk.name(product)) + ".");
   }
-  return 2;
+  return joined(words, when.empty() ? std::string() : sentence_case(when) + (when.back() == '.' ? "" : "."));
 }
 
-void take_gravest(const model::Record& one, const model::Record& other, std::optional<model::Verdict>& verdict) {
-  for (const model::Meeting& meeting : meetings_of(one)) {
-    if (meeting.with != other.reference() && !holds(other, meeting.with)) continue;
-    if (!verdict || gravity(meeting.verdict) > gravity(*verdict)) verdict = meeting.verdict;
-  }
+/// How a meeting goes that does no harm on a condition.
+std::string condition(bench::Meet meet) {
+  if (meet == bench::Meet::care) return "on a swab only, never poured together";
+  return meet == bench::Meet::rinse ? "one after the other, with a rinse between" : "";
 }
+
+bench::StepWorld world_of(const Desk& desk) { return {desk.records, desk.tables}; }
 
 }  // namespace
 
-const std::vector<model::Meeting>& meetings_of(const model::Record& record) {
-  static const std::vector<model::Meeting> kNone;
-  if (record.kind == model::Kind::chemistry) return static_cast<const model::Chemistry&>(record).meets;
-  if (record.kind == model::Kind::residue) return static_cast<const model::Residue&>(record).meets;
-  return kNone;
+std::optional<model::Verdict> meeting_verdict(const Desk& desk, const model::Record& one, const model::Record& other) {
+  if (one.reference() == other.reference()) return std::nullopt;
+  const auto verdicts = bench::mixes(world_of(desk), one.reference(), other.reference());
+  if (verdicts.empty()) return std::nullopt;
+  return verdict_of(bench::gravest(verdicts, false).open);
 }
 
-std::optional<model::Verdict> meeting_verdict(const model::Record& one, const model::Record& other) {
-  std::optional<model::Verdict> verdict;
-  if (one.reference() == other.reference()) return verdict;
-  take_gravest(one, other, verdict);
-  take_gravest(other, one, verdict);
-  return verdict;
+std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record) {
+  const std::string self = record.reference();
+  std::vector<VerdictRow> rows;
+  std::set<std::string> met{self};
+  const std::vector<model::Meeting>& own = bench::meetings_of(record);
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    met.insert(own[i].with);
+    const model::Basis* basis = record.basis_for("meets." + std::to_string(i));
+    rows.push_back({own[i].with,
+                    own[i].verdict,
+                    meeting_words(desk, own[i].effect, own[i].product, own[i].when),
+                    {basis == nullptr ? model::Trust::memory : basis->trust, false}});
+  }
+  const auto add = [&](const std::string& other) {
+    if (met.count(other) > 0) return;
+    const bench::MixVerdict gravest = bench::gravest(bench::mixes(world_of(desk), self, other), false);
+    // what the record says of a substance stands above and holds for whatever is made of it
+    if (gravest.effect.empty() || gravest.record == self) return;
+    const std::string when = gravest.when.empty() ? condition(gravest.open) : gravest.when;
+    rows.push_back(
+        {other, verdict_of(gravest.open), meeting_words(desk, gravest.effect, gravest.product, when), {gravest.trust, false}});
+  };
+  for (const auto& [id, liquid] : desk.records.chemistries) add(liquid.reference());
+  for (const auto& [id, residue] : desk.records.residues) add(residue.reference());
+  return rows;
 }
 
 }  // namespace benchleaf::compose

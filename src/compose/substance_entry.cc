@@ -1,7 +1,7 @@
 // In: a substance, a residue. Out: their entries: what they are, how they are classed, what meets them, what holds them.
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
-#include "compose/verdict_table.h"
+#include "compose/meetings.h"
 
 namespace benchleaf::compose {
 
@@ -92,7 +92,7 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   maker.run_in("Made of", made);
   maker.links("Answered by", residue.answers);
   maker.run_in("Why", residue.why);
-  std::vector<VerdictRow> rows = meeting_rows(desk, residue, residue.meets);
+  std::vector<VerdictRow> rows = meeting_rows(desk, residue);
   if (!rows.empty()) {
     maker.heading("Meeting liquids");
     add_verdicts(desk, maker, "meets", "with", std::move(rows));

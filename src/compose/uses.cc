@@ -25,16 +25,11 @@ Uses::Uses(const model::KnowledgeBase& records) {
       if (list.empty() || list.back() != record->reference()) list.push_back(record->reference());
     }
   }
-  const auto add_meetings = [this](const std::string& by, const std::vector<model::Meeting>& meets) {
-    for (std::size_t i = 0; i < meets.size(); ++i)
-      met_by_[meets[i].with].push_back({by, "meets." + std::to_string(i), &meets[i]});
-  };
   for (const auto& [id, chemistry] : records.chemistries) {
     for (std::size_t i = 0; i < chemistry.on_materials.size(); ++i) {
       const auto& item = chemistry.on_materials[i];
       liquids_[item.material].push_back({chemistry.reference(), "on-materials." + std::to_string(i), &item});
     }
-    add_meetings(chemistry.reference(), chemistry.meets);
   }
   for (const auto& [id, abrasive] : records.abrasives) {
     for (std::size_t i = 0; i < abrasive.on_materials.size(); ++i) {
@@ -42,7 +37,6 @@ Uses::Uses(const model::KnowledgeBase& records) {
       liquids_[item.material].push_back({abrasive.reference(), "on-materials." + std::to_string(i), &item});
     }
   }
-  for (const auto& [id, residue] : records.residues) add_meetings(residue.reference(), residue.meets);
 }
 
 std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind kind) const {
@@ -55,7 +49,5 @@ std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind 
 }
 
 const std::vector<LiquidVerdict>& Uses::liquids_on(std::string_view material) const { return found_or_empty(liquids_, material); }
-
-const std::vector<StatedMeeting>& Uses::met_by(std::string_view reference) const { return found_or_empty(met_by_, reference); }
 
 }  // namespace benchleaf::compose

@@ -16,13 +16,6 @@ struct LiquidVerdict {
   const model::OnMaterial* item = nullptr;
 };
 
-/// A meeting that another record states, found from the other side.
-struct StatedMeeting {
-  std::string by;    ///< `chemistry/ID` or `residue/ID`
-  std::string path;  ///< `meets.0` in its record
-  const model::Meeting* meeting = nullptr;
-};
-
 /// Who names whom: the references of the records, read backwards. Points into the knowledge base.
 class Uses {
  public:
@@ -32,13 +25,10 @@ class Uses {
   std::vector<std::string> named_by(std::string_view reference, model::Kind kind) const;
   /// What liquids and abrasives do to `material/ID`, liquids first.
   const std::vector<LiquidVerdict>& liquids_on(std::string_view material) const;
-  /// Meetings that others state with this record, by who states them.
-  const std::vector<StatedMeeting>& met_by(std::string_view reference) const;
 
  private:
   std::map<std::string, std::vector<std::string>, std::less<>> named_by_;
   std::map<std::string, std::vector<LiquidVerdict>, std::less<>> liquids_;
-  std::map<std::string, std::vector<StatedMeeting>, std::less<>> met_by_;
 };
 
 }  // namespace benchleaf::compose

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "compose/index_order.h"
+#include "model/signs.h"
 
 namespace benchleaf::compose {
 
@@ -20,22 +21,6 @@ int rank(model::Verdict verdict) {
   return 2;
 }
 
-/// What a meeting says, in one sentence after the other.
-std::string meeting_words(const Desk& desk, const model::Meeting& meeting) {
-  std::string words = meeting.effect;
-  if (!meeting.product.empty()) {
-    const std::string product = desk.records.find(meeting.product) == nullptr ? meeting.product : desk.name(meeting.product);
-    words = joined(words, "Gives " + product + ".");
-  }
-  return joined(words,
-                meeting.when.empty() ? std::string() : sentence_case(meeting.when) + (meeting.when.back() == '.' ? "" : "."));
-}
-
-Sign basis_sign(const model::Record& record, const std::string& path) {
-  const model::Basis* basis = record.basis_for(path);
-  return {basis == nullptr ? model::Trust::memory : basis->trust, false};
-}
-
 }  // namespace
 
 std::string joined(const std::string& one, const std::string& other, const char* between) {
@@ -48,7 +33,7 @@ namespace {
 model::TableRow table_row(const Desk& desk, const VerdictRow& row) {
   const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
   return {{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
-           cell(Line(desk).verdict(row.verdict, harm_words(row.verdict), style).take()), cell(row.words),
+           cell(Line(desk).verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).take()), cell(row.words),
            cell(Line(desk).sign(row.sign).take())},
           {}};
 }
@@ -63,7 +48,7 @@ model::Runs harmless_line(const Desk& desk, const std::vector<VerdictRow>& rows)
   }
   if (by_sign.empty()) return {};
   Line line(desk);
-  line.verdict(model::Verdict::use, harm_words(model::Verdict::use), model::Style::bold).say("  ");
+  line.verdict(model::Verdict::use, std::string(model::verdict_words(model::Verdict::use)), model::Style::bold).say("  ");
   bool first_sign = true;
   for (const auto& [sign, records] : by_sign) {
     if (!first_sign) line.say("; ");
@@ -114,21 +99,6 @@ void add_on_materials(const Desk& desk, EntryMaker& maker, const model::Record& 
     if (judged.count(material.reference()) == 0) missing.say(missing.empty() ? "" : ", ").say(desk.name(material.reference()));
   }
   maker.run_in("Not known", missing);
-}
-
-std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own) {
-  std::vector<VerdictRow> rows;
-  std::set<std::string> met;
-  for (std::size_t i = 0; i < own.size(); ++i) {
-    met.insert(own[i].with);
-    rows.push_back({own[i].with, own[i].verdict, meeting_words(desk, own[i]), basis_sign(record, "meets." + std::to_string(i))});
-  }
-  for (const StatedMeeting& stated : desk.uses.met_by(record.reference())) {
-    const model::Record* other = desk.records.find(stated.by);
-    if (other == nullptr || !met.insert(stated.by).second) continue;
-    rows.push_back({stated.by, stated.meeting->verdict, meeting_words(desk, *stated.meeting), basis_sign(*other, stated.path)});
-  }
-  return rows;
 }
 
 }  // namespace benchleaf::compose

@@ -27,7 +27,5 @@ void add_on_materials(const Desk& desk, EntryMaker& maker, const model::Record& 
                       const std::vector<model::OnMaterial>& on_materials);
 /// Two sentences or parts as one; either may be empty.
 std::string joined(const std::string& one, const std::string& other, const char* between = " ");
-/// The meetings that a record states and those that others state with it, each pair once.
-std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record, const std::vector<model::Meeting>& own);
 
 }  // namespace benchleaf::compose

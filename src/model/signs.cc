@@ -152,7 +152,7 @@ Drawing verdict_mark(Verdict verdict, Ink ink) {
 }
 
 std::string_view verdict_words(Verdict verdict) {
-  constexpr std::array<std::string_view, 3> kWords = {"use", "with limits", "never"};
+  constexpr std::array<std::string_view, 3> kWords = {"no harm", "with care", "never"};
   return kWords.at(static_cast<std::size_t>(verdict));
 }
 

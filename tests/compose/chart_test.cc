@@ -104,12 +104,22 @@ TEST_CASE("what must never meet is never whichever of the two is named first", "
   const auto& window = records.chemistries.at("ammonia-glass-cleaner");
   const auto& vinegar = records.chemistries.at("white-vinegar");
   const auto& film = records.residues.at("silver-black-film");
+  const compose::Uses uses(records);
+  report::Findings findings;
+  const compose::Desk desk{records, real_book().tables, real_book().derived, uses, findings};
+  const auto meeting_verdict = [&desk](const model::Record& one, const model::Record& other) {
+    return compose::meeting_verdict(desk, one, other);
+  };
   using model::Verdict;
-  CHECK(compose::meeting_verdict(bleach, window) == Verdict::never);
-  CHECK(compose::meeting_verdict(window, bleach) == Verdict::never);
-  CHECK(compose::meeting_verdict(bleach, vinegar) == Verdict::never);
-  CHECK(compose::meeting_verdict(vinegar, bleach) == Verdict::never);
-  CHECK(compose::meeting_verdict(film, window) == Verdict::never);
-  CHECK(compose::meeting_verdict(window, film) == Verdict::never);
-  CHECK_FALSE(compose::meeting_verdict(vinegar, vinegar));
+  CHECK(meeting_verdict(bleach, window) == Verdict::never);
+  CHECK(meeting_verdict(window, bleach) == Verdict::never);
+  CHECK(meeting_verdict(bleach, vinegar) == Verdict::never);
+  CHECK(meeting_verdict(vinegar, bleach) == Verdict::never);
+  CHECK(meeting_verdict(film, window) == Verdict::never);
+  CHECK(meeting_verdict(window, film) == Verdict::never);
+  CHECK_FALSE(meeting_verdict(vinegar, vinegar));
+  // An acid and ammonia neutralise each other, by no word of either record: the table of reactive groups says so.
+  const auto& citric = records.chemistries.at("citric-acid-solution");
+  CHECK(meeting_verdict(citric, window) == Verdict::with_limits);
+  CHECK(meeting_verdict(window, citric) == Verdict::with_limits);
 }

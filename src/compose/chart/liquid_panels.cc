@@ -60,7 +60,7 @@ PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
     matrix.rows.push_back(std::move(row));
   }
   if (matrix.rows.empty() || matrix.columns.empty()) return {};
-  return {std::move(matrix), matrix_legend(desk, "brief, then rinse and dry", "no harm")};
+  return {std::move(matrix), matrix_legend(desk, "only as its entry says", "no harm")};
 }
 
 PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
@@ -76,11 +76,11 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
   for (const model::Record* record : records) matrix.columns.push_back(head(*record));
   for (const model::Record* record : records) {
     model::Matrix::Row row{head(*record), {}};
-    for (const model::Record* other : records) row.cells.push_back(meeting_verdict(*record, *other));
+    for (const model::Record* other : records) row.cells.push_back(meeting_verdict(desk, *record, *other));
     matrix.rows.push_back(std::move(row));
   }
   if (records.size() < 2) return {};
-  return {std::move(matrix), matrix_legend(desk, "only one after the other", "nothing happens")};
+  return {std::move(matrix), matrix_legend(desk, "never together: rinse between", "may meet in an open dish")};
 }
 
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
@@ -95,7 +95,7 @@ PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
     if (dab.empty()) dab.say("leave it: bag it, hand it in", model::Style::bold);
     Line never(desk);
     for (const auto& [id, liquid] : desk.records.chemistries) {
-      if (meeting_verdict(*residue, liquid) != model::Verdict::never) continue;
+      if (meeting_verdict(desk, *residue, liquid) != model::Verdict::never) continue;
       never.say(never.empty() ? "" : ", ").say(short_name(liquid));
     }
     table.rows.push_back(

@@ -97,9 +97,7 @@ class MatrixSetter {
 
   void add_square(model::Verdict verdict, Point at, TagId cell) {
     const bool never = verdict == model::Verdict::never;
-    const TagId figure = setting_.add_figure(cell, verdict == model::Verdict::use           ? "no harm"
-                                                   : verdict == model::Verdict::with_limits ? "with care"
-                                                                                            : "never");
+    const TagId figure = setting_.add_figure(cell, std::string(model::verdict_words(verdict)));
     // A thin line of paper parts squares that stand beside each other.
     if (never) {
       const Length line = kPt / 4;
