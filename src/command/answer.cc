@@ -59,9 +59,15 @@ class Answerer {
     return out;
   }
 
-  /// The verdicts of a liquid on what one target is made of.
+  /// The verdicts of a liquid on what one target is made of, or what comes of it and another liquid or a residue.
   Answer pair_answer(const AskedPair& pair) const {
     Answer out = answer(pair.agent);
+    const model::Record* target = bench_.base.find(pair.target);
+    if (target != nullptr && is_mixture(*target)) {
+      out.title += " and " + title_of(pair.target);
+      out.verdicts = verdict_of_mixing(bench_, pair.agent, pair.target);
+      return out;
+    }
     out.title += " on " + title_of(pair.target);
     const auto materials = bench::materials_of({bench_.base, bench_.tables}, pair.target);
     std::erase_if(out.verdicts, [&materials](const AnswerVerdict& verdict) {

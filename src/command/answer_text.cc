@@ -17,7 +17,7 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::size_t kMostInFull = 3;
 constexpr std::size_t kSummaryWidth = 100;
-constexpr std::size_t kVerdictWidth = 11;
+constexpr std::size_t kVerdictWidth = 15;
 
 std::string padded(std::string text, std::size_t width) {
   const auto now = static_cast<std::size_t>(base::display_width(text));

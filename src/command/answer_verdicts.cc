@@ -5,8 +5,11 @@
 #include <sstream>
 #include <utility>
 
+#include "base/ascii.h"
 #include "bench/compatibility.h"
+#include "bench/mixing.h"
 #include "command/answer.h"
+#include "compose/desk.h"
 
 namespace benchleaf::command {
 namespace {
@@ -29,6 +32,16 @@ bool is_agent(const model::Record& record) {
 }
 
 bool is_target(const model::Record& record) { return record.kind == model::Kind::material || record.kind == model::Kind::part; }
+
+std::string_view words_of(bench::Meet meet) {
+  switch (meet) {
+    case bench::Meet::ok: return "no harm in the open";
+    case bench::Meet::care: return "on a swab only";
+    case bench::Meet::rinse: return "rinse between";
+    case bench::Meet::never: break;
+  }
+  return "never";
+}
 
 class VerdictList {
  public:
@@ -65,11 +78,6 @@ std::string joined(const std::vector<std::string>& words, std::size_t from, std:
   return text;
 }
 
-std::string lower(std::string text) {
-  for (char& c : text) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  return text;
-}
-
 /// Whether the words are all of one of the record's names.
 bool is_whole_name(const model::Record& record, const std::string& words) {
   std::vector<std::string> names{record.title};
@@ -78,7 +86,7 @@ bool is_whole_name(const model::Record& record, const std::string& words) {
     names.push_back(liquid.short_name);
     names.insert(names.end(), liquid.also_called.begin(), liquid.also_called.end());
   }
-  return std::any_of(names.begin(), names.end(), [&words](const std::string& name) { return lower(name) == lower(words); });
+  return std::any_of(names.begin(), names.end(), [&words](const std::string& name) { return base::lower_ascii(name) == words; });
 }
 
 /// The record that these words name best and that is of the right sort, or empty.
@@ -112,9 +120,29 @@ std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::str
   return list.take();
 }
 
+bool is_mixture(const model::Record& record) {
+  return record.kind == model::Kind::chemistry || record.kind == model::Kind::residue;
+}
+
+std::vector<AnswerVerdict> verdict_of_mixing(const Workbench& bench, const std::string& one, const std::string& other) {
+  const bench::StepWorld world{bench.base, bench.tables};
+  AnswerVerdict verdict{other, bench.base.find(other)->title, "not known", "Never mix on trial.", {}};
+  const std::vector<bench::MixVerdict> known = bench::mixes(world, one, other);
+  if (known.empty()) return {verdict};
+  const bench::MixVerdict found = bench::gravest(known, false);
+  verdict.verdict = words_of(found.open);
+  verdict.why = found.effect;
+  const bool closed = std::any_of(known.begin(), known.end(), [](const auto& each) { return each.closed_never; });
+  if (!found.product.empty()) verdict.why += " Gives " + bench::words_for(world, found.product) + ".";
+  if (!found.when.empty()) verdict.why += " " + compose::sentence_case(found.when) + ".";
+  if (closed && found.open != bench::Meet::never) verdict.why += " Never in a closed vessel.";
+  verdict.trust = std::string(model::trust_name(found.trust));
+  return {verdict};
+}
+
 std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::SearchIndex& index, const std::string& query) {
   std::vector<std::string> words;
-  std::istringstream text(query);
+  std::istringstream text(base::lower_ascii(query));
   bool between = false;  // `polish acrylic` asks how to, `polish on acrylic` asks whether
   for (std::string word; text >> word;) {
     if (std::find(kBetween.begin(), kBetween.end(), word) == kBetween.end()) {
@@ -130,8 +158,13 @@ std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::Searc
       AskedPair pair{named(bench, index, agent, is_agent), {}};
       // Two names side by side are a pair only where the first is whole: `polish` alone is something to do.
       if (!between && !pair.agent.empty() && !is_whole_name(*bench.base.find(pair.agent), agent)) continue;
-      if (!pair.agent.empty()) pair.target = named(bench, index, target, is_target);
-      if (!pair.target.empty()) return pair;
+      if (pair.agent.empty()) continue;
+      pair.target = named(bench, index, target, is_target);
+      if (pair.target.empty() && bench.base.find(pair.agent)->kind == model::Kind::chemistry) {
+        pair.target = named(bench, index, target, is_mixture);
+        if (!between && !pair.target.empty() && !is_whole_name(*bench.base.find(pair.target), target)) continue;
+      }
+      if (!pair.target.empty() && pair.target != pair.agent) return pair;
     }
   }
   return std::nullopt;

@@ -131,6 +131,19 @@ std::variant<ReckonOptions, EarlyExit> reckon_options(const Raw& raw) {
   return reckon;
 }
 
+/// A query is looked up in all its parts, so that its cost grows faster than its length.
+bool is_too_long(const std::vector<std::string>& words) {
+  constexpr std::ptrdiff_t kMostWords = 12;
+  constexpr std::size_t kMostBytes = 200;
+  std::size_t bytes = 0;
+  std::ptrdiff_t count = 0;
+  for (const std::string& word : words) {
+    bytes += word.size();
+    count += 1 + std::count(word.begin(), word.end(), ' ');
+  }
+  return bytes > kMostBytes || count > kMostWords;
+}
+
 std::variant<Options, EarlyExit> finish(const Raw& raw, const CLI::App& app) {
   Options options;
   options.common = raw.common;
@@ -141,7 +154,10 @@ std::variant<Options, EarlyExit> finish(const Raw& raw, const CLI::App& app) {
   const std::string command = app.get_subcommands().front()->get_name();
   if (command == "check") options.command = raw.check;
   if (command == "bind") options.command = bind_options(raw);
-  if (command == "find") options.command = raw.find;
+  if (command == "find") {
+    if (is_too_long(raw.find.words)) return wrong("find looks up at most 12 words of 200 bytes together");
+    options.command = raw.find;
+  }
   if (command == "reckon") {
     auto reckon = reckon_options(raw);
     if (auto* exit = std::get_if<EarlyExit>(&reckon)) return *exit;

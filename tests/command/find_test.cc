@@ -87,6 +87,22 @@ TEST_CASE("find: a liquid and a material in one query, in either order", "[find]
   CHECK(swelling.at("hits").front().at("verdicts").size() == 1);
 }
 
+TEST_CASE("find: two liquids, or a liquid and a residue, in one query", "[find]") {
+  // Labels of bleach and pages on household chemicals: with acid chlorine, with ammonia chloramines, with peroxide oxygen at
+  // once.
+  for (const char* words : {"bleach and vinegar", "Vinegar With Bleach", "'household bleach' 'white vinegar'",
+                            "bleach and 'ammonia glass cleaner'"}) {
+    INFO(words);
+    const json answer = found(words);
+    REQUIRE(answer.at("hits").size() == 1);
+    REQUIRE(answer.at("hits").front().at("verdicts").size() == 1);
+    CHECK(answer.at("hits").front().at("verdicts").front().at("verdict") == "never");
+  }
+  // An acid and ammonia neutralise each other and give a stinging mist (common practice, no source).
+  CHECK(verdict_on(found("'citric acid' with 'window cleaner'"), "chemistry/ammonia-glass-cleaner") ==
+        "rinse between");
+}
+
 TEST_CASE("find: symptoms answer to the words of who sees them", "[find]") {
   CHECK(records_of(found("no figures at all")).count("symptom/blank-display") == 1);
   CHECK(records_of(found("blotches")).count("symptom/black-blotches") == 1);

@@ -36,6 +36,14 @@ std::string wrong(std::vector<const char*> words) {
 
 }  // namespace
 
+TEST_CASE("a query that would cost more than it can find is refused in one line") {
+  const std::string longest(200, 'a'), longer(201, 'a');
+  CHECK(std::get<FindOptions>(good({"find", longest.c_str()}).command).words.size() == 1);
+  CHECK(wrong({"find", longer.c_str()}).find("200 bytes") != std::string::npos);
+  CHECK(std::get<FindOptions>(good({"find", "1 2 3 4 5 6", "7", "8", "9", "10", "11", "12"}).command).words.size() == 7);
+  CHECK(wrong({"find", "1 2 3 4 5 6", "7", "8", "9", "10", "11", "12", "13"}).find("12 words") != std::string::npos);
+}
+
 TEST_CASE("commands with their options") {
   const Options check = good({"check", "other", "--strict", "--json"});
   CHECK(check.common.content == "other");

@@ -5,12 +5,14 @@
 
 #include <sys/wait.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
 #include <sstream>
 #include <string>
+#include <vector>
 
 #include <nlohmann/json.hpp>
 
@@ -144,6 +146,28 @@ TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
   const std::string hash = benchleaf::base::sha256(files.at("facts.jsonl"));
   CHECK(files.at("MANIFEST").find("file " + hash + " facts.jsonl\n") != std::string::npos);
   CHECK(files.at("MANIFEST").find("edition 1\n") != std::string::npos);
+}
+
+TEST_CASE("a bind that is asked for nothing says so and writes nothing") {
+  Workplace place;
+  const Ran ran = place.run("bind --only pdf --paper a3");
+  CHECK(ran.code == 2);
+  CHECK(ran.err.find("nothing to write") != std::string::npos);
+  CHECK_FALSE(fs::exists(place.path() / "out"));
+}
+
+TEST_CASE("check --sarif: a file whole or not at all, and the findings on the terminal all the same") {
+  Workplace place;
+  place.write_cell("1.5 V");
+  const Ran full = place.run("check --sarif /dev/full");
+  CHECK(full.code == 2);
+  CHECK(full.err.find("/dev/full cannot be written") != std::string::npos);
+  CHECK(full.err.find("content/cell/sr754w.yaml:") != std::string::npos);
+  CHECK(place.run("check --sarif log.sarif").code == 1);
+  CHECK(json::parse(read(place.path() / "log.sarif")).at("version") == "2.1.0");
+  std::vector<std::string> names;
+  for (const auto& entry : fs::directory_iterator(place.path())) names.push_back(entry.path().filename());
+  CHECK(std::count_if(names.begin(), names.end(), [](const auto& name) { return name.rfind("log.sarif", 0) == 0; }) == 1);
 }
 
 TEST_CASE("a bind that fails leaves the last good output as it was, other files too") {
