@@ -80,7 +80,7 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
     matrix.rows.push_back(std::move(row));
   }
   if (records.size() < 2) return {};
-  return {std::move(matrix), matrix_legend(desk, "never together: rinse between", "may meet in an open dish")};
+  return {std::move(matrix), matrix_legend(desk, "not poured together: on a swab, or rinse between", "may meet in an open dish")};
 }
 
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
