@@ -68,6 +68,7 @@ void decode(const Fields& fields, model::Substance& substance) {
 }
 
 void decode(const Fields& fields, model::Residue& residue) {
+  residue.short_name = fields.text("short-name");
   residue.left_by = fields.texts("left-by");
   for (const Fields& one : fields.parts("made-of")) {
     residue.made_of.push_back({one.reference("substance"), one.quantity("share")});

@@ -17,6 +17,10 @@ std::string short_name(const model::Record& record) {
     const auto& name = static_cast<const model::Chemistry&>(record).short_name;
     if (!name.empty()) return name;
   }
+  if (record.kind == model::Kind::residue) {
+    const auto& name = static_cast<const model::Residue&>(record).short_name;
+    if (!name.empty()) return name;
+  }
   if (record.kind == model::Kind::material) {
     const auto& name = static_cast<const model::Material&>(record).short_name;
     if (!name.empty()) return name;
@@ -39,7 +43,7 @@ model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* h
   model::Paragraph legend;
   Line line(desk);
   line.verdict(model::Verdict::never, "never").say(" \u2003").verdict(model::Verdict::with_limits, care);
-  line.say(std::string(" \u2003\u2022\u00A0") + harmless + " \u2003empty: not known, so do not");
+  line.say(std::string(" \u2003\u2022\u00A0") + harmless + " \u2003empty: not known, do not");
   legend.runs = line.take();
   return legend;
 }
@@ -60,7 +64,7 @@ PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
     matrix.rows.push_back(std::move(row));
   }
   if (matrix.rows.empty() || matrix.columns.empty()) return {};
-  return {std::move(matrix), matrix_legend(desk, "only as its entry says", "no harm")};
+  return {std::move(matrix), matrix_legend(desk, "see its entry", "no harm")};
 }
 
 PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
@@ -99,7 +103,8 @@ PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
       never.say(never.empty() ? "" : ", ").say(short_name(liquid));
     }
     table.rows.push_back(
-        {{cell({model::text_run(residue->title, model::Style::bold)}), cell(dab.take()), cell(never.take())}, {}});
+        {{cell({model::text_run(sentence_case(short_name(*residue)), model::Style::bold)}), cell(dab.take()), cell(never.take())},
+         {}});
   }
   if (table.rows.empty()) return {};
   return {std::move(table)};

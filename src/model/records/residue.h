@@ -17,6 +17,7 @@ struct Residue : Record {
     std::optional<base::Quantity> share;
   };
 
+  std::string short_name;            ///< for a chart
   std::vector<std::string> left_by;  ///< systems of cells, as in the table cell-systems
   std::vector<Share> made_of;
   std::string looks;
