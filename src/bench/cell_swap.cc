@@ -10,8 +10,7 @@
 #include <vector>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/cell_candidates.h"
 
 namespace benchleaf::bench {
@@ -44,6 +43,8 @@ class Swap {
       ask_.fail(ask_.has("cell") ? "cell" : "diameter", "no cell of the handbook goes into this place");
       return;
     }
+    answer_.warn("caution/swallowed-cell",
+                 "A swallowed cell can kill a child: count old and new, tape the old one, lock both away.");
     list(found);
     cautions(found);
   }
@@ -75,6 +76,11 @@ class Swap {
     if (ask_.failed()) return;
     find_systems(volts);
     if (wanted_.systems.empty()) ask_.fail("voltage", "no system of cells has that voltage");
+    std::string systems;
+    for (const auto& system : wanted_.systems) systems += (systems.empty() ? "" : ", ") + system;
+    answer_.step("place: " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
+                 shown(wanted_.height.high, Unit::millimetre) + ", made for " +
+                 (volts ? systems : "a voltage that was not given"));
     if (wanted_.upper_bound)
       answer_.holds("A measured old cell is an upper bound: it swells and carries crust. Measure the well as well.");
   }
@@ -144,11 +150,7 @@ class Swap {
 };
 
 Result cell_swap(const Inputs& inputs, const Context& context) {
-  const Calculator self = cell_swap_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Swap(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Swap>(cell_swap_calculator(), inputs, context);
 }
 
 }  // namespace

@@ -30,7 +30,7 @@ std::pair<Request, std::optional<std::string>> read_request(std::string_view tex
   return {std::move(request), std::nullopt};
 }
 
-std::string answer_request(std::string_view lines, std::string_view request_text) {
+std::string answer_request(std::string_view lines, std::string_view request_text, Form form) {
   const std::size_t figures_at = figures_start(lines);
   auto published = standards::read_table_lines(lines.substr(0, figures_at));
   if (!published) return "the tables of this page cannot be read\n";
@@ -44,7 +44,8 @@ std::string answer_request(std::string_view lines, std::string_view request_text
   }
   const auto [request, wrong_line] = read_request(request_text);
   if (wrong_line) return "'" + *wrong_line + "' is no input: write key=value\n";
-  return result_text(reckon(request.name, request.inputs, Context{tables, figures}));
+  if (request.name.empty()) return calculators_written(form);
+  return written(reckon(request.name, request.inputs, Context{tables, figures}), form);
 }
 
 }  // namespace benchleaf::bench

@@ -19,7 +19,8 @@ struct Request {
 std::pair<Request, std::optional<std::string>> read_request(std::string_view text);
 
 /// Answers a request with tables in their line format (standards/table_lines.h) and behind them, where there are any, the
-/// figures of records in theirs (bench/figure_lines.h). Whatever is wrong is said in the answer.
-std::string answer_request(std::string_view lines, std::string_view request);
+/// figures of records in theirs (bench/figure_lines.h). An empty request asks for the list of calculators. Whatever is
+/// wrong is said in the answer.
+std::string answer_request(std::string_view lines, std::string_view request, Form form);
 
 }  // namespace benchleaf::bench

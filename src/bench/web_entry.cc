@@ -8,8 +8,9 @@
 
 #include "bench/request.h"
 
-char* benchleaf_reckon(const char* lines, const char* request) {
-  const std::string answer = benchleaf::bench::answer_request(lines, request);
+char* benchleaf_reckon(const char* lines, const char* request, int json) {
+  using benchleaf::bench::Form;
+  const std::string answer = benchleaf::bench::answer_request(lines, request, json != 0 ? Form::json : Form::text);
   void* memory = std::malloc(answer.size() + 1);
   if (memory == nullptr) return nullptr;
   std::memcpy(memory, answer.c_str(), answer.size() + 1);
