@@ -1,7 +1,9 @@
 // In: the pages and what they ask of calculators. Out: each answer as a fact of its page. What is refused gives none; where the
 // page is set, the book says so.
 
+#include <algorithm>
 #include <optional>
+#include <string>
 #include <utility>
 #include <variant>
 
@@ -18,6 +20,7 @@ void answer(Making& making, const model::Page& page, const PageAnswers& asked, c
     bench::Result result = bench::reckon(asked.calculator, row.inputs, {making.tables, figures});
     for (auto& output : result.outputs) {
       const std::string name = output.name;
+      if (std::find(asked.columns.begin(), asked.columns.end(), name) == asked.columns.end()) continue;
       model::Fact fact = fact_of_output(std::move(output), page.reference(), asked.calculator);
       fact.id = asked.fact_id(page.reference(), row, name);
       making.facts.add(std::move(fact));

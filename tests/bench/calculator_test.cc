@@ -74,6 +74,6 @@ TEST_CASE("a request of the page comes apart by lines") {
 }
 
 TEST_CASE("a page whose tables cannot be read says so") {
-  CHECK(bench::answer_request("rubbish", "cell-decode\ndesignation=SR754W", bench::Form::text) ==
+  CHECK(bench::answer_request(bench::read_library("rubbish"), "cell-decode\ndesignation=SR754W", bench::Form::text) ==
         "the tables of this page cannot be read\n");
 }

@@ -11,14 +11,16 @@ require(script)().then((module) => {
     return at;
   };
   const lines = pass(fs.readFileSync(linesFile, "utf8"));
+  const library = module._benchleaf_open(lines);
+  module._free(lines);
   for (const request of fs.readFileSync(requestsFile, "utf8").split("\n").slice(0, -1)) {
     const asked = pass(request.split("; ").join("\n"));
     for (const json of [0, 1]) {
-      const answer = module._benchleaf_reckon(lines, asked, json);
+      const answer = module._benchleaf_reckon(library, asked, json);
       process.stdout.write(module.UTF8ToString(answer) + "====\n");
       module._free(answer);
     }
     module._free(asked);
   }
-  module._free(lines);
+  module._benchleaf_close(library);
 });

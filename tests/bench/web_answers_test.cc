@@ -54,6 +54,12 @@ std::vector<std::string> requests() {
 
 void write(const std::string& path, const std::string& text) { std::ofstream(path, std::ios::binary) << text; }
 
+/// What bind writes for the page, and what the page is asked with here.
+std::string page_lines() {
+  const auto& workshop = test::workshop();
+  return standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures);
+}
+
 /// What the page's script says to the requests, text and JSON in turn.
 std::vector<std::string> page_answers(const std::vector<std::string>& asked) {
   const std::string folder = BENCHLEAF_WORK;
@@ -105,4 +111,14 @@ TEST_CASE("the program prints what the library answers, for each calculator in t
     json = !json;
   }
   CHECK(named.size() == bench::calculators().size());
+}
+
+TEST_CASE("bind writes the same tables and figures as a script that runs by itself") {
+  const std::string folder = std::string(BENCHLEAF_WORK) + "/bound";
+  const std::string said = output_of("'" BENCHLEAF_PROGRAM "' bind --quiet --only html --to '" + folder + "' 2>&1 >/dev/null");
+  INFO(said.substr(0, 400));
+  const std::string script =
+      "require('vm').runInThisContext(require('fs').readFileSync(process.argv[1], 'utf8'));"
+      "process.stdout.write(benchleafLines)";
+  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/html/bench-data.js'") == page_lines());
 }
