@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "base/id.h"
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/cell_candidates.h"
@@ -76,23 +77,25 @@ class Swap {
     if (ask_.failed()) return;
     find_systems(volts);
     if (wanted_.systems.empty()) ask_.fail("voltage", "no system of cells has that voltage");
-    std::string systems;
-    for (const auto& system : wanted_.systems) systems += (systems.empty() ? "" : ", ") + system;
     answer_.step("place: " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
-                 shown(wanted_.height.high, Unit::millimetre) + ", made for " +
-                 (volts ? systems : "a voltage that was not given"));
+                 shown(wanted_.height.high, Unit::millimetre) + ", made for " + base::or_list(wanted_.systems));
     if (wanted_.upper_bound)
       answer_.holds("A measured old cell is an upper bound: it swells and carries crust. Measure the well as well.");
   }
 
-  /// The systems that a watch of this voltage can want; without a voltage every one.
+  /// The systems that a watch of this voltage can want. Without a voltage it is taken for what most were made for: to take it
+  /// for an alkaline one would let alkaline in a watch that wants silver.
   void find_systems(const std::optional<Amount>& volts) {
     constexpr double kNear = 0.02;  // V
+    if (!volts) {
+      wanted_.systems = {"silver-oxide", "lithium-manganese"};
+      answer_.holds("No voltage was given: taken as made for silver, or for lithium of 3 V. Read the mark on the old cell.");
+    }
     for (const auto& letter : ask_.row_keys("cell-systems")) {
       const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt);
       const std::string system = ask_.row_word("cell-systems", letter, "system");
-      if (!nominal || (volts && std::abs(nominal->nominal - volts->nominal) > kNear)) continue;
-      if (!volts || system != "zinc-air") wanted_.systems.push_back(system);
+      const bool near = nominal && volts && std::abs(nominal->nominal - volts->nominal) <= kNear;
+      if (near && system != "zinc-air") wanted_.systems.push_back(system);
     }
   }
 

@@ -150,13 +150,12 @@ class Fit {
     inside_ = inside;
   }
 
-  /// The formula with its figures: `100 (31.85 - 31) / 31`.
+  /// The formula with its figures: `100 (31.85 mm - 31 mm) / 31 mm`.
   std::string size_words(double size, double seat) const {
-    const auto plain = [](double value) { return shown(value, Unit::one); };
     if (rule_.of_flat) return mm(seat) + " - " + mm(size);
-    if (rule_.of != Measured::bore) return "100 (" + plain(seat) + " - " + plain(size) + ") / " + plain(size);
-    const std::string outside = plain(size + 2 * rule_.section);
-    return "outside " + outside + ": 100 (" + outside + " - " + plain(seat) + ") / " + outside;
+    if (rule_.of != Measured::bore) return "100 (" + mm(seat) + " - " + mm(size) + ") / " + mm(size);
+    const std::string outside = mm(size + 2 * rule_.section);
+    return "100 (" + outside + " - " + mm(seat) + ") / " + outside;
   }
 
   std::string verdict(const OtherSize& other) const {
