@@ -18,4 +18,13 @@ inline std::string lower_ascii(std::string_view text) {
   return low;
 }
 
+/// The text without its spaces.
+inline std::string without_spaces(std::string_view text) {
+  std::string packed;
+  for (const char c : text) {
+    if (c != ' ') packed += c;
+  }
+  return packed;
+}
+
 }  // namespace benchleaf::base

@@ -17,11 +17,12 @@ namespace {
 
 using base::Unit;
 
-/// `31.85mm` is as clear as `31.85 mm`: where only spacing is at fault, the hint of the reader is what was meant.
+/// `31.85mm` is as clear as `31.85 mm`: where spacing alone is at fault, the hint of the reader is what was meant.
 std::variant<base::Quantity, base::QuantityError> read_typed(const std::string& text, base::Dimension dimension) {
   auto parsed = base::parse_quantity(text, {dimension});
   const auto* error = std::get_if<base::QuantityError>(&parsed);
-  if (error == nullptr || error->fault != base::QuantityFault::spacing || error->hint.empty()) return parsed;
+  if (error == nullptr || error->fault != base::QuantityFault::spacing) return parsed;
+  if (error->hint.empty() || base::without_spaces(error->hint) != base::without_spaces(text)) return parsed;
   return base::parse_quantity(error->hint, {dimension});
 }
 
@@ -46,17 +47,8 @@ std::string Ask::text(std::string_view input) const {
   return found == inputs_.end() ? std::string() : found->second.text;
 }
 
-std::string Ask::example(std::string_view input) const {
-  for (const auto& info : calculator_.inputs) {
-    if (info.name == input) return std::string(input) + "=" + std::string(info.example);
-  }
-  return {};
-}
-
 void Ask::fail(std::string_view input, std::string reason, std::string hint) {
   if (refusal_) return;
-  const std::string shown = example(input);
-  if (!shown.empty()) reason += "; for example " + shown;
   refusal_ = Refusal{std::string(input), std::move(reason), std::move(hint)};
 }
 

@@ -23,6 +23,8 @@ class Ask {
   Ask(const Calculator& calculator, const Inputs& inputs, const Context& context)
       : calculator_(calculator), inputs_(inputs), context_(context) {}
 
+  /// For a calculator that asks another one.
+  const Context& context() const { return context_; }
   bool has(std::string_view input) const { return inputs_.find(input) != inputs_.end(); }
   /// The text of an input, or empty.
   std::string text(std::string_view input) const;
@@ -61,7 +63,6 @@ class Ask {
   Result refused() const;
 
  private:
-  std::string example(std::string_view input) const;
   std::optional<Amount> of_fact(const std::string& id, base::Unit unit) const;
 
   const Calculator& calculator_;

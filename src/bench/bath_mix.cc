@@ -6,10 +6,10 @@
 #include <optional>
 #include <string>
 
+#include "base/ascii.h"
 #include "base/number.h"
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -31,16 +31,8 @@ struct Ratio {
   double other = 0;
 };
 
-std::string without_spaces(const std::string& text) {
-  std::string packed;
-  for (const char c : text) {
-    if (c != ' ') packed += c;
-  }
-  return packed;
-}
-
 std::optional<Ratio> read_ratio(const std::string& text) {
-  const std::string packed = without_spaces(text);
+  const std::string packed = base::without_spaces(text);
   const struct {
     std::string_view sign;
     Counting counting;
@@ -166,13 +158,7 @@ class Mix {
   Amount volume_;
 };
 
-Result bath_mix(const Inputs& inputs, const Context& context) {
-  const Calculator self = bath_mix_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Mix(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
-}
+Result bath_mix(const Inputs& inputs, const Context& context) { return calculate<Mix>(bath_mix_calculator(), inputs, context); }
 
 }  // namespace
 

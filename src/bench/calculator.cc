@@ -5,8 +5,11 @@
 #include <algorithm>
 #include <cstddef>
 #include <utility>
+#include <variant>
 
 #include "base/id.h"
+#include "base/quantity.h"
+#include "base/utf8.h"
 #include "bench/bath_mix.h"
 #include "bench/cell_decode.h"
 #include "bench/cell_life.h"
@@ -25,6 +28,9 @@
 
 namespace benchleaf::bench {
 namespace {
+
+/// `seat=31.85 mm`
+std::string example_of(const InputInfo& input) { return std::string(input.name) + "=" + std::string(input.example); }
 
 std::vector<std::string> calculator_names() {
   std::vector<std::string> names;
@@ -50,6 +56,13 @@ const Calculator* calculator_named(std::string_view name) {
   return nullptr;
 }
 
+/// Whatever is wrong with an input, one line names it and shows it written well.
+void add_example(const Calculator& calculator, Refusal& refusal) {
+  for (const auto& input : calculator.inputs) {
+    if (input.name == refusal.input) refusal.reason += "; for example " + example_of(input);
+  }
+}
+
 /// An input that the calculator does not take, or one that it needs and that is missing.
 std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& inputs) {
   const auto names = input_names(calculator);
@@ -61,7 +74,7 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
   for (const auto& input : calculator.inputs) {
     if (!input.required || inputs.find(input.name) != inputs.end()) continue;
     const std::string name(input.name);
-    return Refusal{name, "is missing: " + std::string(input.what), "write " + name + "=" + std::string(input.example)};
+    return Refusal{name, "is missing: " + std::string(input.what), {}};
   }
   return std::nullopt;
 }
@@ -76,7 +89,10 @@ std::optional<Ground> ground_of_table(const std::string& id, const model::Tables
   if (table == nullptr) return std::nullopt;
   for (const auto& row : table->rows) {
     const auto cell = row.cells.find(id.substr(point + 1));
-    if (row.key == id.substr(mark + 1, point - mark - 1) && cell != row.cells.end()) return Ground{id, cell->second, row.trust};
+    if (row.key != id.substr(mark + 1, point - mark - 1) || cell == row.cells.end()) continue;
+    const auto parsed = base::parse_quantity(cell->second);
+    const auto* quantity = std::get_if<base::Quantity>(&parsed);
+    return Ground{id, quantity == nullptr ? cell->second : base::printed(*quantity), row.trust};
   }
   return std::nullopt;
 }
@@ -113,19 +129,25 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
   if (calculator == nullptr) {
     return refused(std::string(name), {"", "there is no calculator of this name", nearest_or_all(name, calculator_names())});
   }
-  if (auto refusal = wrong_inputs(*calculator, inputs)) return refused(std::string(name), std::move(*refusal));
-  Result result = calculator->run(inputs, context);
+  auto wrong = wrong_inputs(*calculator, inputs);
+  Result result = wrong ? refused(std::string(name), std::move(*wrong)) : calculator->run(inputs, context);
+  if (result.refusal) add_example(*calculator, *result.refusal);
   add_grounds(result, context);
   return result;
 }
+
+std::string calculators_written(Form form) { return form == Form::json ? calculators_json() : calculators_text(); }
 
 std::string calculators_text() {
   std::string text;
   for (const auto& calculator : calculators()) {
     text += std::string(calculator.name) + ": " + std::string(calculator.does) + "\n";
+    int width = 0;
+    for (const auto& input : calculator.inputs) width = std::max(width, base::display_width(example_of(input)));
     for (const auto& input : calculator.inputs) {
-      text += "  " + std::string(input.name) + "=" + std::string(input.example) + "  " + std::string(input.what) +
-              (input.required ? "" : " (may be left out)") + "\n";
+      const std::string example = example_of(input);
+      const auto gap = static_cast<std::size_t>(width - base::display_width(example));
+      text += "  " + example + std::string(gap, ' ') + (input.required ? "  needed: " : "  ") + std::string(input.what) + "\n";
     }
   }
   return text;

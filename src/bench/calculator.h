@@ -53,5 +53,9 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
 
 /// The list that `reckon` without a name prints.
 std::string calculators_text();
+/// The same as JSON: {"calculators": [{name, does, inputs: [{name, what, example, required}]}]}.
+std::string calculators_json();
+/// One of the two.
+std::string calculators_written(Form form);
 
 }  // namespace benchleaf::bench

@@ -84,7 +84,7 @@ class Decoder {
   void add_system() {
     add("system", code_.system->name, {{code_.system->origin, "name"}});
     if (code_.designation.in_series > 1) {
-      Output& cells = add("cells", std::to_string(code_.designation.in_series), {});
+      Output& cells = add("cells", std::to_string(code_.designation.in_series) + " cells", {});
       cells.value = code_.designation.in_series;
     }
     add_voltage("nominal", "nominal", code_.system->nominal);

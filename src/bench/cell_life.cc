@@ -5,8 +5,7 @@
 #include <string>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -101,13 +100,15 @@ class Life {
       const std::string path = "loads." + std::to_string(i);
       const auto current = ask_.stated(module, path + ".current", Unit::microampere);
       if (!current) break;
+      const std::string state = ask_.word(module, path + ".state");
+      const std::string name = "load " + std::to_string(i + 1) + " of the module" + (state.empty() ? "" : ", " + state);
       const auto lasts = ask_.stated(module, path + ".for", Unit::second);
       const auto per_day = ask_.stated(module, path + ".per-day", Unit::one);
       if (lasts && per_day) {
-        add_pulse("load " + std::to_string(i + 1) + " of the module", *current / exactly(kMicro), *lasts, *per_day);
+        add_pulse(name, *current / exactly(kMicro), *lasts, *per_day);
       } else if (!steady) {
         mean_ = mean_ + *current;
-        answer_.step("load " + std::to_string(i + 1) + " of the module: " + shown(*current, Unit::microampere));
+        answer_.step(name + ": " + shown(*current, Unit::microampere));
         steady = true;
       }
     }
@@ -142,11 +143,7 @@ class Life {
 };
 
 Result cell_life(const Inputs& inputs, const Context& context) {
-  const Calculator self = cell_life_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Life(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Life>(cell_life_calculator(), inputs, context);
 }
 
 }  // namespace

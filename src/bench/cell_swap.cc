@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
+#include "base/id.h"
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/cell_candidates.h"
 
 namespace benchleaf::bench {
@@ -44,6 +44,8 @@ class Swap {
       ask_.fail(ask_.has("cell") ? "cell" : "diameter", "no cell of the handbook goes into this place");
       return;
     }
+    answer_.warn("caution/swallowed-cell",
+                 "A swallowed cell can kill a child: count old and new, tape the old one, lock both away.");
     list(found);
     cautions(found);
   }
@@ -75,18 +77,25 @@ class Swap {
     if (ask_.failed()) return;
     find_systems(volts);
     if (wanted_.systems.empty()) ask_.fail("voltage", "no system of cells has that voltage");
+    answer_.step("place: " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
+                 shown(wanted_.height.high, Unit::millimetre) + ", made for " + base::or_list(wanted_.systems));
     if (wanted_.upper_bound)
       answer_.holds("A measured old cell is an upper bound: it swells and carries crust. Measure the well as well.");
   }
 
-  /// The systems that a watch of this voltage can want; without a voltage every one.
+  /// The systems that a watch of this voltage can want. Without a voltage it is taken for what most were made for: to take it
+  /// for an alkaline one would let alkaline in a watch that wants silver.
   void find_systems(const std::optional<Amount>& volts) {
     constexpr double kNear = 0.02;  // V
+    if (!volts) {
+      wanted_.systems = {"silver-oxide", "lithium-manganese"};
+      answer_.holds("No voltage was given: taken as made for silver, or for lithium of 3 V. Read the mark on the old cell.");
+    }
     for (const auto& letter : ask_.row_keys("cell-systems")) {
       const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt);
       const std::string system = ask_.row_word("cell-systems", letter, "system");
-      if (!nominal || (volts && std::abs(nominal->nominal - volts->nominal) > kNear)) continue;
-      if (!volts || system != "zinc-air") wanted_.systems.push_back(system);
+      const bool near = nominal && volts && std::abs(nominal->nominal - volts->nominal) <= kNear;
+      if (near && system != "zinc-air") wanted_.systems.push_back(system);
     }
   }
 
@@ -144,11 +153,7 @@ class Swap {
 };
 
 Result cell_swap(const Inputs& inputs, const Context& context) {
-  const Calculator self = cell_swap_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Swap(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Swap>(cell_swap_calculator(), inputs, context);
 }
 
 }  // namespace

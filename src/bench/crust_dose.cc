@@ -9,8 +9,7 @@
 #include <vector>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/print_rule.h"
 
 namespace benchleaf::bench {
@@ -51,7 +50,7 @@ class Dose {
     find_agent();
     find_parts();
     const Amount swab = ask_.row("bench-rules", "swab", "value", Unit::millilitre);
-    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::one);
+    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::litre_per_mole);
     if (ask_.failed()) return;
     warnings();
     Amount need = span_of(&Part::need);
@@ -68,7 +67,7 @@ class Dose {
                       model::Trust::handbook);
       answer_.put("gas", gas, Unit::millilitre);
     }
-    working(mass, volume);
+    working(mass, volume, swab);
   }
 
  private:
@@ -187,7 +186,7 @@ class Dose {
                     "Where it just ceases to fizz a little of the agent is left over: wipe three times with distilled water.");
   }
 
-  void working(const Amount& mass, const Amount& volume) {
+  void working(const Amount& mass, const Amount& volume, const Amount& swab) {
     answer_.step(ask_.title(liquid_) + ": " + shown(strength_, Unit::percent_mass_by_volume) + " of " + ask_.title(agent_) +
                  ", " + shown(per_millilitre_.nominal, 4, Unit::mole_per_litre) + " that neutralise");
     for (const auto& part : parts_) {
@@ -195,7 +194,7 @@ class Dose {
                    shown(part.need.nominal * mass.nominal / per_millilitre_.nominal, 4, Unit::millilitre) + " for " +
                    shown(mass, Unit::milligram));
     }
-    answer_.step("swabs: " + shown(volume.nominal, 3, Unit::millilitre) + " by swabs, rounded up");
+    answer_.step("swabs: " + dose(volume.nominal) + " by " + shown(swab, Unit::millilitre) + " a swab, rounded up");
     answer_.holds("Holds while the whole mass is the substance named, and the label of the liquid is right.");
     if (parts_.size() > 1) answer_.holds("The shares of the crust are not known: the ends are those of one part alone.");
     answer_.nominal_only(volume, "mass and strength");
@@ -209,11 +208,7 @@ class Dose {
 };
 
 Result crust_dose(const Inputs& inputs, const Context& context) {
-  const Calculator self = crust_dose_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Dose(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Dose>(crust_dose_calculator(), inputs, context);
 }
 
 }  // namespace

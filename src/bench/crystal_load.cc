@@ -93,8 +93,19 @@ CrystalModel::CrystalModel(Ask& ask, const CrystalPlate& plate, Edge edge) : pla
     row.coefficients.stress = ask.row("plate-coefficients", key, head + "-stress", Unit::one).nominal;
     row.coefficients.sag = ask.row("plate-coefficients", key, head + "-sag", Unit::one).nominal;
     if (head == "cf") row.coefficients.edge = ask.row("plate-coefficients", key, "cf-edge", Unit::one).nominal;
+    row.facts = "table/plate-coefficients#" + key + "." + head + "-";
     rows_.push_back(row);
   }
+}
+
+Amount CrystalModel::resting_on_rows(Amount amount, const char* column) const {
+  const double ratio = std::max(plate_.length.nominal / plate_.width.nominal, kSquareRatio);
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    const bool last_below = rows_[i].ratio <= ratio && (i + 1 == rows_.size() || rows_[i + 1].ratio > ratio);
+    const bool first_above = i > 0 && rows_[i].ratio > ratio && rows_[i - 1].ratio < ratio;
+    if (last_below || first_above) amount.facts.push_back(rows_[i].facts + column);
+  }
+  return amount;
 }
 
 standards::PlateCoefficients CrystalModel::coefficients_for(double ratio) const {
@@ -121,8 +132,8 @@ CrystalAnswer load_crystal(const CrystalModel& model, const CrystalPlate& plate,
   const Amount load = plate.pressure ? *plate.pressure : *plate.force;
   const std::array<Amount, 6> inputs = {plate.width, plate.length, thickness, plate.modulus, plate.poisson, load};
   const auto point = [](const auto& p) { return CrystalPoint{p[0], p[1], p[2], p[3], p[4], p[5]}; };
-  return {over<6>(inputs, [&](const auto& p) { return model.at(point(p)).stress; }),
-          over<6>(inputs, [&](const auto& p) { return model.at(point(p)).sag; })};
+  return {model.resting_on_rows(over<6>(inputs, [&](const auto& p) { return model.at(point(p)).stress; }), "stress"),
+          model.resting_on_rows(over<6>(inputs, [&](const auto& p) { return model.at(point(p)).sag; }), "sag")};
 }
 
 std::optional<Amount> least_thickness(const CrystalModel& model, const CrystalPlate& plate) {
@@ -144,7 +155,7 @@ std::optional<Amount> least_thickness(const CrystalModel& model, const CrystalPl
   };
   const Amount least = over<7>(inputs, needed);
   if (least.high > kMostThickness) return std::nullopt;
-  return least;
+  return model.resting_on_rows(least, "stress");
 }
 
 }  // namespace benchleaf::bench

@@ -35,11 +35,14 @@ class CrystalModel {
  public:
   CrystalModel(Ask& ask, const CrystalPlate& plate, standards::Edge edge);
   standards::PlateResult at(const CrystalPoint& point) const;
+  /// The amount with the rows of coefficients, `stress` or `sag`, that it came out of; a disc has none.
+  Amount resting_on_rows(Amount amount, const char* column) const;
 
  private:
   struct Row {
     double ratio = 1;
     standards::PlateCoefficients coefficients;
+    std::string facts;  ///< `table/plate-coefficients#1.2.us-`
   };
   standards::PlateCoefficients coefficients_for(double ratio) const;
 

@@ -7,8 +7,7 @@
 #include <string>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/crystal_load.h"
 #include "bench/print_rule.h"
 
@@ -20,6 +19,7 @@ using standards::Edge;
 
 constexpr std::string_view kName = "crystal-thickness";
 constexpr Plausible kThickness{0.1, 20};  // mm
+constexpr double kTabledPoisson = 0.3;    // of the coefficients of rectangles
 constexpr double kMostSag = 0.5;          // of the thickness: beyond it small-deflection theory ends
 constexpr double kThinnest = 0.25;        // thickness by half the span: beyond it a plate is no plate
 
@@ -126,7 +126,12 @@ class Crystal {
     answer_.holds("A flat crystal, without scratches at its rim, under this load alone. A dome is stiffer and lies outside.");
     answer_.holds("Free edges are the safe side; a real seat lies between free and clamped.");
     if (!plate_.disc && plate_.force)
-      answer_.holds("The sag is that of a force on a point, which is up to a third more than on the patch.");
+      answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
+    if (!plate_.disc && plate_.poisson.nominal > kTabledPoisson) {
+      const double more = 100 * ((1 + plate_.poisson.nominal) / (1 + kTabledPoisson) - 1);
+      answer_.holds("The coefficients are those of a Poisson ratio of 0.3: with " + shown(plate_.poisson, Unit::one) +
+                    " the stress in the middle is up to " + shown(more, 1, Unit::percent) + " more.");
+    }
     if (!plate_.disc && plate_.length.nominal > 2 * plate_.width.nominal)
       answer_.holds("Sides longer than 1 to 2 are reckoned as 1 to 2.");
     if (plate_.load == "press")
@@ -143,11 +148,7 @@ class Crystal {
 };
 
 Result crystal_thickness(const Inputs& inputs, const Context& context) {
-  const Calculator self = crystal_thickness_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Crystal(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Crystal>(crystal_thickness_calculator(), inputs, context);
 }
 
 }  // namespace

@@ -6,8 +6,7 @@
 #include <string>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -27,7 +26,7 @@ class Fumes {
   void run() {
     const std::string liquid = ask_.record("liquid", {"chemistry", "substance"});
     const Amount volume = ask_.amount("volume", Unit::millilitre, kVolume);
-    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::one);
+    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::litre_per_mole);
     if (ask_.failed()) return;
     find_burning(liquid);
     if (ask_.failed()) return;
@@ -88,13 +87,7 @@ class Fumes {
   Amount share_;
 };
 
-Result fumes(const Inputs& inputs, const Context& context) {
-  const Calculator self = fumes_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Fumes(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
-}
+Result fumes(const Inputs& inputs, const Context& context) { return calculate<Fumes>(fumes_calculator(), inputs, context); }
 
 }  // namespace
 

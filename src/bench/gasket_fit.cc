@@ -9,8 +9,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/gasket_groove.h"
 #include "bench/gasket_sizes.h"
 
@@ -136,6 +135,7 @@ class Fit {
     answer_.say("size", mm(size), rests_on());
     const SizeRule& rule = rule_;
     const Amount share = over<2>({inside, seat}, [&rule](const auto& p) { return rule.share(p[0], p[1]); });
+    answer_.step(size_words(size, seat.nominal) + " = " + (rule_.of_flat ? mm(share.nominal) : percent(share.nominal)));
     if (rule_.of_flat) {
       answer_.put("play", share, Unit::millimetre);
     } else {
@@ -148,6 +148,14 @@ class Fit {
     }
     answer_.nominal_only(share, "the size");
     inside_ = inside;
+  }
+
+  /// The formula with its figures: `100 (31.85 mm - 31 mm) / 31 mm`.
+  std::string size_words(double size, double seat) const {
+    if (rule_.of_flat) return mm(seat) + " - " + mm(size);
+    if (rule_.of != Measured::bore) return "100 (" + mm(seat) + " - " + mm(size) + ") / " + mm(size);
+    const std::string outside = mm(size + 2 * rule_.section);
+    return "100 (" + outside + " - " + mm(seat) + ") / " + outside;
   }
 
   std::string verdict(const OtherSize& other) const {
@@ -182,8 +190,13 @@ class Fit {
       return;
     }
     answer_.formula("inside = seat / (1 + stretch)", rule_.source, rule_.trust);
-    const auto inside_for = [this](double stretch) { return seat_ / exactly(1 + stretch / 100); };
+    const auto inside_for = [this](double stretch) {
+      Amount inside = seat_ / exactly(1 + stretch / 100);
+      inside.facts.insert(inside.facts.end(), rule_.facts.begin(), rule_.facts.end());
+      return inside;
+    };
     answer_.put("ideal-inside", inside_for(rule_.aim), Unit::millimetre);
+    answer_.step(mm(seat_.nominal) + " by 1 and " + rule_.aim_printed + " is the best inside; the ends by " + rule_.band_printed);
     Amount from = inside_for(rule_.high);
     Amount to = inside_for(rule_.low);
     answer_.put("least-inside", from, Unit::millimetre);
@@ -195,6 +208,7 @@ class Fit {
     Amount amount = detail::resting_on({seat_});
     amount.trust = model::weaker(amount.trust, series_.trust);
     amount.facts.insert(amount.facts.end(), series_.facts.begin(), series_.facts.end());
+    amount.facts.insert(amount.facts.end(), rule_.facts.begin(), rule_.facts.end());
     return amount;
   }
 
@@ -221,11 +235,7 @@ class Fit {
 };
 
 Result gasket_fit(const Inputs& inputs, const Context& context) {
-  const Calculator self = gasket_fit_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Fit(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Fit>(gasket_fit_calculator(), inputs, context);
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include "bench/gasket_groove.h"
 
-#include <cmath>
+#include <string>
 
 #include "base/quantity.h"
 #include "standards/ring.h"
@@ -15,13 +15,26 @@ using base::Unit;
 constexpr Plausible kDepth{0.02, 10};  // mm
 constexpr Plausible kWidth{0.05, 20};  // mm
 
-/// `inside the band`, `too little` or `too much`, with the ends of the interval in mind.
-std::string judged(const Amount& found, const Amount& band, const char* little, const char* much) {
-  if (found.nominal < band.low) return little;
-  if (found.nominal > band.high) return much;
-  if (found.low < band.low) return "within the limits, at the lower end of the tolerances " + std::string(little);
-  if (found.high > band.high) return "within the limits, at the upper end of the tolerances " + std::string(much);
-  return "within the limits";
+/// What follows where a figure lies below or above its band.
+struct Consequences {
+  std::string little, much;
+};
+
+/// How a figure stands to its band, with the ends of its interval in mind.
+std::string judged(const Amount& found, const Amount& band, const Consequences& consequences) {
+  const std::string little = "too little: " + consequences.little;
+  const std::string much = "too much: " + consequences.much;
+  const std::string sought = ", sought " + band.printed;
+  if (found.nominal < band.low) return little + sought;
+  if (found.nominal > band.high) return much + sought;
+  std::string text = "within " + band.printed;
+  const bool perhaps_little = found.low < band.low;
+  const bool perhaps_much = found.high > band.high;
+  if (perhaps_little || perhaps_much) text += "; by its tolerances perhaps ";
+  if (perhaps_little) text += little;
+  if (perhaps_little && perhaps_much) text += ", or ";
+  if (perhaps_much) text += much;
+  return text;
 }
 
 Amount with_tolerance(const Amount& section, const Amount& half_width) {
@@ -64,11 +77,9 @@ void put_squeeze(Ask& ask, Answer& answer, const InGroove& gasket, const Amount&
   answer.formula("squeeze = 100 (section - depth) / section", "seal maker's design guide; limits of the table gland-limits",
                  band.trust);
   answer.put("squeeze", squeeze, Unit::percent);
-  answer.say("squeeze-verdict",
-             judged(squeeze, band, gasket.moving ? "too little: it does not seal" : "too little: it may not seal",
-                    gasket.moving ? "too much: it sticks and wears" : "too much: it is crushed") +
-                 ", sought " + band.printed,
-             squeeze);
+  const Consequences still = {"it may not seal", "it is crushed"};
+  const Consequences moving = {"it does not seal", "it sticks and wears"};
+  answer.say("squeeze-verdict", judged(squeeze, band, gasket.moving ? moving : still), squeeze);
   if (gasket.moving && squeeze.high > usual.high) {
     answer.caution("", "A moving seal takes at most " + shown(usual.high, 0, Unit::percent) +
                            " as a rule, small sections up to " + shown(band.high, 0, Unit::percent) +
@@ -105,9 +116,7 @@ void put_groove(Ask& ask, Answer& answer, const InGroove& gasket) {
   answer.formula("fill = 100 (pi section² / 4) / (depth x width)", "seal maker's design guide; limits of the table gland-limits",
                  band.trust);
   answer.put("fill", fill, Unit::percent);
-  answer.say("fill-verdict",
-             judged(fill, band, "too little: it can roll", "too much: it has no room to swell") + ", sought " + band.printed,
-             fill);
+  answer.say("fill-verdict", judged(fill, band, {"it can roll", "it has no room to swell"}), fill);
 }
 
 void flat_groove(Ask& ask, Answer& answer, const Series& series) {

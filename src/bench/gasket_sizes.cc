@@ -89,6 +89,7 @@ SizeRule read_size_rule(Ask& ask, Measured of, const Series& series) {
     rule.high = play.nominal;
     rule.aim = play.nominal / 2;
     rule.trust = play.trust;
+    rule.facts = play.facts;
     rule.formula = "play = seat - inside";
     rule.source = "usage of the bench for flat gaskets, 0 to 0.1 mm";
     return rule;
@@ -102,6 +103,7 @@ SizeRule read_size_rule(Ask& ask, Measured of, const Series& series) {
   rule.band_printed = band.printed;
   rule.aim_printed = aim.printed;
   rule.trust = model::weaker(band.trust, aim.trust);
+  rule.facts = detail::resting_on({band, aim}).facts;
   rule.output = of == Measured::bore ? "interference" : "stretch";
   rule.formula = of == Measured::bore ? "interference = 100 (outside - bore) / outside, outside = inside + 2 section"
                                       : "stretch = 100 (seat - inside) / inside";

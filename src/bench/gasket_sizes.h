@@ -35,6 +35,7 @@ struct SizeRule {
   std::string band_printed, aim_printed;
   std::string formula, source;
   model::Trust trust = model::Trust::memory;
+  std::vector<std::string> facts;  ///< the rows of the limits
 
   /// Stretch or interference of a size on a seat, per cent; play of a flat one, mm.
   double share(double size, double seat) const;

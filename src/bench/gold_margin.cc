@@ -11,8 +11,7 @@
 #include "base/id.h"
 #include "base/number.h"
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/grades.h"
 
 namespace benchleaf::bench {
@@ -151,11 +150,7 @@ class Margin {
 };
 
 Result gold_margin(const Inputs& inputs, const Context& context) {
-  const Calculator self = gold_margin_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Margin(ask, answer).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Margin>(gold_margin_calculator(), inputs, context);
 }
 
 }  // namespace

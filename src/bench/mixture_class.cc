@@ -73,7 +73,7 @@ std::variant<std::vector<Part>, Refusal> read_parts(const Given& given, const Co
     const std::string name(trimmed(one.substr(0, colon)));
     const auto percent = colon == std::string_view::npos ? std::nullopt : read_percent(one.substr(colon + 1));
     if (name.empty() || !percent) {
-      return Refusal{"part", "'" + std::string(one) + "' is no substance with its percentage", "write acetic-acid:5"};
+      return Refusal{"part", "'" + std::string(one) + "' is no substance with its percentage", {}};
     }
     if (percent->low < 0 || percent->high > 100) return Refusal{"part", "no share lies outside 0 to 100 %", ""};
     auto hazards = hazards_of(name, context);
@@ -114,8 +114,11 @@ class Answer {
     add_end("least-", low);
     add("undecided", joined(high.undecided));
     for (const auto& found : high.classes) {
-      result_.working.push_back(found.hazard_class + ", " + found.statement + (found.sure ? "" : ", perhaps") + ": " + found.why);
+      result_.working.push_back(found.hazard_class + ", " + in_words(found.statement) + (found.sure ? "" : ", perhaps") + ": " +
+                                found.why);
     }
+    if (high.classes.empty()) result_.working.emplace_back("No share, nor a sum of them, reaches the limit of a class.");
+    warn_of(high);
     result_.formulas.push_back({std::string(kAddition), std::string(kSource), model::Trust::handbook});
     result_.range.emplace_back("Shares by mass. A share by volume or by mass in volume is taken as if it were one.");
     result_.range.emplace_back("What is not named counts as having no class. A supplier's own data stand above this sum.");
@@ -124,6 +127,20 @@ class Answer {
   }
 
  private:
+  /// `H315 Causes skin irritation`
+  std::string in_words(const std::string& code) const {
+    for (const auto& row : standards::rows_of(tables_, "hazard-statements")) {
+      if (row.key == code) return code + " " + standards::cell_text(row, "text");
+    }
+    return code;
+  }
+
+  void warn_of(const Classification& classification) {
+    const auto burns = [](const standards::FoundClass& found) { return found.statement == "H314" || found.statement == "H318"; };
+    if (std::any_of(classification.classes.begin(), classification.classes.end(), burns))
+      result_.cautions.push_back({"", "It can burn skin and eyes: glasses and gloves on before the bottle is opened.", true});
+  }
+
   Mixture at(bool high) const {
     Mixture mixture;
     for (const auto& part : parts_) {
@@ -177,14 +194,12 @@ class Answer {
 };
 
 /// A measured input; a text that is no such quantity is a refusal.
-std::optional<Refusal> read_measured(const Inputs& inputs, std::string_view name, base::Unit unit, std::string_view example,
-                                     std::optional<Ends>& into) {
+std::optional<Refusal> read_measured(const Inputs& inputs, std::string_view name, base::Unit unit, std::optional<Ends>& into) {
   const auto found = inputs.find(name);
   if (found == inputs.end()) return std::nullopt;
   into = read_ends(found->second.text, unit);
   if (into) return std::nullopt;
-  return Refusal{std::string(name), "'" + found->second.text + "' is no such value",
-                 "write " + std::string(name) + "=" + std::string(example)};
+  return Refusal{std::string(name), "'" + found->second.text + "' is no such value", {}};
 }
 
 Result mixture_class(const Inputs& inputs, const Context& context) {
@@ -195,10 +210,10 @@ Result mixture_class(const Inputs& inputs, const Context& context) {
   measured.no_flash_point = flash != inputs.end() && flash->second.text == "none";
   std::optional<Refusal> refusal;
   if (!measured.no_flash_point) {
-    refusal = read_measured(inputs, "flash", base::Unit::degree_celsius, "12 °C", measured.flash);
+    refusal = read_measured(inputs, "flash", base::Unit::degree_celsius, measured.flash);
   }
-  if (!refusal) refusal = read_measured(inputs, "boiling", base::Unit::degree_celsius, "82 °C", measured.boiling);
-  if (!refusal) refusal = read_measured(inputs, "ph", base::Unit::one, "2.4", measured.ph);
+  if (!refusal) refusal = read_measured(inputs, "boiling", base::Unit::degree_celsius, measured.boiling);
+  if (!refusal) refusal = read_measured(inputs, "ph", base::Unit::one, measured.ph);
   if (refusal) return refused(std::string(kName), std::move(*refusal));
   return Answer(std::move(std::get<std::vector<Part>>(parts)), measured, inputs, context.tables).run();
 }

@@ -54,8 +54,8 @@ Result rate_drift(const Inputs& inputs, const Context& context) {
   if (ask.has("ppm")) rate = ask.amount("ppm", Unit::part_per_million, kPpm);
   if (ask.has("per-day")) rate = ask.amount("per-day", Unit::second_per_day, kPerDay) / exactly(kSecondsADayPerPpm);
   const Amount temperature = warm ? ask.amount("temperature", Unit::degree_celsius, kTemperature) : exactly(0);
-  const Amount parabola = ask.row("physical-constants", "quartz-parabola", "value", Unit::one);
-  const Amount usual = ask.row("physical-constants", "quartz-parabola-usual", "value", Unit::one);
+  const Amount parabola = ask.row("physical-constants", "quartz-parabola", "value", Unit::part_per_million_per_square_kelvin);
+  const Amount usual = ask.row("physical-constants", "quartz-parabola-usual", "value", Unit::part_per_million_per_square_kelvin);
   const Amount turnover = ask.row("physical-constants", "quartz-turnover", "value", Unit::degree_celsius);
   const Amount pause = ask.row("physical-constants", "suppression-usual", "value", Unit::second);
   const Amount pauses = ask.row("physical-constants", "suppression", "value", Unit::second);

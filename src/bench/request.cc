@@ -3,10 +3,10 @@
 #include "bench/request.h"
 
 #include <cstddef>
+#include <utility>
 #include <vector>
 
 #include "bench/figure_lines.h"
-#include "model/tables.h"
 #include "standards/table_lines.h"
 
 namespace benchleaf::bench {
@@ -30,21 +30,26 @@ std::pair<Request, std::optional<std::string>> read_request(std::string_view tex
   return {std::move(request), std::nullopt};
 }
 
-std::string answer_request(std::string_view lines, std::string_view request_text) {
+Library read_library(std::string_view lines) {
+  Library library;
   const std::size_t figures_at = figures_start(lines);
   auto published = standards::read_table_lines(lines.substr(0, figures_at));
-  if (!published) return "the tables of this page cannot be read\n";
+  auto figures = figures_at < lines.size() ? read_figure_lines(lines.substr(figures_at)) : model::FactBase();
+  if (!published) library.fault = "the tables of this page cannot be read\n";
+  if (published && !figures) library.fault = "the figures of this page cannot be read\n";
+  if (!library.fault.empty()) return library;
   std::vector<model::TableFault> faults;
-  const model::Tables tables = model::make_tables(std::move(*published), faults);
-  model::FactBase figures;
-  if (figures_at < lines.size()) {
-    auto read = read_figure_lines(lines.substr(figures_at));
-    if (!read) return "the figures of this page cannot be read\n";
-    figures = std::move(*read);
-  }
+  library.tables = model::make_tables(std::move(*published), faults);
+  library.figures = std::move(*figures);
+  return library;
+}
+
+std::string answer_request(const Library& library, std::string_view request_text, Form form) {
+  if (!library.fault.empty()) return library.fault;
   const auto [request, wrong_line] = read_request(request_text);
   if (wrong_line) return "'" + *wrong_line + "' is no input: write key=value\n";
-  return result_text(reckon(request.name, request.inputs, Context{tables, figures}));
+  if (request.name.empty()) return calculators_written(form);
+  return written(reckon(request.name, request.inputs, {library.tables, library.figures}), form);
 }
 
 }  // namespace benchleaf::bench

@@ -20,4 +20,6 @@ Result refused(std::string calculator, Refusal refusal) {
   return result;
 }
 
+std::string written(const Result& result, Form form) { return form == Form::json ? result_json(result) : result_text(result); }
+
 }  // namespace benchleaf::bench

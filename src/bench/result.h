@@ -71,5 +71,12 @@ Result refused(std::string calculator, Refusal refusal);
 /// The whole result as lines of text, the same at the terminal and in the page: `-` for minus, plain spaces, a line end
 /// after each line.
 std::string result_text(const Result& result);
+/// The same as one JSON object: calculator, cautions (those that stand before the figures first), outputs, working,
+/// formulas, grounds, holds, refusal (null where there is none).
+std::string result_json(const Result& result);
+
+/// How an answer is written.
+enum class Form { text, json };
+std::string written(const Result& result, Form form);
 
 }  // namespace benchleaf::bench

@@ -14,6 +14,7 @@ namespace {
 
 constexpr std::size_t kIndent = 2;
 constexpr std::size_t kGap = 2;
+constexpr std::size_t kWidestValue = 44;  // longer words run on, their trust behind them
 
 std::size_t width_of(const std::string& text) { return static_cast<std::size_t>(base::display_width(text)); }
 
@@ -40,12 +41,14 @@ std::string outputs_text(const Result& result) {
   std::size_t value_width = 0;
   for (const auto& output : result.outputs) {
     label_width = std::max(label_width, width_of(output.label));
-    value_width = std::max(value_width, width_of(base::to_terminal(output.printed)));
+    const std::size_t width = width_of(base::to_terminal(output.printed));
+    if (width <= kWidestValue) value_width = std::max(value_width, width);
   }
   std::string text;
   for (const auto& output : result.outputs) {
-    text += line(padded(output.label, label_width + kGap) + padded(base::to_terminal(output.printed), value_width + kGap) +
-                 std::string(model::trust_name(output.trust)));
+    const std::string value = base::to_terminal(output.printed);
+    const std::string column = width_of(value) > value_width ? value + std::string(kGap, ' ') : padded(value, value_width + kGap);
+    text += line(padded(output.label, label_width + kGap) + column + std::string(model::trust_name(output.trust)));
   }
   return text;
 }

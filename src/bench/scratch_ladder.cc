@@ -8,8 +8,7 @@
 #include <vector>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 #include "bench/crystal_thickness.h"
 #include "bench/grades.h"
 
@@ -26,7 +25,7 @@ constexpr std::size_t kMostGrades = 20;
 
 class Ladder {
  public:
-  Ladder(Ask& ask, Answer& answer, const Context& context) : ask_(ask), answer_(answer), context_(context) {}
+  Ladder(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
 
   void run() {
     read_material();
@@ -53,6 +52,11 @@ class Ladder {
   void read_depth() {
     if (ask_.failed()) return;
     const std::string text = ask_.text("scratch");
+    const bool words = text.find_first_of("0123456789") == std::string::npos;
+    if (words && text != "nail-catches" && text != "seen-only") {
+      ask_.fail("scratch", "is neither a depth nor nail-catches nor seen-only");
+      return;
+    }
     depth_ = text == "nail-catches" || text == "seen-only" ? ask_.row("bench-rules", text, "value", Unit::micrometre)
                                                            : ask_.amount("scratch", Unit::micrometre, kDepth);
   }
@@ -156,7 +160,7 @@ class Ladder {
     const Calculator crystal = crystal_thickness_calculator();
     const Inputs inputs = {
         {"diameter", diameter}, {"thickness", thin}, {"material", material}, {"edge", {"simple", model::Trust::given, {}}}};
-    const Result result = crystal.run(inputs, context_);
+    const Result result = crystal.run(inputs, ask_.context());
     if (result.refusal && result.refusal->input != "thickness") {
       ask_.fail("diameter", result.refusal->reason);
       return;
@@ -188,7 +192,6 @@ class Ladder {
 
   Ask& ask_;
   Answer& answer_;
-  const Context& context_;
   std::string material_;
   Amount depth_, factor_, removal_;
   std::vector<Grade> hand_, rungs_;
@@ -197,11 +200,7 @@ class Ladder {
 };
 
 Result scratch_ladder(const Inputs& inputs, const Context& context) {
-  const Calculator self = scratch_ladder_calculator();
-  Ask ask(self, inputs, context);
-  Answer answer(kName);
-  Ladder(ask, answer, context).run();
-  return ask.failed() ? ask.refused() : answer.done();
+  return calculate<Ladder>(scratch_ladder_calculator(), inputs, context);
 }
 
 }  // namespace

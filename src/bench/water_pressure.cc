@@ -24,7 +24,7 @@ Result water_pressure(const Inputs& inputs, const Context& context) {
     ask.fail(by_depth ? "pressure" : "depth", by_depth ? "cannot stand beside depth" : "is missing, and so is pressure");
   }
   const Amount given = by_depth ? ask.amount("depth", Unit::metre, kDepth) : ask.amount("pressure", Unit::bar, kPressure);
-  const Amount gravity = ask.row("physical-constants", "gravity", "value", Unit::one);
+  const Amount gravity = ask.row("physical-constants", "gravity", "value", Unit::metre_per_square_second);
   const Amount fresh = ask.row("physical-constants", "fresh-water", "value", Unit::kilogram_per_cubic_metre);
   const Amount sea = ask.row("physical-constants", "sea-water", "value", Unit::kilogram_per_cubic_metre);
   if (ask.failed()) return ask.refused();
@@ -43,6 +43,8 @@ Result water_pressure(const Inputs& inputs, const Context& context) {
   const Unit unit = by_depth ? Unit::bar : Unit::metre;
   answer.put(by_depth ? "fresh" : "fresh-depth", convert(fresh), unit);
   answer.put(by_depth ? "sea" : "sea-depth", convert(sea), unit);
+  const Amount bar = fresh * gravity / exactly(kPascalPerBar);
+  answer.step("a metre of fresh water weighs " + shown(bar.nominal, Unit::bar) + " on what lies below it");
   answer.step("fresh water " + shown(fresh, Unit::kilogram_per_cubic_metre) + ", sea water " +
               shown(sea, Unit::kilogram_per_cubic_metre));
   answer.holds("Still water. A jet, a jump and a stroke of the arm add pressure of their own.");

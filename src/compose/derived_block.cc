@@ -4,6 +4,7 @@
 #include "compose/cell_drawing.h"
 #include "compose/entry_maker.h"
 #include "compose/prose.h"
+#include "compose/reckoned_table.h"
 #include "model/signs.h"
 
 namespace benchleaf::compose {
@@ -83,7 +84,7 @@ model::Table size_finder(const Desk& desk) {
 }
 
 /// One block, or nothing where the request names what is not there.
-std::optional<model::Block> made_block(const Desk& desk, const model::DerivedRequest& request) {
+std::optional<model::Block> made_block(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
   const std::string show = word_of(request, "show");
   if (show == "trust-signs") return trust_legend();
   if (show == "size-finder") return model::Block{size_finder(desk)};
@@ -91,6 +92,7 @@ std::optional<model::Block> made_block(const Desk& desk, const model::DerivedReq
     const model::PublishedTable* table = desk.tables.find(word_of(request, "table"));
     if (table != nullptr) return model::Block{published_table(desk, *table)};
   }
+  if (auto table = reckoned_table(desk, page, request)) return model::Block{std::move(*table)};
   if (show == "message") {
     const std::string name = word_of(request, "record");
     const model::Record* record = desk.records.find(name.find('/') == std::string::npos ? "caution/" + name : name);
@@ -103,13 +105,14 @@ std::optional<model::Block> made_block(const Desk& desk, const model::DerivedReq
 
 }  // namespace
 
-model::Blocks derived_blocks(const Desk& desk, const model::DerivedRequest& request) {
-  std::optional<model::Block> block = made_block(desk, request);
+model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
+  std::optional<model::Block> block = made_block(desk, page, request);
   if (block) return {std::move(*block)};
   desk.findings.add(
       report::Rule::compose_request, request.span,
       "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
-      "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder` or `show: trust-signs`");
+      "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder`, `show: trust-signs`, or "
+      "`show: reckoned` with `name`, `calculator`, `rows` and `columns` that `benchleaf reckon` answers");
   return {};
 }
 

@@ -92,7 +92,8 @@ model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_
     if (const auto* block = std::get_if<model::Block>(&part)) {
       blocks.push_back(setter.set(*block));
     } else {
-      for (model::Block& made : derived_blocks(desk, std::get<model::DerivedRequest>(part))) blocks.push_back(std::move(made));
+      for (model::Block& made : derived_blocks(desk, page, std::get<model::DerivedRequest>(part)))
+        blocks.push_back(std::move(made));
     }
   }
   if (page.sources.empty()) return blocks;

@@ -10,8 +10,9 @@ namespace benchleaf::compose {
 model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_chapter);
 
 /// What a derived block asks for: `show: message` with `record`, `show: published-table` with `table`,
-/// `show: size-finder`, `show: trust-signs`. Nothing known: a finding.
-model::Blocks derived_blocks(const Desk& desk, const model::DerivedRequest& request);
+/// `show: size-finder`, `show: trust-signs`, or `show: reckoned`, which derive/page_answers.h describes. Nothing known: a
+/// finding.
+model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const model::DerivedRequest& request);
 
 /// The signs of trust with their words.
 model::Block trust_legend();

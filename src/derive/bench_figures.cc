@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <string_view>
 #include <utility>
 
 #include "derive/makers.h"
@@ -19,8 +20,18 @@ constexpr std::array kKinds = {Kind::cell,      Kind::module,  Kind::gasket,    
 
 bool is_looked_up(Kind kind) { return std::find(kKinds.begin(), kKinds.end(), kind) != kKinds.end(); }
 
+/// Words with spaces that calculators read: `Skin Corr. 1B`, `figures lit`.
+constexpr std::array<std::string_view, 2> kReadWords = {".class", ".state"};
+
+bool ends_with(std::string_view text, std::string_view end) {
+  return text.size() >= end.size() && text.substr(text.size() - end.size()) == end;
+}
+
 /// Prose that stands in a value: no calculator asks for it, and the page need not carry it.
-bool is_prose(const model::Fact& fact) { return !fact.value && !fact.low && fact.printed.find(' ') != std::string::npos; }
+bool is_prose(const model::Fact& fact) {
+  const bool read = std::any_of(kReadWords.begin(), kReadWords.end(), [&fact](auto end) { return ends_with(fact.id, end); });
+  return !read && !fact.value && !fact.low && fact.printed.find(' ') != std::string::npos;
+}
 
 void add_words(model::FactBase& figures, const model::Record& record, const std::string& path, const std::string& text) {
   model::Fact fact;

@@ -29,6 +29,8 @@ void make_table_facts(Making& making);
 void make_cell_decode_facts(Making& making);
 /// What the parts of each liquid make of its classes and its label.
 void make_mixture_class_facts(Making& making);
+/// What pages ask of calculators: `page/ID#CALCULATOR.NAME.ROW.OUTPUT`.
+void make_page_answer_facts(Making& making);
 /// Which cells have the same size, and the families of one size.
 void make_same_size_facts(Making& making);
 

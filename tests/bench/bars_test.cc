@@ -101,6 +101,13 @@ TEST_CASE("no lamp: the low-drain silver first; a lamp: the high-drain one; alka
   CHECK(says(lit.find("candidate.pr48")->printed, "never"));
 }
 
+TEST_CASE("a worn cell without a voltage is taken for silver: no alkaline comes first (usage of the trade)") {
+  const auto worn = ask("cell-swap; diameter=7.9 mm; height=5.4 mm");
+  CHECK(says(worn.outputs.front().label, "SR754"));
+  CHECK(says(worn.find("candidate.lr754")->printed, "bench test only"));
+  CHECK(says(bench::result_text(worn), "Read the mark"));
+}
+
 TEST_CASE("a measured old cell is an upper bound: a swollen one of 5.6 mm still finds the 5.4") {
   const auto old_cell = ask("cell-swap; diameter=7.95 mm; height=5.6 mm; voltage=1.55 V");
   REQUIRE(old_cell.find("candidate.sr754w") != nullptr);

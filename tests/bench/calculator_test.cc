@@ -34,7 +34,7 @@ TEST_CASE("an unknown input is refused with the nearest, a missing one with an e
   CHECK(unknown.refusal->hint == "did you mean designation?");
   const auto missing = run("cell-decode", {});
   REQUIRE(missing.refusal);
-  CHECK(missing.refusal->hint == "write designation=SR754W");
+  CHECK(missing.refusal->reason == "is missing: the name on the cell; for example designation=SR754W");
 }
 
 TEST_CASE("every calculator has its outputs in the table of print steps and says what it does") {
@@ -74,5 +74,6 @@ TEST_CASE("a request of the page comes apart by lines") {
 }
 
 TEST_CASE("a page whose tables cannot be read says so") {
-  CHECK(bench::answer_request("rubbish", "cell-decode\ndesignation=SR754W") == "the tables of this page cannot be read\n");
+  CHECK(bench::answer_request(bench::read_library("rubbish"), "cell-decode\ndesignation=SR754W", bench::Form::text) ==
+        "the tables of this page cannot be read\n");
 }

@@ -72,7 +72,8 @@ TEST_CASE("a designation that is none is refused with the input at fault") {
   CHECK(result.refusal->input == "designation");
   CHECK(result.outputs.empty());
   CHECK(bench::result_text(result) ==
-        "cell-decode: refused: designation: a letter O stands among the digits of the size\n  hint: write the digit 0\n");
+        "cell-decode: refused: designation: a letter O stands among the digits of the size; for example designation=SR754W\n  "
+        "hint: write the digit 0\n");
 }
 
 TEST_CASE("a withdrawn system and unknown letters are cautions") {

@@ -32,11 +32,14 @@ TEST_CASE("the figures of all records come back as they were") {
 TEST_CASE("a request is answered with tables and figures in one text") {
   const auto& workshop = test::workshop();
   const std::string lines = standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures);
-  const std::string answer = bench::answer_request(lines, "gasket-fit\nseat=31.85mm\nseries=round-0-8");
+  const std::string answer =
+      bench::answer_request(bench::read_library(lines), "gasket-fit\nseat=31.85mm\nseries=round-0-8", bench::Form::text);
   CHECK(answer == bench::result_text(workshop.ask("gasket-fit; seat=31.85mm; series=round-0-8")));
   const std::string tables_alone = standards::table_lines(workshop.schema.tables.published);
-  CHECK(bench::answer_request(tables_alone, "cell-decode\ndesignation=SR44").rfind("cell-decode\n", 0) == 0);
-  CHECK(bench::answer_request(lines + "rubbish\n", "x") == "the figures of this page cannot be read\n");
+  CHECK(bench::answer_request(bench::read_library(tables_alone), "cell-decode\ndesignation=SR44", bench::Form::text)
+            .rfind("cell-decode\n", 0) == 0);
+  CHECK(bench::answer_request(bench::read_library(lines + "rubbish\n"), "x", bench::Form::text) ==
+        "the figures of this page cannot be read\n");
 }
 
 TEST_CASE("what is no figure text is refused") {

@@ -55,8 +55,8 @@ std::vector<double> values_of(const fs::path& frd, const std::string& block, int
 Solved run(const std::string& deck, int stress_node, int sag_node, std::size_t sag_component) {
   const Folder folder;
   std::ofstream(folder.file("job.inp")) << deck;
-  const std::string command =
-      "OMP_NUM_THREADS=1 ccx -i " + folder.file("job").string() + " > " + folder.file("log").string() + " 2>&1";
+  // ccx leaves files of its solver in the current folder, so it works in the one that goes away.
+  const std::string command = "cd '" + folder.file("").string() + "' && OMP_NUM_THREADS=1 ccx -i job > log 2>&1";
   if (std::system(command.c_str()) != 0) return {};
   const auto stress = values_of(folder.file("job.frd"), "STRESS", stress_node);
   const auto sag = values_of(folder.file("job.frd"), "DISP", sag_node);
@@ -78,60 +78,63 @@ constexpr double kPi = 3.14159265358979323846;
 }  // namespace
 
 Solved solve_disc(const Solid& solid) {
-  constexpr int kAcross = 52;
-  constexpr int kDeep = 4;
-  constexpr int kRows = 2 * kDeep + 1;
-  const auto id = [](int i, int j) { return i * kRows + j + 1; };
-  const double dr = solid.radius_or_width / (2 * kAcross);
-  const double dz = solid.thickness / (2 * kDeep);
+  const int across = 52 / solid.coarser;
+  const int deep = 4 / solid.coarser;
+  const int rows = 2 * deep + 1;
+  const auto id = [rows](int i, int j) { return i * rows + j + 1; };
+  const double dr = solid.radius_or_width / (2 * across);
+  const double dz = solid.thickness / (2 * deep);
   std::ostringstream nodes, elements, boundary, load;
   nodes.precision(12);
-  for (int i = 0; i <= 2 * kAcross; ++i) {
-    for (int j = 0; j < kRows; ++j) {
+  for (int i = 0; i <= 2 * across; ++i) {
+    for (int j = 0; j < rows; ++j) {
       if (i % 2 == 1 && j % 2 == 1) continue;
       nodes << id(i, j) << ", " << i * dr << ", " << j * dz << ", 0\n";
       if (i == 0) boundary << id(i, j) << ", 1, 1\n";
-      if (i == 2 * kAcross && solid.clamped) boundary << id(i, j) << ", 1, 2\n";
-      if (i == 2 * kAcross && !solid.clamped && j == kDeep) boundary << id(i, j) << ", 2, 2\n";
+      if (i == 2 * across && solid.clamped) boundary << id(i, j) << ", 1, 2\n";
+      if (i == 2 * across && !solid.clamped && j == deep) boundary << id(i, j) << ", 2, 2\n";
     }
   }
   const double patch = solid.force > 0 ? solid.patch_radius : solid.radius_or_width;
   const double pressure = solid.force > 0 ? solid.force / (kPi * patch * patch) : solid.pressure;
   int element = 0;
-  for (int i = 0; i < 2 * kAcross; i += 2) {
-    for (int j = 0; j < 2 * kDeep; j += 2) {
+  for (int i = 0; i < 2 * across; i += 2) {
+    for (int j = 0; j < 2 * deep; j += 2) {
       elements << ++element << ", " << id(i, j) << ", " << id(i + 2, j) << ", " << id(i + 2, j + 2) << ", " << id(i, j + 2)
                << ", " << id(i + 1, j) << ", " << id(i + 2, j + 1) << ", " << id(i + 1, j + 2) << ", " << id(i, j + 1) << "\n";
-      if (j + 2 == 2 * kDeep && (i + 1) * dr < patch) load << element << ", P3, " << pressure << "\n";
+      if (j + 2 == 2 * deep && (i + 1) * dr < patch) load << element << ", P3, " << pressure << "\n";
     }
   }
   const std::string deck = "*NODE, NSET=N\n" + nodes.str() + "*ELEMENT, TYPE=CAX8, ELSET=E\n" + elements.str() +
                            material_and_step(solid, boundary.str(), load.str());
-  return run(deck, id(0, 0), id(0, kDeep), 1);
+  return run(deck, id(0, 0), id(0, deep), 1);
 }
 
 Solved solve_rectangle(const Solid& solid) {
-  constexpr int kX = 20;  // elements across half the short side
-  constexpr int kY = 26;
-  constexpr int kZ = 2;
-  const auto id = [](int i, int j, int k) { return (i * (2 * kY + 1) + j) * (2 * kZ + 1) + k + 1; };
+  const int along_x = 20 / solid.coarser;  // elements across half the short side
+  const int along_y = 26 / solid.coarser;
+  const int along_z = 2 / solid.coarser;
+  const auto id = [along_y, along_z](int i, int j, int k) { return (i * (2 * along_y + 1) + j) * (2 * along_z + 1) + k + 1; };
   const auto odd = [](int n) { return n % 2; };
-  const double dx = solid.radius_or_width / 2 / (2 * kX);
-  const double dy = solid.length / 2 / (2 * kY);
-  const double dz = solid.thickness / (2 * kZ);
+  const double dx = solid.radius_or_width / 2 / (2 * along_x);
+  const double dy = solid.length / 2 / (2 * along_y);
+  const double dz = solid.thickness / (2 * along_z);
   std::ostringstream nodes, elements, boundary, load;
   nodes.precision(12);
-  for (int i = 0; i <= 2 * kX; ++i) {
-    for (int j = 0; j <= 2 * kY; ++j) {
-      for (int k = 0; k <= 2 * kZ; ++k) {
+  for (int i = 0; i <= 2 * along_x; ++i) {
+    for (int j = 0; j <= 2 * along_y; ++j) {
+      for (int k = 0; k <= 2 * along_z; ++k) {
         if (odd(i) + odd(j) + odd(k) > 1) continue;
         const int node = id(i, j, k);
         nodes << node << ", " << i * dx << ", " << j * dy << ", " << k * dz << "\n";
-        const bool rim = i == 2 * kX || j == 2 * kY;
+        const bool rim = i == 2 * along_x || j == 2 * along_y;
         if (i == 0) boundary << node << ", 1, 1\n";
         if (j == 0) boundary << node << ", 2, 2\n";
         if (rim && solid.clamped) boundary << node << ", 1, 3\n";
-        if (rim && !solid.clamped && k == kZ) boundary << node << ", 3, 3\n";
+        if (rim && !solid.clamped && k == along_z) boundary << node << ", 3, 3\n";
+        // A simple support of plate theory holds the slope along the rim as well; without it the rim of a solid twists.
+        if (i == 2 * along_x && !solid.clamped) boundary << node << ", 2, 2\n";
+        if (j == 2 * along_y && !solid.clamped) boundary << node << ", 1, 1\n";
       }
     }
   }
@@ -141,9 +144,9 @@ Solved solve_rectangle(const Solid& solid) {
   };
   std::vector<Loaded> loaded;
   int element = 0;
-  for (int i = 0; i < 2 * kX; i += 2) {
-    for (int j = 0; j < 2 * kY; j += 2) {
-      for (int k = 0; k < 2 * kZ; k += 2) {
+  for (int i = 0; i < 2 * along_x; i += 2) {
+    for (int j = 0; j < 2 * along_y; j += 2) {
+      for (int k = 0; k < 2 * along_z; k += 2) {
         const int n[20] = {id(i, j, k),         id(i + 2, j, k),         id(i + 2, j + 2, k),     id(i, j + 2, k),
                            id(i, j, k + 2),     id(i + 2, j, k + 2),     id(i + 2, j + 2, k + 2), id(i, j + 2, k + 2),
                            id(i + 1, j, k),     id(i + 2, j + 1, k),     id(i + 1, j + 2, k),     id(i, j + 1, k),
@@ -153,7 +156,7 @@ Solved solve_rectangle(const Solid& solid) {
         for (int c = 0; c < 20; ++c) elements << (c == 10 ? ",\n" : ", ") << n[c];
         elements << "\n";
         const bool in_patch = solid.force <= 0 || std::hypot((i + 1) * dx, (j + 1) * dy) < solid.patch_radius;
-        if (k + 2 == 2 * kZ && in_patch) loaded.push_back({element, 4 * dx * dy});
+        if (k + 2 == 2 * along_z && in_patch) loaded.push_back({element, 4 * dx * dy});
       }
     }
   }
@@ -163,7 +166,7 @@ Solved solve_rectangle(const Solid& solid) {
   for (const auto& one : loaded) load << one.element << ", P2, " << pressure << "\n";
   const std::string deck = "*NODE, NSET=N\n" + nodes.str() + "*ELEMENT, TYPE=C3D20R, ELSET=E\n" + elements.str() +
                            material_and_step(solid, boundary.str(), load.str());
-  return run(deck, id(0, 0, 0), id(0, 0, kZ), 2);
+  return run(deck, id(0, 0, 0), id(0, 0, along_z), 2);
 }
 
 }  // namespace benchleaf::test

@@ -13,6 +13,7 @@ struct Solid {
   double pressure = 0;  ///< on the whole face, or
   double force = 0;     ///< on a round patch in the centre
   double patch_radius = 0;
+  int coarser = 1;  ///< divides the number of elements each way, to see what the mesh does
 };
 
 /// Stress of the centre at the face away from the load, and sag of the centre. Zeros where ccx gave none.

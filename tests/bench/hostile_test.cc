@@ -8,6 +8,8 @@
 #include <string>
 #include <vector>
 
+#include <nlohmann/json.hpp>
+
 #include "bench/vectors.h"
 
 using namespace benchleaf;
@@ -80,20 +82,36 @@ std::vector<std::string> good_calls() {
       "fumes; liquid=isopropanol; volume=1 mL; room=30 m3",
       "gold-margin; mark=GP 20; grade=P2500; fineness=585; year=1950",
       "rate-drift; ppm=5 ppm; temperature=35 °C",
-      "water-pressure; depth=30 m"};
+      "water-pressure; depth=30 m",
+      "mixture-class; part=acetic-acid:10,propan-2-ol:20; ph=2.4; flash=21 °C; boiling=82 °C"};
+}
+
+/// One line names the input at fault; where the calculator has that input, the line shows it written well.
+void check_refusal(const bench::Result& result, const std::string& text) {
+  CHECK_FALSE(result.refusal->reason.empty());
+  CHECK(result.outputs.empty());
+  for (const auto& calculator : bench::calculators()) {
+    if (calculator.name != result.calculator) continue;
+    for (const auto& input : calculator.inputs) {
+      if (input.name != result.refusal->input) continue;
+      const std::string name(input.name);
+      INFO(text.substr(0, 300));
+      CHECK(text.find("refused: " + name + ": ") != std::string::npos);
+      CHECK(text.find("; for example " + name + "=") != std::string::npos);
+    }
+  }
 }
 
 void check_answer(const bench::Result& result) {
   const std::string text = bench::result_text(result);
   CHECK_FALSE(text.empty());
-  if (result.refusal) {
-    CHECK_FALSE(result.refusal->reason.empty());
-    CHECK(result.outputs.empty());
-  }
+  const auto json = nlohmann::json::parse(bench::result_json(result), nullptr, false);
+  CHECK_FALSE(json.is_discarded());
+  if (result.refusal) check_refusal(result, text);
   for (const auto& output : result.outputs) {
     INFO(output.name << " " << output.printed);
     CHECK(output.printed.find('?') == std::string::npos);
-    if (output.value && output.name != "cells") {
+    if (output.value) {
       CHECK(std::isfinite(*output.value));
       CHECK(output.printed.find_first_not_of("-.0123456789 ") != std::string::npos);
     }

@@ -58,10 +58,18 @@ TEST_CASE("every calculator agrees with figures from outside") {
     REQUIRE(output->value);
     CHECK(std::abs(*output->value - expected) <= vector.tolerance * std::abs(expected) + 1e-12);
   }
-  // All but those with tests of their own: what a designation stands for, and the classes of a mixture.
   for (const auto& calculator : bench::calculators()) {
-    if (calculator.name == "cell-decode" || calculator.name == "mixture-class") continue;
     INFO(calculator.name);
     CHECK(asked.count(std::string(calculator.name)) == 1);
   }
+}
+
+TEST_CASE("each vector asks something else and names where its figure comes from") {
+  std::set<std::string> questions;
+  for (const auto& vector : test::read_vectors(kVectors)) {
+    INFO(vector.request << " " << vector.output);
+    CHECK(questions.insert(vector.request + " | " + vector.output).second);
+    CHECK(vector.source.size() > 5);
+  }
+  CHECK(questions.size() >= kLeast);
 }

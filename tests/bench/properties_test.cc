@@ -2,11 +2,15 @@
 
 #include "support/catch.h"
 
+#include <algorithm>
+#include <array>
 #include <initializer_list>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/number.h"
+#include "base/quantity.h"
 #include "bench/amount.h"
 #include "bench/vectors.h"
 
@@ -173,6 +177,56 @@ TEST_CASE("units do not matter: the same measure in another unit gives the same 
   CHECK(text("gasket-fit; series=round-0-8; seat=31.85 mm") == text("gasket-fit; series=round-0-8; seat=3.185 cm"));
   CHECK(value("water-pressure; pressure=3 bar", "fresh-depth") ==
         Approx(value("water-pressure; pressure=300 kPa", "fresh-depth")));
+}
+
+TEST_CASE("what is measured stands with its unit: only counts and ratios of like things are bare numbers") {
+  constexpr std::array<std::string_view, 11> kBare = {"equivalents", "moles",  "poisson", "safety-factor",
+                                                      "per-day",     "factor", "power",   "grain-depth.value",
+                                                      "-stress",     "-sag",   "-edge"};
+  const auto ends_with = [](std::string_view id, std::string_view end) {
+    return id.size() >= end.size() && id.substr(id.size() - end.size()) == end;
+  };
+  std::size_t seen = 0;
+  for (const auto& vector : test::read_vectors("tests/bench/outside_vectors.txt")) {
+    for (const auto& ground : test::workshop().ask(vector.request).grounds) {
+      ++seen;
+      if (ground.fact.find("cell-short-forms") != std::string::npos) continue;  // sizes by name, as 44
+      const bool plain = base::to_terminal(ground.printed).find_first_not_of("-.0123456789to ") == std::string::npos;
+      INFO(ground.fact << ": " << ground.printed);
+      if (plain) CHECK(std::any_of(kBare.begin(), kBare.end(), [&](auto end) { return ends_with(ground.fact, end); }));
+    }
+  }
+  CHECK(seen > 300);
+}
+
+TEST_CASE("every answer carries its working, a formula with its source, and what it holds for") {
+  for (const auto& vector : test::read_vectors("tests/bench/outside_vectors.txt")) {
+    INFO(vector.request);
+    const auto result = test::workshop().ask(vector.request);
+    CHECK_FALSE(result.working.empty());
+    CHECK_FALSE(result.range.empty());
+    REQUIRE_FALSE(result.formulas.empty());
+    for (const auto& formula : result.formulas) CHECK_FALSE(formula.source.empty());
+  }
+}
+
+TEST_CASE("a decimal comma is refused with the point as a hint, and a missing space is not") {
+  const auto comma = test::workshop().ask("gasket-fit; seat=31,85mm");
+  REQUIRE(comma.refusal);
+  CHECK(comma.refusal->hint == "31.85 mm");
+  CHECK_FALSE(test::workshop().ask("gasket-fit; seat=31.85mm").refusal);
+}
+
+TEST_CASE("more of a substance never has fewer classes; without a flash point nothing is said of burning but that it is open") {
+  std::size_t before = 0;
+  for (const char* percent : {"1", "9", "10", "24"}) {
+    const auto result = test::workshop().ask(std::string("mixture-class; part=acetic-acid:") + percent);
+    CHECK(result.working.size() >= before);
+    before = result.working.size();
+  }
+  const auto open = test::workshop().ask("mixture-class; part=propan-2-ol:70");
+  CHECK(open.find("undecided")->printed.find("flash point") != std::string::npos);
+  CHECK(test::workshop().ask("mixture-class; part=acetic-acid:30").cautions.front().first);
 }
 
 TEST_CASE("every interval of every outside vector contains its nominal, and every figure has its unit") {

@@ -111,7 +111,10 @@ TEST_CASE("a derived block is made, and one that asks for nothing known is a fin
   CHECK(test::rules_of(good.findings).find("compose.request") == std::string::npos);
   CHECK(std::holds_alternative<model::Message>(good.book.chapters.front().blocks.at(3).what));
   for (const char* body :
-       {"show: weather", "show: message\nrecord: nobody", "show: published-table\ntable: nothing", "show: [1, 2]"}) {
+       {"show: weather", "show: message\nrecord: nobody", "show: published-table\ntable: nothing", "show: [1, 2]",
+        "show: reckoned", "show: reckoned\nname: x\ncalculator: no-such\nrows: [{ depth: 5 m }]\ncolumns: [fresh]",
+        "show: reckoned\nname: x\ncalculator: water-pressure\nrows: [{ depth: 5 g }]\ncolumns: [fresh]",
+        "show: reckoned\nname: x\ncalculator: water-pressure\nrows: [{ depth: 5 m }]\ncolumns: [salt]"}) {
     INFO(body);
     const test::MadeBook bad = test::book_of(small_content("```bench\n" + std::string(body) + "\n```\n"));
     CHECK(test::rules_of(bad.findings).find("compose.request") != std::string::npos);

@@ -23,6 +23,7 @@ Filler filler_of(const std::string& shows) {
                                                          {"crust-key", crust_key},
                                                          {"material-matrix", material_matrix},
                                                          {"meeting-matrix", meeting_matrix},
+                                                         {"page-answers", page_answers},
                                                          {"pictures", picture_row},
                                                          {"rows", word_rows},
                                                          {"words", words_only}};

@@ -26,6 +26,8 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted);
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted);
 /// Grades of all scales side by side, by median grain.
 PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted);
+/// What pages ask of calculators: the tables of the pages named.
+PanelBlocks page_answers(const Desk& desk, const Wanted& wanted);
 /// What to do at once, with room for numbers.
 PanelBlocks hurt_messages(const Desk& desk, const Wanted& wanted);
 PanelBlocks word_rows(const Desk& desk, const Wanted& wanted);

@@ -1,10 +1,13 @@
-// In: cautions, grades, and what a chart record says in words. Out: their panels.
+// In: cautions, grades, answers of calculators, and what a chart record says in words. Out: their panels.
 #include <algorithm>
+#include <optional>
 #include <utility>
+#include <variant>
 
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/line.h"
+#include "compose/reckoned_table.h"
 
 namespace benchleaf::compose {
 
@@ -68,6 +71,28 @@ PanelBlocks picture_row(const Desk&, const Wanted& wanted) {
   }
   if (row.pictures.empty()) return {};
   return {std::move(row)};
+}
+
+/// Without the signs, which a chart leaves out; what is asked stands large, to be looked up.
+PanelBlocks page_answers(const Desk& desk, const Wanted& wanted) {
+  PanelBlocks blocks;
+  for (const std::string& reference : wanted.records) {
+    const model::Record* record = desk.records.find(reference);
+    if (record == nullptr || record->kind != model::Kind::page) continue;
+    const auto& page = static_cast<const model::Page&>(*record);
+    for (const model::PagePart& part : page.parts) {
+      const auto* request = std::get_if<model::DerivedRequest>(&part);
+      auto table = request == nullptr ? std::nullopt : reckoned_table(desk, page, *request);
+      if (!table) continue;
+      table->columns.pop_back();
+      for (model::TableRow& row : table->rows) {
+        row.cells.pop_back();
+        for (model::Run& run : row.cells.front().runs) run.style = model::Style::look_up;
+      }
+      blocks.emplace_back(std::move(*table));
+    }
+  }
+  return blocks;
 }
 
 PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted) {

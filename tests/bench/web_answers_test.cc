@@ -1,0 +1,124 @@
+// The page's script against the terminal: for every vector, and for calls that are refused, the same text and the same JSON,
+// letter for letter. The library answers for the terminal; the program itself is asked once for each calculator.
+
+#include "support/catch.h"
+
+#include <array>
+#include <cstdio>
+#include <fstream>
+#include <set>
+#include <string>
+#include <vector>
+
+#include "bench/figure_lines.h"
+#include "bench/vectors.h"
+#include "standards/table_lines.h"
+
+using namespace benchleaf;
+
+namespace {
+
+constexpr const char* kParting = "====\n";
+constexpr std::size_t kLeastRequests = 80;
+
+std::string output_of(const std::string& command) {
+  FILE* pipe = popen(command.c_str(), "r");
+  REQUIRE(pipe != nullptr);
+  std::string text;
+  std::array<char, 4096> block{};
+  for (std::size_t got = 0; (got = std::fread(block.data(), 1, block.size(), pipe)) > 0;) text.append(block.data(), got);
+  pclose(pipe);
+  return text;
+}
+
+/// Every request of the vectors once, the list, and calls that are refused or warned about.
+std::vector<std::string> requests() {
+  std::vector<std::string> list = {"",
+                                   "cell-decode; designation=4LR44",
+                                   "cell-decode; designation=SR2O32",
+                                   "cell-decode; designaton=SR44",
+                                   "gasket-fit; old-inside=31.85mm; series=round-0-8",
+                                   "gasket-fit; seat=31.85",
+                                   "crust-dose; residue=potassium-carbonate-crust; mass=50 to 100 mg; liquid=white-vinegar",
+                                   "scratch-ladder; scratch=nail-catches; grades=800,P1200",
+                                   "cell-life; cell=393; module=lcd-filament-lamp",
+                                   "crystal-thickness; width=20 mm; length=26 mm; thickness=1.5 mm; material=acrylic",
+                                   "rinse; carry-over=\"\\\t",
+                                   "no-such"};
+  std::set<std::string> seen(list.begin(), list.end());
+  for (const auto& vector : test::read_vectors("tests/bench/outside_vectors.txt")) {
+    if (seen.insert(vector.request).second) list.push_back(vector.request);
+  }
+  return list;
+}
+
+void write(const std::string& path, const std::string& text) { std::ofstream(path, std::ios::binary) << text; }
+
+/// What bind writes for the page, and what the page is asked with here.
+std::string page_lines() {
+  const auto& workshop = test::workshop();
+  return standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures);
+}
+
+/// What the page's script says to the requests, text and JSON in turn.
+std::vector<std::string> page_answers(const std::vector<std::string>& asked) {
+  const std::string folder = BENCHLEAF_WORK;
+  const auto& workshop = test::workshop();
+  write(folder + "/lines.txt", standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures));
+  std::string lines;
+  for (const auto& request : asked) lines += request + "\n";
+  write(folder + "/requests.txt", lines);
+  const std::string text = output_of("'" BENCHLEAF_NODE "' tests/bench/web_answer.cjs '" BENCHLEAF_SCRIPT "' '" + folder +
+                                     "/lines.txt' '" + folder + "/requests.txt'");
+  auto answers = test::split(text, kParting);
+  answers.pop_back();
+  return answers;
+}
+
+std::string written(const std::string& request, bench::Form form) {
+  return request.empty() ? bench::calculators_written(form) : bench::written(test::workshop().ask(request), form);
+}
+
+/// The program, asked as a user asks it.
+std::string terminal(const std::string& request, bool json) {
+  std::string command = "'" BENCHLEAF_PROGRAM "' reckon --quiet";
+  for (const auto& part : test::split(request, "; ")) command += " '" + part + "'";
+  return output_of(command + (json ? " --json" : "") + " 2>&1");
+}
+
+}  // namespace
+
+TEST_CASE("the page's script answers every vector with the text and the JSON of the terminal") {
+  const auto asked = requests();
+  CHECK(asked.size() >= kLeastRequests);
+  const auto answers = page_answers(asked);
+  REQUIRE(answers.size() == 2 * asked.size());
+  for (std::size_t i = 0; i < asked.size(); ++i) {
+    INFO(asked[i]);
+    CHECK(answers[2 * i] == written(asked[i], bench::Form::text));
+    CHECK(answers[2 * i + 1] == written(asked[i], bench::Form::json));
+  }
+}
+
+TEST_CASE("the program prints what the library answers, for each calculator in text or in JSON") {
+  std::set<std::string> named;
+  bool json = false;
+  for (const auto& request : requests()) {
+    const std::string name = test::split(request, "; ").front();
+    if (name.empty() || test::workshop().ask(request).refusal || !named.insert(name).second) continue;
+    INFO(request);
+    CHECK(terminal(request, json) == written(request, json ? bench::Form::json : bench::Form::text));
+    json = !json;
+  }
+  CHECK(named.size() == bench::calculators().size());
+}
+
+TEST_CASE("bind writes the same tables and figures as a script that runs by itself") {
+  const std::string folder = std::string(BENCHLEAF_WORK) + "/bound";
+  const std::string said = output_of("'" BENCHLEAF_PROGRAM "' bind --quiet --only html --to '" + folder + "' 2>&1 >/dev/null");
+  INFO(said.substr(0, 400));
+  const std::string script =
+      "require('vm').runInThisContext(require('fs').readFileSync(process.argv[1], 'utf8'));"
+      "process.stdout.write(benchleafLines)";
+  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/html/bench-data.js'") == page_lines());
+}
