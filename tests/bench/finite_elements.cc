@@ -12,28 +12,12 @@
 #include <string>
 #include <vector>
 
-#include <unistd.h>
+#include "support/temporary_folder.h"
 
 namespace benchleaf::test {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// A folder of this process's own, gone when the answer has been read.
-class Folder {
- public:
-  Folder() : path_(fs::temp_directory_path() / ("benchleaf-ccx-" + std::to_string(getpid()))) { fs::create_directories(path_); }
-  ~Folder() {
-    std::error_code ignored;
-    fs::remove_all(path_, ignored);
-  }
-  Folder(const Folder&) = delete;
-  Folder& operator=(const Folder&) = delete;
-  fs::path file(const char* name) const { return path_ / name; }
-
- private:
-  fs::path path_;
-};
 
 /// The six or three values that a block of the .frd file gives a node.
 std::vector<double> values_of(const fs::path& frd, const std::string& block, int node) {
@@ -53,13 +37,13 @@ std::vector<double> values_of(const fs::path& frd, const std::string& block, int
 
 /// Runs a deck; stress: the first component at one node, sag: a displacement at another.
 Solved run(const std::string& deck, int stress_node, int sag_node, std::size_t sag_component) {
-  const Folder folder;
-  std::ofstream(folder.file("job.inp")) << deck;
+  const TemporaryFolder folder("ccx");
+  std::ofstream(folder.path() / "job.inp") << deck;
   // ccx leaves files of its solver in the current folder, so it works in the one that goes away.
-  const std::string command = "cd '" + folder.file("").string() + "' && OMP_NUM_THREADS=1 ccx -i job > log 2>&1";
+  const std::string command = "cd '" + folder.path().string() + "' && OMP_NUM_THREADS=1 ccx -i job > log 2>&1";
   if (std::system(command.c_str()) != 0) return {};
-  const auto stress = values_of(folder.file("job.frd"), "STRESS", stress_node);
-  const auto sag = values_of(folder.file("job.frd"), "DISP", sag_node);
+  const auto stress = values_of(folder.path() / "job.frd", "STRESS", stress_node);
+  const auto sag = values_of(folder.path() / "job.frd", "DISP", sag_node);
   if (stress.empty() || sag.size() <= sag_component) return {};
   return {std::abs(stress.front()), std::abs(sag.at(sag_component))};
 }

@@ -63,8 +63,7 @@ std::string page_lines() {
 /// What the page's script says to the requests, text and JSON in turn.
 std::vector<std::string> page_answers(const std::vector<std::string>& asked) {
   const std::string folder = BENCHLEAF_WORK;
-  const auto& workshop = test::workshop();
-  write(folder + "/lines.txt", standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures));
+  write(folder + "/lines.txt", page_lines());
   std::string lines;
   for (const auto& request : asked) lines += request + "\n";
   write(folder + "/requests.txt", lines);
@@ -120,5 +119,5 @@ TEST_CASE("bind writes the same tables and figures as a script that runs by itse
   const std::string script =
       "require('vm').runInThisContext(require('fs').readFileSync(process.argv[1], 'utf8'));"
       "process.stdout.write(benchleafLines)";
-  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/html/bench-data.js'") == page_lines());
+  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/handbook/html/bench-data.js'") == page_lines());
 }
