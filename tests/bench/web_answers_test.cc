@@ -5,6 +5,7 @@
 
 #include <array>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 #include <set>
 #include <string>
@@ -114,6 +115,7 @@ TEST_CASE("the program prints what the library answers, for each calculator in t
 
 TEST_CASE("bind writes the same tables and figures as a script that runs by itself") {
   const std::string folder = std::string(BENCHLEAF_WORK) + "/bound";
+  std::filesystem::remove_all(folder);
   const std::string said = output_of("'" BENCHLEAF_PROGRAM "' bind --quiet --only html --to '" + folder + "' 2>&1 >/dev/null");
   INFO(said.substr(0, 400));
   const std::string script =
