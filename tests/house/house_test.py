@@ -50,7 +50,8 @@ class SourceLists(unittest.TestCase):
     def configure(self, listed):
         with tempfile.TemporaryDirectory() as build:
             return subprocess.run(
-                ["cmake", "-S", SAMPLES / "source_lists", "-B", build, f"-DLISTED={listed}", f"-DSTAGE={ROOT / 'src' / 'stage.cmake'}"],
+                ["cmake", "-G", "Ninja", "-S", SAMPLES / "source_lists", "-B", build, f"-DLISTED={listed}",
+                 f"-DSTAGE={ROOT / 'src' / 'stage.cmake'}"],
                 capture_output=True, text=True, check=False)
 
     def test_matching_list_passes(self):
