@@ -38,11 +38,10 @@ void EntryMaker::links(std::string label, const std::vector<std::string>& refere
   run_in(std::move(label), text.links(references));
 }
 
-void EntryMaker::list(std::string title, const std::vector<std::string>& items, bool ordered) {
+void EntryMaker::list(std::string title, const std::vector<std::string>& items) {
   if (items.empty()) return;
   heading(std::move(title));
   model::List list;
-  list.ordered = ordered;
   for (const std::string& item : items) list.items.push_back({paragraph_block({model::text_run(item)})});
   add({std::move(list)});
 }
@@ -124,12 +123,6 @@ struct SourceUse {
 
 void add_once(std::vector<std::string>& list, std::string text) {
   if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
-}
-
-std::string listed(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-  return text;
 }
 
 /// A conflict names its source where it is printed.
