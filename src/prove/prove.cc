@@ -39,6 +39,10 @@ constexpr Check kChecks[] = {
     check_sources_are_current,
     check_source_dates,
     check_sources_are_cited,
+    check_trust_has_a_source,
+    check_licences,
+    check_dates,
+    check_written_figures,
     check_ranges,
     check_titles,
     check_twins,
@@ -46,9 +50,14 @@ constexpr Check kChecks[] = {
     check_cell_families,
     check_capacities,
     check_cells_are_flat,
+    check_trade_numbers,
+    check_suffix_letters,
     check_cells_have_partners,
     check_module_cells,
     check_module_supply,
+    check_module_loads,
+    check_healthy_words,
+    check_module_years,
     check_gasket_sections,
     check_gasket_proportions,
     check_gasket_materials,
@@ -59,6 +68,7 @@ constexpr Check kChecks[] = {
     check_grade_scales,
     check_bare_numbers,
     check_named_grades,
+    check_grades_are_published,
     check_medians,
     check_median_order,
     check_grain_spread,
@@ -69,6 +79,7 @@ constexpr Check kChecks[] = {
     check_acid_constants,
     check_equivalents,
     check_gas_given_off,
+    check_published_properties,
     check_class_statements,
     check_statements_are_known,
     check_harmonised_classes,
@@ -80,20 +91,32 @@ constexpr Check kChecks[] = {
     check_extreme_ph,
     check_ph_side,
     check_pure_liquids,
+    check_acid_ph,
+    check_single_parts,
+    check_mixture_flash_points,
     check_pairs_stand_once,
     check_meetings_agree,
     check_liquids_have_data,
     check_first_aid,
     check_sign_titles,
+    check_sign_words,
     check_cautions_are_cited,
+    check_procedure_tools,
+    check_procedure_times,
+    check_grade_ladders,
+    check_watches,
+    check_watch_numbers,
+    check_stock_sizes,
 };
 
 }  // namespace
 
+std::span<const Check> all_checks() { return kChecks; }
+
 void prove(const model::KnowledgeBase& base, const model::Tables& tables, const derive::Derived& derived,
            report::Findings& findings) {
   const Proof proof{base, tables, derived, findings};
-  for (const Check check : kChecks) check(proof);
+  for (const Check check : all_checks()) check(proof);
 }
 
 }  // namespace benchleaf::prove

@@ -27,11 +27,17 @@ bool has_conflict(const model::Record& record, std::string_view field);
 /// Calls `visit(path, node)` for every usable scalar of the record below its provenance, in file order.
 void visit_scalars(const model::Record& record, const std::function<void(const std::string&, const model::Node&)>& visit);
 
+/// A path with every place in a list as `*`: `steps.2.with.0` as `steps.*.with.*`.
+std::string field_of(std::string_view path);
+
 /// The text as lower case with every run of other signs than letters and digits as one space.
 std::string plain_words(std::string_view text);
 
 /// The record of a kind behind a reference `kind/id`, or nullptr.
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference);
+
+/// Whether the book is one to look for gaps in: an excerpt of a chapter leaves out what stands in the others.
+bool is_whole_book(const Proof& proof);
 
 /// `did you mean NEAREST?`, or empty.
 std::string did_you_mean(const std::string& nearest);
