@@ -125,8 +125,7 @@ class Crystal {
   void close() {
     answer_.holds("A flat crystal, without scratches at its rim, under this load alone. A dome is stiffer and lies outside.");
     answer_.holds("Free edges are the safe side; a real seat lies between free and clamped.");
-    if (!plate_.disc && plate_.force)
-      answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
+    if (!plate_.disc && plate_.force) answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
     if (!plate_.disc && plate_.poisson.nominal > kTabledPoisson) {
       const double more = 100 * ((1 + plate_.poisson.nominal) / (1 + kTabledPoisson) - 1);
       answer_.holds("The coefficients are those of a Poisson ratio of 0.3: with " + shown(plate_.poisson, Unit::one) +

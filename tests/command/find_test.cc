@@ -99,8 +99,7 @@ TEST_CASE("find: two liquids, or a liquid and a residue, in one query", "[find]"
     CHECK(answer.at("hits").front().at("verdicts").front().at("verdict") == "never");
   }
   // An acid and ammonia neutralise each other and give a stinging mist (common practice, no source).
-  CHECK(verdict_on(found("'citric acid' with 'window cleaner'"), "chemistry/ammonia-glass-cleaner") ==
-        "rinse between");
+  CHECK(verdict_on(found("'citric acid' with 'window cleaner'"), "chemistry/ammonia-glass-cleaner") == "rinse between");
 }
 
 TEST_CASE("find: symptoms answer to the words of who sees them", "[find]") {
