@@ -18,6 +18,18 @@ inline std::string lower_ascii(std::string_view text) {
   return low;
 }
 
+/// Letters and digits in lower case; whatever lies between them, as one `parting`, and none at the ends.
+inline std::string parted_words(std::string_view text, char parting) {
+  std::string words;
+  for (const char c : lower_ascii(text)) {
+    const bool plain = is_digit(c) || (c >= 'a' && c <= 'z');
+    if (plain) words += c;
+    if (!plain && !words.empty() && words.back() != parting) words += parting;
+  }
+  if (!words.empty() && words.back() == parting) words.pop_back();
+  return words;
+}
+
 /// The text without its spaces.
 inline std::string without_spaces(std::string_view text) {
   std::string packed;

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "base/number.h"
+#include "bench/answer.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -95,6 +96,11 @@ CrystalModel::CrystalModel(Ask& ask, const CrystalPlate& plate, Edge edge) : pla
     if (head == "cf") row.coefficients.edge = ask.row("plate-coefficients", key, "cf-edge", Unit::one).nominal;
     row.facts = "table/plate-coefficients#" + key + "." + head + "-";
     rows_.push_back(row);
+  }
+  // A longer one is stressed more than the last row says, so that to reckon it by that row would be too kind.
+  if (!rows_.empty() && plate.length.nominal > rows_.back().ratio * plate.width.nominal) {
+    ask.fail("length",
+             "is more than " + shown(rows_.back().ratio, 0, Unit::one) + " times the width, where the coefficients end");
   }
 }
 

@@ -131,8 +131,6 @@ class Crystal {
       answer_.holds("The coefficients are those of a Poisson ratio of 0.3: with " + shown(plate_.poisson, Unit::one) +
                     " the stress in the middle is up to " + shown(more, 1, Unit::percent) + " more.");
     }
-    if (!plate_.disc && plate_.length.nominal > 2 * plate_.width.nominal)
-      answer_.holds("Sides longer than 1 to 2 are reckoned as 1 to 2.");
     if (plate_.load == "press")
       answer_.warn("caution/crystal-in-press",
                    "A die that lies on the crystal breaks it: the die carries the bezel and clears the crystal.");

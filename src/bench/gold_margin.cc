@@ -79,6 +79,10 @@ class Margin {
   /// `GP 20`, `GR10`: the figure is the layer in micrometres; else a mark of the table, by its rule and year.
   std::optional<Amount> of_mark() {
     const std::string mark = base::lower_ascii(ask_.text("mark"));
+    if (mark.find_first_not_of(' ') == std::string::npos) {
+      ask_.fail("mark", "is empty");
+      return std::nullopt;
+    }
     const std::size_t digits = mark.find_first_of("0123456789");
     const std::string letters =
         mark.substr(0, std::min(mark.find_last_not_of(' ', digits == 0 ? 0 : digits - 1) + 1, mark.size()));
@@ -100,17 +104,31 @@ class Margin {
     return layer;
   }
 
+  /// Whether the rule of a mark can have held in a year; an end that is not stated leaves that side open.
+  bool held_in(const std::string& key, double year) const {
+    const auto from = base::parse_decimal(ask_.row_word("plating-marks", key, "from"));
+    const auto until = base::parse_decimal(ask_.row_word("plating-marks", key, "until"));
+    return (!from || *from <= year) && (!until || year <= *until);
+  }
+
   std::optional<Amount> of_table(const std::string& mark) {
     std::vector<Amount> layers;
     std::vector<std::string> known;
+    bool is_known = false;
     const Amount year = ask_.has("year") ? ask_.amount("year", Unit::one, kYear) : exactly(0);
     for (const auto& key : ask_.row_keys("plating-marks")) {
       known.push_back(key);
       const std::string name = base::lower_ascii(key);
       const auto layer = ask_.row_if_any("plating-marks", key, "layer", Unit::micrometre);
       if (!layer || name.substr(0, mark.size()) != mark) continue;
+      is_known = true;
+      if (ask_.has("year") && !held_in(key, year.nominal)) continue;
       layers.push_back(*layer);
       answer_.step(key + ": " + shown(*layer, Unit::micrometre) + ", " + ask_.row_word("plating-marks", key, "rule"));
+    }
+    if (is_known && layers.empty()) {
+      ask_.fail("year", "lies outside the years of every rule that knows this mark");
+      return std::nullopt;
     }
     if (layers.empty()) {
       ask_.fail("mark", "no rule here says what it stands for", "known: " + base::or_list(known) + ", or GP 20 with its figure");
@@ -120,7 +138,7 @@ class Margin {
       ask_.fail("year", "is missing: a mark without the year of its rule says nothing about the layer");
       return std::nullopt;
     }
-    answer_.step("year " + base::fixed_text(year.nominal, 0) + ": of the rules that can have held, the thinnest counts");
+    answer_.step("year " + base::fixed_text(year.nominal, 0) + ": of the rules that can have held then, the thinnest counts");
     Amount layer = detail::resting_on(layers);
     layer.nominal = layer.low = layer.high = layers.front().nominal;
     for (const auto& one : layers) {

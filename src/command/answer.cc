@@ -12,13 +12,12 @@
 #include "base/quantity.h"
 #include "bench/step_world.h"
 #include "derive/relations.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::command {
 namespace {
 
 constexpr std::size_t kMostOthers = 8;
-/// Old cells swell and crust: what is measured may be this much more than the cell's size. Practice, from memory.
-constexpr double kSwelling = 0.5;
 
 /// Where a record of each kind says in a sentence what it is about; the first that a record has.
 constexpr std::array<const char*, 10> kSummaries = {"meaning", "hazard", "looks", "recognise", "purpose",
@@ -152,15 +151,20 @@ std::optional<AskedSize> asked_size(const std::string& query) {
   return AskedSize{*diameter, *height};
 }
 
-/// Cells a little smaller than what was measured, the largest first: the old cell may have swollen.
-std::vector<std::string> a_little_smaller(const derive::Relations& relations, const AskedSize& asked) {
+/// Cells a little smaller than what was measured, the largest first: the old cell may have swollen, by as much as the table
+/// bench-rules says.
+std::vector<std::string> a_little_smaller(const model::Tables& tables, const derive::Relations& relations,
+                                          const AskedSize& asked) {
   std::vector<std::string> cells;
+  const auto* rule = standards::row_of(tables, "bench-rules", "cell-swelling");
+  const auto swelling = rule == nullptr ? std::nullopt : standards::cell_value(*rule, "value", base::Unit::millimetre);
+  if (!swelling) return cells;
   const auto& sizes = relations.sizes();
   for (auto family = sizes.rbegin(); family != sizes.rend(); ++family) {
     const double narrower = base::tidy(asked.diameter - family->diameter_mm);
     const double flatter = base::tidy(asked.height - family->height_mm);
     const bool same = narrower == 0 && flatter == 0;
-    if (same || narrower < 0 || flatter < 0 || narrower > kSwelling || flatter > kSwelling) continue;
+    if (same || narrower < 0 || flatter < 0 || narrower > *swelling || flatter > *swelling) continue;
     cells.insert(cells.end(), family->cells.begin(), family->cells.end());
   }
   return cells;
@@ -194,7 +198,7 @@ Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const
   answers.others_head = "also";
   if (const auto size = asked_size(query)) {
     answers.others_head = "a little smaller, in case the old cell has swollen";
-    others = a_little_smaller(bench.derived.relations, *size);
+    others = a_little_smaller(bench.tables, bench.derived.relations, *size);
   }
   if (others.size() > kMostOthers) others.resize(kMostOthers);
   for (const auto& record : others) answers.others.push_back(answerer.answer(record));

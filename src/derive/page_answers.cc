@@ -12,18 +12,6 @@ std::string word_of(const model::Node& body, std::string_view key) {
   return node == nullptr || !node->is_scalar() ? std::string() : node->text;
 }
 
-/// Letters and digits as they are, everything else as one hyphen.
-std::string slug_of(const std::string& text) {
-  std::string slug;
-  for (const char c : base::lower_ascii(text)) {
-    const bool plain = base::is_digit(c) || (c >= 'a' && c <= 'z');
-    if (plain) slug += c;
-    if (!plain && !slug.empty() && slug.back() != '-') slug += '-';
-  }
-  while (!slug.empty() && slug.back() == '-') slug.pop_back();
-  return slug;
-}
-
 /// Adds the inputs of a mapping; false where it is none.
 bool give(const model::Node& mapping, bench::Inputs& inputs) {
   for (const auto& member : mapping.members) {
@@ -41,7 +29,7 @@ std::optional<PageQuestion> question_of(const model::Node& row, const bench::Inp
   for (const auto& member : row.members) {
     keys.push_back(member.key);
     question.values.push_back(member.value.text);
-    question.slug += (question.slug.empty() ? "" : "-") + slug_of(member.value.text);
+    question.slug += (question.slug.empty() ? "" : "-") + base::parted_words(member.value.text, '-');
   }
   if (answers.rows.empty()) answers.keys = keys;
   if (keys != answers.keys || question.slug.empty()) return std::nullopt;

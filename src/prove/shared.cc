@@ -57,16 +57,7 @@ void visit_scalars(const model::Record& record, const Visit& visit) {
   }
 }
 
-std::string plain_words(std::string_view text) {
-  std::string words;
-  for (const char c : base::lower_ascii(text)) {
-    const bool counts = base::is_digit(c) || (c >= 'a' && c <= 'z');
-    if (counts) words += c;
-    if (!counts && !words.empty() && words.back() != ' ') words += ' ';
-  }
-  while (!words.empty() && words.back() == ' ') words.pop_back();
-  return words;
-}
+std::string plain_words(std::string_view text) { return base::parted_words(text, ' '); }
 
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference) {
   const model::Record* record = proof.base.find(reference);

@@ -126,6 +126,31 @@ TEST_CASE("a bare colon is read both ways, 1+20 one way") {
 TEST_CASE("a worn edge and a mark without its year: gold says what is not known") {
   CHECK(ask("gold-margin; mark=rolled gold plate; grade=P2500").refusal);
   CHECK(says(text_of("gold-margin; layer=5 µm; grade=P2500"), "one stroke may expose base metal"));
+  CHECK(ask("gold-margin; mark= ; year=1955; grade=P2500").refusal);
+}
+
+TEST_CASE("a mark of gold is read by the rules of its year") {
+  // United States watch case rules of 1948: 0.0005 in; the later guides, rescinded in 1999: 0.0015 in (from memory).
+  const auto both = ask("gold-margin; mark=rolled gold plate; year=1955; grade=P2500");
+  REQUIRE(both.find("layer") != nullptr);
+  CHECK(*both.find("layer")->value == Approx(12.7));
+  for (const char* request :
+       {"gold-margin; mark=rolled gold plate; year=1900; grade=P2500", "gold-margin; mark=gold filled; year=2005; grade=P2500",
+        "gold-margin; mark=iso a; year=1970; grade=P2500"}) {
+    INFO(request);
+    const auto refused = ask(request);
+    REQUIRE(refused.refusal);
+    CHECK(refused.refusal->input == "year");
+  }
+}
+
+TEST_CASE("a crystal longer than the published coefficients reach is refused, for a strip is stressed more") {
+  // Roark's table for a rectangle with free edges: 0.6102 at 1 to 2, 0.75 for a long strip, from memory.
+  const auto at_the_end = ask("crystal-thickness; width=20 mm; length=40 mm; thickness=2 mm; material=acrylic");
+  CHECK_FALSE(at_the_end.refusal);
+  const auto beyond = ask("crystal-thickness; width=20 mm; length=40.1 mm; thickness=2 mm; material=acrylic");
+  REQUIRE(beyond.refusal);
+  CHECK(beyond.refusal->input == "length");
 }
 
 TEST_CASE("a refusal is one line that names the input and an example") {
