@@ -19,7 +19,6 @@ using standards::Edge;
 
 constexpr std::string_view kName = "crystal-thickness";
 constexpr Plausible kThickness{0.1, 20};  // mm
-constexpr double kTabledPoisson = 0.3;    // of the coefficients of rectangles
 constexpr double kMostSag = 0.5;          // of the thickness: beyond it small-deflection theory ends
 constexpr double kThinnest = 0.25;        // thickness by half the span: beyond it a plate is no plate
 
@@ -125,17 +124,23 @@ class Crystal {
   void close() {
     answer_.holds("A flat crystal, without scratches at its rim, under this load alone. A dome is stiffer and lies outside.");
     answer_.holds("Free edges are the safe side; a real seat lies between free and clamped.");
-    if (!plate_.disc && plate_.force) answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
-    if (!plate_.disc && plate_.poisson.nominal > kTabledPoisson) {
-      const double more = 100 * ((1 + plate_.poisson.nominal) / (1 + kTabledPoisson) - 1);
-      answer_.holds("The coefficients are those of a Poisson ratio of 0.3: with " + shown(plate_.poisson, Unit::one) +
-                    " the stress in the middle is up to " + shown(more, 1, Unit::percent) + " more.");
-    }
+    if (!plate_.disc) limits_of_rows();
     if (plate_.load == "press")
       answer_.warn("caution/crystal-in-press",
                    "A die that lies on the crystal breaks it: the die carries the bezel and clears the crystal.");
     answer_.caution("caution/not-water-resistant", "This is strength under one load and no word about water.");
     if (thickness_) answer_.nominal_only(*thickness_ + plate_.width, "thickness and span");
+  }
+
+  /// What the published rows leave out.
+  void limits_of_rows() {
+    if (plate_.force) answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
+    const Amount tabled = ask_.row("bench-rules", "plate-poisson", "value", Unit::one);
+    if (plate_.poisson.nominal <= tabled.nominal) return;
+    const double more = 100 * ((1 + plate_.poisson.nominal) / (1 + tabled.nominal) - 1);
+    answer_.holds("The coefficients are those of a Poisson ratio of " + shown(tabled, Unit::one) + ": with " +
+                  shown(plate_.poisson, Unit::one) + " the stress in the middle is up to " + shown(more, 1, Unit::percent) +
+                  " more.");
   }
 
   Ask& ask_;

@@ -81,6 +81,20 @@ void add_by_groups(const StepWorld& world, std::string_view one, std::string_vie
 
 }  // namespace
 
+std::string_view meet_words(Meet meet) {
+  switch (meet) {
+    case Meet::ok: return "no harm in the open";
+    case Meet::care: return "on a swab only";
+    case Meet::rinse: return "rinse between";
+    case Meet::never: break;
+  }
+  return "never";
+}
+
+bool is_mixture(const model::Record& record) {
+  return record.kind == model::Kind::chemistry || record.kind == model::Kind::residue;
+}
+
 const std::vector<model::Meeting>& meetings_of(const model::Record& record) {
   static const std::vector<model::Meeting> kNone;
   if (record.kind == model::Kind::chemistry) return static_cast<const model::Chemistry&>(record).meets;

@@ -12,6 +12,9 @@ namespace benchleaf::bench {
 /// with a rinse between.
 enum class Meet { ok, care, rinse, never };
 
+/// `no harm in the open`, `on a swab only`, `rinse between`, `never`: for terminal and page.
+std::string_view meet_words(Meet meet);
+
 /// One thing that is known of two liquids, or of a liquid and a residue.
 struct MixVerdict {
   Meet open = Meet::ok;
@@ -27,6 +30,8 @@ struct MixVerdict {
 
 /// All that is known of the two: the meetings that their records state, then the reactive groups of what they are made of.
 std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other);
+/// Whether a record can meet a liquid: a liquid or a residue.
+bool is_mixture(const model::Record& record);
 /// Meetings that a liquid or a residue states itself; none for a record of another kind.
 const std::vector<model::Meeting>& meetings_of(const model::Record& record);
 /// The one that matters most, in the open or in a closed vessel; nothing known is ok.

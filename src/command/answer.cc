@@ -10,6 +10,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
+#include "bench/mixing.h"
 #include "bench/step_world.h"
 #include "derive/relations.h"
 #include "standards/table_view.h"
@@ -62,7 +63,7 @@ class Answerer {
   Answer pair_answer(const AskedPair& pair) const {
     Answer out = answer(pair.agent);
     const model::Record* target = bench_.base.find(pair.target);
-    if (target != nullptr && is_mixture(*target)) {
+    if (target != nullptr && bench::is_mixture(*target)) {
       out.title += " and " + title_of(pair.target);
       out.verdicts = verdict_of_mixing(bench_, pair.agent, pair.target);
       return out;

@@ -61,8 +61,6 @@ Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const
 /// Verdicts of a liquid or abrasive on all materials, or of all of them on a material or on what a part is made of.
 std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::string& record);
 
-/// Whether a record can meet a liquid: a liquid or a residue.
-bool is_mixture(const model::Record& record);
 /// What comes of two liquids, or of a liquid and a residue, as far as anything is known: the gravest of it.
 std::vector<AnswerVerdict> verdict_of_mixing(const Workbench& bench, const std::string& one, const std::string& other);
 

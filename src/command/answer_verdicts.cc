@@ -33,16 +33,6 @@ bool is_agent(const model::Record& record) {
 
 bool is_target(const model::Record& record) { return record.kind == model::Kind::material || record.kind == model::Kind::part; }
 
-std::string_view words_of(bench::Meet meet) {
-  switch (meet) {
-    case bench::Meet::ok: return "no harm in the open";
-    case bench::Meet::care: return "on a swab only";
-    case bench::Meet::rinse: return "rinse between";
-    case bench::Meet::never: break;
-  }
-  return "never";
-}
-
 class VerdictList {
  public:
   explicit VerdictList(const bench::StepWorld& world) : world_(world) {}
@@ -120,17 +110,13 @@ std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::str
   return list.take();
 }
 
-bool is_mixture(const model::Record& record) {
-  return record.kind == model::Kind::chemistry || record.kind == model::Kind::residue;
-}
-
 std::vector<AnswerVerdict> verdict_of_mixing(const Workbench& bench, const std::string& one, const std::string& other) {
   const bench::StepWorld world{bench.base, bench.tables};
   AnswerVerdict verdict{other, bench.base.find(other)->title, "not known", "Never mix on trial.", {}};
   const std::vector<bench::MixVerdict> known = bench::mixes(world, one, other);
   if (known.empty()) return {verdict};
   const bench::MixVerdict found = bench::gravest(known, false);
-  verdict.verdict = words_of(found.open);
+  verdict.verdict = bench::meet_words(found.open);
   verdict.why = found.effect;
   const bool closed = std::any_of(known.begin(), known.end(), [](const auto& each) { return each.closed_never; });
   if (!found.product.empty()) verdict.why += " Gives " + bench::words_for(world, found.product) + ".";
@@ -161,7 +147,7 @@ std::optional<AskedPair> asked_pair(const Workbench& bench, const compose::Searc
       if (pair.agent.empty()) continue;
       pair.target = named(bench, index, target, is_target);
       if (pair.target.empty() && bench.base.find(pair.agent)->kind == model::Kind::chemistry) {
-        pair.target = named(bench, index, target, is_mixture);
+        pair.target = named(bench, index, target, bench::is_mixture);
         if (!between && !pair.target.empty() && !is_whole_name(*bench.base.find(pair.target), target)) continue;
       }
       if (!pair.target.empty() && pair.target != pair.agent) return pair;

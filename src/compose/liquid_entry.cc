@@ -1,7 +1,5 @@
 // In: a liquid, paste or grease. Out: its entry: what it is for, how dangerous, what it must never touch or meet, how it is
 // used and kept, where it is used.
-#include <set>
-
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/meetings.h"

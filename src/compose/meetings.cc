@@ -29,12 +29,6 @@ std::string meeting_words(const Desk& desk, const std::string& effect, const std
   return joined(words, when.empty() ? std::string() : sentence_case(when) + (when.back() == '.' ? "" : "."));
 }
 
-/// How a meeting goes that does no harm on a condition.
-std::string condition(bench::Meet meet) {
-  if (meet == bench::Meet::care) return "on a swab only, never poured together";
-  return meet == bench::Meet::rinse ? "one after the other, with a rinse between" : "";
-}
-
 bench::StepWorld world_of(const Desk& desk) { return {desk.records, desk.tables}; }
 
 }  // namespace
@@ -64,7 +58,8 @@ std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& reco
     const bench::MixVerdict gravest = bench::gravest(bench::mixes(world_of(desk), self, other), false);
     // what the record says of a substance stands above and holds for whatever is made of it
     if (gravest.effect.empty() || gravest.record == self) return;
-    const std::string when = gravest.when.empty() ? condition(gravest.open) : gravest.when;
+    const bool has_condition = gravest.open == bench::Meet::care || gravest.open == bench::Meet::rinse;
+    const std::string when = gravest.when.empty() && has_condition ? std::string(bench::meet_words(gravest.open)) : gravest.when;
     rows.push_back(
         {other, verdict_of(gravest.open), meeting_words(desk, gravest.effect, gravest.product, when), {gravest.trust, false}});
   };

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bench/mixing.h"
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/line.h"
@@ -48,10 +49,6 @@ model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* h
   return legend;
 }
 
-bool is_mixture(const model::Record& record) {
-  return record.kind == model::Kind::chemistry || record.kind == model::Kind::residue;
-}
-
 }  // namespace
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
@@ -71,7 +68,7 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
   std::vector<const model::Record*> records;
   for (const std::string& reference : wanted.records) {
     const model::Record* record = desk.records.find(reference);
-    if (record != nullptr && is_mixture(*record)) records.push_back(record);
+    if (record != nullptr && bench::is_mixture(*record)) records.push_back(record);
   }
   if (wanted.records.empty()) {
     for (const auto& [id, liquid] : desk.records.chemistries) records.push_back(&liquid);
