@@ -1,9 +1,8 @@
 #pragma once
 
-#include "derive/derive.h"
-#include "model/knowledge_base.h"
-#include "model/tables.h"
-#include "report/finding.h"
+#include <span>
+
+#include "prove/proof.h"
 
 namespace benchleaf::prove {
 
@@ -11,5 +10,8 @@ namespace benchleaf::prove {
 /// fields that could not be read.
 void prove(const model::KnowledgeBase& base, const model::Tables& tables, const derive::Derived& derived,
            report::Findings& findings);
+
+/// The checks that `prove` runs, in its order. Each stands for itself, so that any of them can be run alone.
+std::span<const Check> all_checks();
 
 }  // namespace benchleaf::prove

@@ -10,14 +10,13 @@
 #include "read/checked_file.h"
 #include "read/content_files.h"
 #include "read/decode.h"
-#include "read/markdown.h"
+#include "read/record_builder.h"
 #include "read/record_names.h"
 
 namespace benchleaf::read {
 
 namespace {
 
-using model::Kind;
 using report::Rule;
 
 /// The passes over one content folder.
@@ -35,7 +34,13 @@ class ContentReader {
     if (!format_is_known()) return {};
     check({records, names->end()});
     add_names();
-    for (CheckedFile& checked : checked_) decode_file(checked);
+    for (CheckedFile& checked : checked_) {
+      if (checked.name.kind) {
+        add_record(std::move(checked), names_, base_, findings_);
+      } else {
+        decode_handbook(checked);
+      }
+    }
     base_.aliases = names_.aliases();
     return std::move(base_);
   }
@@ -82,65 +87,8 @@ class ContentReader {
       if (checked.name.kind) names_.add(checked.reference());
     }
     for (const CheckedFile& checked : checked_) {
-      if (!checked.name.kind) continue;
-      const std::string folder = std::string(model::kind_name(*checked.name.kind)) + "/";
-      // a record under the wrong file name has its finding; what refers to it by the stated id is right
-      if (const model::Node* id = checked.root.find("id")) names_.add_alias(folder + id->text, checked.reference());
-      const model::Node* aliases = checked.root.find("aliases");
-      if (aliases == nullptr) continue;
-      for (const model::Node& alias : aliases->items) names_.add_alias(folder + alias.text, checked.reference());
+      if (checked.name.kind) add_other_names(checked, names_);
     }
-  }
-
-  void decode_file(CheckedFile& checked) {
-    if (!checked.name.kind) return decode_handbook(checked);
-    switch (*checked.name.kind) {
-#define BENCHLEAF_KIND(name_, folder, Struct, list, plural) \
-  case Kind::name_:                                         \
-    add(checked, base_.list);                               \
-    break;
-#include "model/kinds.def"
-#undef BENCHLEAF_KIND
-    }
-  }
-
-  template <typename RecordType>
-  void add(CheckedFile& checked, std::map<std::string, RecordType, std::less<>>& list) {
-    RecordType record;
-    record.kind = *checked.name.kind;
-    record.id = checked.name.id;
-    record.file = checked.file;
-    record.root = std::move(checked.root);
-    record.unusable = std::move(checked.report.unusable);
-    record.basis_paths = std::move(checked.report.basis_paths);
-    record.quantity_paths = std::move(checked.report.quantity_paths);
-    const DecodeContext context = resolve(checked.report, record.unusable, record.references);
-    const Fields fields(record.root, {}, context);
-    record.span = fields.span("id");
-    decode_common(fields, context, record);
-    decode(fields, record);
-    add_body(checked, record);
-    list.emplace(record.id, std::move(record));
-  }
-
-  DecodeContext resolve(ShapeReport& report, const std::vector<std::string>& unusable,
-                        std::vector<model::Reference>& references) const {
-    DecodeContext context{unusable, {}};
-    for (FoundReference& found : report.references) {
-      references.push_back(names_.resolve(std::move(found)));
-      const model::Reference& reference = references.back();
-      if (!reference.target.empty()) context.targets.emplace(reference.path, reference.target);
-    }
-    return context;
-  }
-
-  void add_body(const CheckedFile&, model::Record&) {}
-
-  void add_body(const CheckedFile& checked, model::Page& page) {
-    MarkdownPage body = read_markdown({checked.body, checked.file, checked.body_line}, findings_);
-    page.parts = std::move(body.parts);
-    for (FoundReference& found : body.references) page.references.push_back(names_.resolve(std::move(found)));
-    if (!body.whole) page.unusable.emplace_back("body");
   }
 
   void decode_handbook(CheckedFile& checked) {
@@ -148,7 +96,7 @@ class ContentReader {
     handbook.file = checked.file;
     handbook.root = std::move(checked.root);
     handbook.unusable = std::move(checked.report.unusable);
-    const DecodeContext context = resolve(checked.report, handbook.unusable, handbook.references);
+    const DecodeContext context = resolve(names_, checked.report, handbook.unusable, handbook.references);
     decode(Fields(handbook.root, {}, context), handbook);
   }
 

@@ -4,31 +4,18 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdint>
 #include <cstdio>
 #include <cstdlib>
 #include <optional>
 #include <regex>
+
+#include "support/draw.h"
 
 namespace benchleaf::test {
 
 namespace {
 
 constexpr std::size_t kNewCells = 40, kReordered = 70, kComments = 60, kProse = 60, kSources = 50, kNarrowed = 20;
-
-/// Numbers that are the same in every run and on every machine (xorshift).
-class Draw {
- public:
-  std::size_t below(std::size_t most) {
-    state_ ^= state_ << 13;
-    state_ ^= state_ >> 7;
-    state_ ^= state_ << 17;
-    return static_cast<std::size_t>(state_ % most);
-  }
-
- private:
-  std::uint64_t state_ = 0x393754;
-};
 
 using Lines = std::vector<std::string>;
 
