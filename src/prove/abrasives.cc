@@ -49,6 +49,26 @@ const model::PublishedTable::Row* published_grade(const Proof& proof, std::strin
   return nullptr;
 }
 
+/// A figure of a grade, its column in the table, and what it is called.
+struct GradeFigure {
+  const char* column;
+  const char* words;
+  const std::optional<base::Quantity>* value;
+};
+
+void check_published(const Proof& proof, const Abrasive& abrasive, std::size_t i, const model::PublishedTable::Row& row,
+                     const GradeFigure& figure) {
+  const auto found = stated_value(abrasive, grade_path(i, figure.column), *figure.value, Unit::micrometre);
+  const auto expected = standards::cell_value(row, figure.column, Unit::micrometre);
+  if (!found || !expected || *found == *expected) return;
+  proof.findings
+      .add(Rule::abrasive_median, abrasive.span_of(grade_path(i, figure.column)),
+           "found " + shown(*figure.value) + ", but " + abrasive.grades[i].grade + " has " + figure.words + " of " +
+               shown(*expected, Unit::micrometre),
+           "correct it, or correct the grade")
+      .notes.push_back({row.span, "table abrasive-grades"});
+}
+
 /// Every grade that a record or the table has.
 std::vector<std::string> known_grades(const Proof& proof) {
   std::set<std::string> grades;
@@ -99,6 +119,7 @@ void bare_number(const Proof& proof, const Record& record, const std::string& pa
 
 /// The number in front of or behind the word grit, in prose: `800 grit`, `grit 800`.
 std::optional<std::string> bare_grit_in(std::string_view text) {
+  if (base::lower_ascii(text).find("grit") == std::string::npos) return std::nullopt;
   const std::string words = " " + plain_words(text) + " ";
   std::vector<std::string> list;
   for (std::size_t at = 1; at < words.size();) {
@@ -164,17 +185,30 @@ void check_named_grades(const Proof& proof) {
 
 void check_medians(const Proof& proof) {
   for (const auto& [id, abrasive] : proof.base.abrasives) {
+    if (!abrasive.usable("scale")) continue;
     for (std::size_t i = 0; i < abrasive.grades.size(); ++i) {
-      const auto found = median_of(abrasive, i);
-      const auto* row = published_grade(proof, abrasive.scale, abrasive.grades[i].grade);
-      const auto expected = row == nullptr ? std::nullopt : standards::cell_value(*row, "median", Unit::micrometre);
-      if (!found || !expected || *found == *expected || !abrasive.usable("scale")) continue;
-      proof.findings
-          .add(Rule::abrasive_median, abrasive.span_of(grade_path(i, "median")),
-               "found " + shown(abrasive.grades[i].median) + ", but " + abrasive.grades[i].grade + " has a median of " +
-                   shown(*expected, Unit::micrometre),
-               "correct it, or correct the grade")
-          .notes.push_back({row->span, "table abrasive-grades"});
+      const auto& grade = abrasive.grades[i];
+      const auto* row = published_grade(proof, abrasive.scale, grade.grade);
+      if (row == nullptr) continue;
+      check_published(proof, abrasive, i, *row, {"median", "a median", &grade.median});
+      check_published(proof, abrasive, i, *row, {"tolerance", "a tolerance", &grade.tolerance});
+      check_published(proof, abrasive, i, *row, {"largest", "a largest grain", &grade.largest});
+    }
+  }
+}
+
+void check_grades_are_published(const Proof& proof) {
+  for (const auto& [id, abrasive] : proof.base.abrasives) {
+    const bool is_published = std::any_of(abrasive.grades.begin(), abrasive.grades.end(), [&](const auto& one) {
+      return published_grade(proof, abrasive.scale, one.grade) != nullptr;
+    });
+    for (std::size_t i = 0; i < abrasive.grades.size() && is_published; ++i) {
+      const std::string& grade = abrasive.grades[i].grade;
+      if (grade.empty() || !abrasive.usable(grade_path(i, "grade")) || published_grade(proof, abrasive.scale, grade) != nullptr)
+        continue;
+      proof.findings.add(Rule::abrasive_grade, abrasive.span_of(grade_path(i, "grade")),
+                         "the published scale " + abrasive.scale + " has no grade " + grade,
+                         "correct it, or add it to the table");
     }
   }
 }

@@ -11,6 +11,8 @@ void check_basis_fits_its_source(const Proof& proof);
 void check_sources_are_current(const Proof& proof);
 void check_source_dates(const Proof& proof);
 void check_sources_are_cited(const Proof& proof);
+void check_trust_has_a_source(const Proof& proof);
+void check_licences(const Proof& proof);
 
 // figures.cc
 void check_ranges(const Proof& proof);
@@ -41,6 +43,7 @@ void check_inch_sizes(const Proof& proof);
 void check_grade_scales(const Proof& proof);
 void check_bare_numbers(const Proof& proof);
 void check_named_grades(const Proof& proof);
+void check_grades_are_published(const Proof& proof);
 void check_medians(const Proof& proof);
 void check_median_order(const Proof& proof);
 void check_grain_spread(const Proof& proof);
@@ -77,6 +80,38 @@ void check_liquids_have_data(const Proof& proof);
 // safety.cc
 void check_first_aid(const Proof& proof);
 void check_sign_titles(const Proof& proof);
+void check_sign_words(const Proof& proof);
 void check_cautions_are_cited(const Proof& proof);
+
+// written_figures.cc
+void check_written_figures(const Proof& proof);
+
+// dates.cc
+void check_dates(const Proof& proof);
+
+// watches.cc
+void check_watches(const Proof& proof);
+void check_watch_numbers(const Proof& proof);
+void check_stock_sizes(const Proof& proof);
+
+// module_loads.cc
+void check_module_loads(const Proof& proof);
+void check_healthy_words(const Proof& proof);
+void check_module_years(const Proof& proof);
+
+// procedures.cc
+void check_procedure_tools(const Proof& proof);
+void check_procedure_times(const Proof& proof);
+void check_grade_ladders(const Proof& proof);
+
+// trade_numbers.cc
+void check_trade_numbers(const Proof& proof);
+void check_suffix_letters(const Proof& proof);
+
+// properties.cc
+void check_published_properties(const Proof& proof);
+void check_acid_ph(const Proof& proof);
+void check_single_parts(const Proof& proof);
+void check_mixture_flash_points(const Proof& proof);
 
 }  // namespace benchleaf::prove

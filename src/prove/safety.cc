@@ -10,6 +10,7 @@
 #include "base/ascii.h"
 #include "prove/published_checks.h"
 #include "prove/shared.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::prove {
 namespace {
@@ -30,6 +31,19 @@ std::vector<std::pair<std::string, std::string>> titled_signs(const std::string&
     if (letter && digits && starts && end != std::string::npos) found.emplace_back(number, text.substr(at + 2, end - at - 2));
   }
   return found;
+}
+
+/// Whether one of the beginnings of words in a list `a, b` stands in a text, after something that is no letter.
+bool names_one_of(std::string_view text, std::string_view list) {
+  while (!list.empty()) {
+    const std::size_t comma = list.find(", ");
+    const std::string_view word = list.substr(0, comma);
+    for (std::size_t at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
+      if (at == 0 || text[at - 1] < 'a' || text[at - 1] > 'z') return true;
+    }
+    list = comma == std::string_view::npos ? std::string_view() : list.substr(comma + 2);
+  }
+  return false;
 }
 
 }  // namespace
@@ -54,6 +68,25 @@ void check_sign_titles(const Proof& proof) {
                            "correct the number or the words");
       }
     });
+  }
+}
+
+void check_sign_words(const Proof& proof) {
+  for (const auto& [id, caution] : proof.base.cautions) {
+    std::string text;
+    for (const auto* words : {&caution.title, &caution.hazard, &caution.harm, &caution.avoid, &caution.first_aid})
+      text += " " + *words;
+    text = base::lower_ascii(text) + " ";
+    const bool readable = caution.unusable.empty();
+    for (std::size_t i = 0; i < caution.signs.size() && readable; ++i) {
+      const auto* row = standards::row_of(proof.tables, "sign-words", caution.signs[i]);
+      if (row == nullptr || names_one_of(text, standards::cell_text(*row, "words"))) continue;
+      proof.findings
+          .add(Rule::sign_words, caution.span_of("signs." + std::to_string(i)),
+               "found the sign " + caution.signs[i] + ", but no word of the caution says so",
+               "say it in words as well, or correct the number: one of " + standards::cell_text(*row, "words"))
+          .notes.push_back({row->span, "table sign-words"});
+    }
   }
 }
 

@@ -39,13 +39,14 @@ struct Property {
   std::optional<base::Quantity> model::Material::*value;
 };
 
-constexpr std::array<Property, 6> kProperties = {{
+constexpr std::array<Property, 7> kProperties = {{
     {"density", Unit::gram_per_cubic_centimetre, &model::Material::density},
     {"modulus", Unit::gigapascal, &model::Material::modulus},
     {"strength", Unit::megapascal, &model::Material::strength},
     {"poisson", Unit::one, &model::Material::poisson},
     {"refractive-index", Unit::one, &model::Material::refractive_index},
     {"conducts-heat", Unit::watt_per_metre_kelvin, &model::Material::conducts_heat},
+    {"softens", Unit::degree_celsius, &model::Material::softens},
 }};
 
 void check_property(const Proof& proof, const model::Material& material, const Property& property,
@@ -59,6 +60,25 @@ void check_property(const Proof& proof, const model::Material& material, const P
   proof.findings
       .add(Rule::material_bounds, material.span_of(property.path),
            "found " + shown(value) + ", but " + row.key + " has " + base::terminal(*bounds), "read the figure and its unit again")
+      .notes.push_back({row.span, "table material-bounds"});
+}
+
+/// The two ends of the temperatures that a material serves at.
+void check_service(const Proof& proof, const model::Material& material, const model::PublishedTable::Row& row) {
+  const bool readable = material.service && material.service->has_value() && material.usable("service");
+  const auto found = readable ? material.service->in(Unit::degree_celsius) : std::nullopt;
+  const auto coldest = standards::cell_quantity(row, "coldest"), hottest = standards::cell_quantity(row, "hottest");
+  if (!found || !coldest || !hottest) return;
+  const auto lies_in = [](double value, const base::Quantity& bounds) {
+    const auto ends = bounds.in(Unit::degree_celsius);
+    return !ends || (base::tidy(value) >= base::tidy(ends->low) && base::tidy(value) <= base::tidy(ends->high));
+  };
+  if (lies_in(found->low, *coldest) && lies_in(found->high, *hottest)) return;
+  proof.findings
+      .add(Rule::material_bounds, material.span_of("service"),
+           "found " + shown(material.service) + ", but " + row.key + " begins at " + base::terminal(*coldest) + " and ends at " +
+               base::terminal(*hottest),
+           "read the figure and its unit again")
       .notes.push_back({row.span, "table material-bounds"});
 }
 
@@ -149,6 +169,7 @@ void check_material_bounds(const Proof& proof) {
     const auto* row = material.usable("kind") ? standards::row_of(proof.tables, "material-bounds", material.family) : nullptr;
     if (row == nullptr) continue;
     for (const auto& property : kProperties) check_property(proof, material, property, *row);
+    check_service(proof, material, *row);
   }
 }
 

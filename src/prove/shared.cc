@@ -57,6 +57,19 @@ void visit_scalars(const model::Record& record, const Visit& visit) {
   }
 }
 
+std::string field_of(std::string_view path) {
+  std::string field;
+  while (true) {
+    const std::size_t dot = path.find('.');
+    const std::string_view word = path.substr(0, dot);
+    const bool place = !word.empty() && std::all_of(word.begin(), word.end(), base::is_digit);
+    field += place ? std::string_view("*") : word;
+    if (dot == std::string_view::npos) return field;
+    field += '.';
+    path.remove_prefix(dot + 1);
+  }
+}
+
 std::string plain_words(std::string_view text) { return base::parted_words(text, ' '); }
 
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference) {

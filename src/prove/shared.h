@@ -27,6 +27,9 @@ bool has_conflict(const model::Record& record, std::string_view field);
 /// Calls `visit(path, node)` for every usable scalar of the record below its provenance, in file order.
 void visit_scalars(const model::Record& record, const std::function<void(const std::string&, const model::Node&)>& visit);
 
+/// A path with every place in a list as `*`: `steps.2.with.0` as `steps.*.with.*`.
+std::string field_of(std::string_view path);
+
 /// The text as lower case with every run of other signs than letters and digits as one space.
 std::string plain_words(std::string_view text);
 

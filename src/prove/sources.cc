@@ -6,7 +6,9 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <vector>
 
+#include "base/id.h"
 #include "prove/published_checks.h"
 #include "prove/shared.h"
 #include "standards/table_view.h"
@@ -43,6 +45,20 @@ int year_of(std::string_view date) {
 /// Everything that a source record says about itself.
 std::string words_of(const model::Source& source) {
   return source.title + " " + source.publication + " " + source.edition + " " + source.read + " " + source.note;
+}
+
+/// Visits every mapping in a list of the record, but for conflicts, whose source alone says enough.
+template <typename Visit>
+void walk_items(const model::Record& record, const std::string& path, const model::Node& node, const Visit& visit) {
+  const std::string front = path.empty() ? std::string() : path + ".";
+  for (const auto& member : node.members) {
+    if (member.key != "conflicts" && member.key != "basis") walk_items(record, front + member.key, member.value, visit);
+  }
+  for (std::size_t i = 0; i < node.items.size(); ++i) {
+    const std::string inner = front + std::to_string(i);
+    if (node.items[i].type == model::NodeType::mapping && record.usable(inner)) visit(inner, node.items[i]);
+    walk_items(record, inner, node.items[i], visit);
+  }
 }
 
 }  // namespace
@@ -116,6 +132,39 @@ void check_sources_are_cited(const Proof& proof) {
     if (cited.count(source.reference()) > 0) continue;
     proof.findings.add(Rule::coverage_source, source.span, "nothing rests on the source " + id,
                        "name it where its figures stand, or take it out");
+  }
+}
+
+void check_trust_has_a_source(const Proof& proof) {
+  for (const model::Record* record : proof.base.all()) {
+    for (const auto& [path, basis] : record->basis) {
+      if (!needs_source(basis.trust) || !basis.source.empty()) continue;
+      proof.findings.add(Rule::basis_source, basis.span,
+                         path + " is trusted as " + std::string(model::trust_name(basis.trust)) + ", but names no source",
+                         "name the source that was read, or mark it memory");
+    }
+    walk_items(*record, {}, record->root, [&](const std::string& path, const model::Node& item) {
+      const model::Node* source = item.find("source");
+      const model::Node* trust = item.find("trust");
+      const auto named = trust == nullptr ? std::nullopt : model::trust_from_name(trust->text);
+      const bool bare = source != nullptr && trust == nullptr;
+      const bool groundless = source == nullptr && named && needs_source(*named);
+      if (!bare && !groundless) return;
+      proof.findings.add(Rule::basis_source, record->span_of(path + (bare ? ".source" : ".trust")),
+                         bare ? "a source without a trust" : "trust: " + trust->text + " without a source",
+                         "state both, or trust: memory alone");
+    });
+  }
+}
+
+void check_licences(const Proof& proof) {
+  for (const auto& [id, source] : proof.base.sources) {
+    if (source.licence.empty() || !source.usable("licence")) continue;
+    if (standards::row_of(proof.tables, "licences", source.licence) != nullptr) continue;
+    std::vector<std::string> known;
+    for (const auto& row : standards::rows_of(proof.tables, "licences")) known.push_back(row.key);
+    proof.findings.add(Rule::source_licence, source.span_of("licence"), "the table of licences has no " + source.licence,
+                       did_you_mean(base::nearest_word(source.licence, known)));
   }
 }
 

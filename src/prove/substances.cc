@@ -58,6 +58,19 @@ std::optional<standards::Atoms> atoms_of(const Proof& proof, const Substance& su
   return atoms == nullptr ? std::nullopt : std::optional(*atoms);
 }
 
+/// Each further hydrogen of an acid holds faster.
+void check_constants_rise(const Proof& proof, const Substance& substance) {
+  for (std::size_t i = 1; i < substance.acid_constants.size(); ++i) {
+    const auto before = substance.acid_constants[i - 1].value_in(Unit::one),
+               own = substance.acid_constants[i].value_in(Unit::one);
+    if (!before || !own || *own > *before) continue;
+    proof.findings.add(Rule::substance_acid_constant, substance.span_of("acid-constants." + std::to_string(i)),
+                       "found " + base::terminal(substance.acid_constants[i]) + " after " +
+                           base::terminal(substance.acid_constants[i - 1]) + ", which is not above it",
+                       "write the constants in their order, and read them again");
+  }
+}
+
 /// What the metal ions of an oxide, hydroxide or carbonate carry together: as much acid it takes up.
 int metal_charge(const standards::Atoms& atoms, const model::Tables& tables) {
   int charge = 0;
@@ -67,6 +80,22 @@ int metal_charge(const standards::Atoms& atoms, const model::Tables& tables) {
     charge += static_cast<int>(valence.value_or(0)) * number;
   }
   return charge;
+}
+
+/// What leaves as a gas holds no metal and boils below the bench.
+void check_gas_is_one(const Proof& proof, const Substance& substance) {
+  const auto* record = record_of(proof, model::Kind::substance, substance.gas->what);
+  if (record == nullptr || !substance.usable("gas.what")) return;
+  const auto& gas = proof.base.substances.at(record->id);
+  constexpr double kBench = 25;
+  const auto atoms = atoms_of(proof, gas);
+  const auto boils = stated_value(gas, "boiling-point", gas.boiling_point, Unit::degree_celsius);
+  const auto melts_no = gas.density && gas.density->has_value() && !boils;
+  if (atoms && metal_charge(*atoms, proof.tables) == 0 && (!boils || *boils < kBench) && !melts_no) return;
+  proof.findings
+      .add(Rule::substance_gas, substance.span_of("gas.what"), "found " + gas.id + ", which is no gas on the bench",
+           "name the gas that it gives off")
+      .notes.push_back({gas.span_of("formula"), "so " + gas.reference()});
 }
 
 }  // namespace
@@ -149,6 +178,7 @@ void check_explosion_limits(const Proof& proof) {
 void check_acid_constants(const Proof& proof) {
   for (const auto& [id, substance] : proof.base.substances) {
     if (!substance.usable("acid-constants")) continue;
+    check_constants_rise(proof, substance);
     for (std::size_t i = 0; i < substance.acid_constants.size(); ++i) {
       const auto* row = standards::row_of(proof.tables, "acid-constants", id + "-" + std::to_string(i + 1));
       const auto expected = row == nullptr ? std::nullopt : standards::cell_value(*row, "value", Unit::one);
@@ -191,7 +221,9 @@ void check_equivalents(const Proof& proof) {
 void check_gas_given_off(const Proof& proof) {
   for (const auto& [id, substance] : proof.base.substances) {
     const auto atoms = atoms_of(proof, substance);
-    if (!atoms || !substance.gas || substance.gas->what != "substance/carbon-dioxide") continue;
+    if (!atoms || !substance.gas) continue;
+    check_gas_is_one(proof, substance);
+    if (substance.gas->what != "substance/carbon-dioxide") continue;
     const auto moles = stated_value(substance, "gas.moles", substance.gas->moles, Unit::one);
     const auto carbon = atoms->find("C");
     const int held = carbon == atoms->end() ? 0 : carbon->second;

@@ -67,7 +67,7 @@ std::optional<std::string> unit_swapped(const std::string& text, Draw& draw) {
       {"g/cm3", {"kg/m3"}},         {"GPa", {"MPa"}},     {"MPa", {"GPa"}},      {"g/mol", {"g"}},
       {"% w/w", {"% v/v", "g/L"}},  {"% v/v", {"% w/w"}}, {"% w/v", {"% w/w"}},  {"%", {"‰"}},
       {"s", {"min", "ms"}},         {"min", {"h", "s"}},  {"kohm", {"ohm"}},     {"a", {"month"}},
-      {"W/m/K", {"W/(m·K)", "mW"}}, {"g/L", {"% w/w"}},   {"d", {"h"}},          {"mol/L", {"g/L"}},
+      {"g/L", {"% w/w"}},   {"d", {"h"}},          {"mol/L", {"g/L"}},
   };
   const std::size_t unit = text.find_last_of("0123456789");
   if (unit == std::string::npos || unit + 2 >= text.size() || text[unit + 1] != ' ') return std::nullopt;

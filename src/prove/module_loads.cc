@@ -1,0 +1,131 @@
+// Rules about what a module draws: within what its state can draw, in step with its own words on a healthy one, in its years.
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "base/ascii.h"
+#include "base/number.h"
+#include "derive/demonstration.h"
+#include "prove/published_checks.h"
+#include "prove/shared.h"
+#include "standards/table_view.h"
+
+namespace benchleaf::prove {
+namespace {
+
+using base::Unit;
+using model::Module;
+using report::Rule;
+
+const model::PublishedTable::Row* bounds_of(const Proof& proof, const std::string& state) {
+  const std::string words = " " + plain_words(state) + " ";
+  for (const auto& row : standards::rows_of(proof.tables, "load-bounds")) {
+    if (words.find(" " + plain_words(row.key) + " ") != std::string::npos) return &row;
+  }
+  return nullptr;
+}
+
+void check_load_figure(const Proof& proof, const Module& module, const std::string& path,
+                       const std::optional<base::Quantity>& found, const model::PublishedTable::Row& row, const char* column,
+                       Unit unit) {
+  const auto bounds = standards::cell_quantity(row, column);
+  const auto within = bounds ? bounds->in(unit) : std::nullopt;
+  const auto value = found && found->has_value() && module.usable(path) ? found->in(unit) : std::nullopt;
+  if (!within || !value) return;
+  if (base::tidy(value->low) >= base::tidy(within->low) && base::tidy(value->high) <= base::tidy(within->high)) return;
+  proof.findings
+      .add(Rule::module_load, module.span_of(path),
+           "found " + shown(found) + " while " + row.key + ", expected " + base::terminal(*bounds),
+           "read the figure and its unit again")
+      .notes.push_back({row.span, "table load-bounds"});
+}
+
+/// The currents that a sentence names: `2 to 8 µA in all.`
+std::vector<base::Quantity> currents_in(const std::string& text) {
+  std::vector<base::Quantity> found;
+  for (std::size_t end = text.find("µA"); end != std::string::npos; end = text.find("µA", end + 1)) {
+    std::size_t begin = end;
+    while (begin > 0 && std::string_view("0123456789. to").find(text[begin - 1]) != std::string_view::npos) --begin;
+    while (begin < end && !base::is_digit(text[begin])) ++begin;
+    auto parsed = base::parse_quantity(text.substr(begin, end - begin) + "µA");
+    const auto* quantity = std::get_if<base::Quantity>(&parsed);
+    if (quantity != nullptr && quantity->has_value()) found.push_back(*quantity);
+  }
+  return found;
+}
+
+/// The years that a text names.
+std::vector<int> years_in(const std::string& text) {
+  std::vector<int> years;
+  for (std::size_t at = 0; at < text.size();) {
+    std::size_t end = at;
+    while (end < text.size() && (base::is_digit(text[end]) || text[end] == '.')) ++end;
+    if (end > at) years.push_back(static_cast<int>(base::parse_decimal(text.substr(at, end - at)).value_or(0)));
+    at = end + 1;
+  }
+  return years;
+}
+
+}  // namespace
+
+void check_module_loads(const Proof& proof) {
+  for (const auto& [id, module] : proof.base.modules) {
+    for (std::size_t i = 0; i < module.loads.size(); ++i) {
+      const auto& load = module.loads[i];
+      const std::string path = "loads." + std::to_string(i) + ".";
+      const auto* row = module.usable(path + "state") ? bounds_of(proof, load.state) : nullptr;
+      if (row == nullptr) continue;
+      check_load_figure(proof, module, path + "current", load.current, *row, "current", Unit::microampere);
+      check_load_figure(proof, module, path + "for", load.duration, *row, "for", Unit::second);
+      check_load_figure(proof, module, path + "per-day", load.per_day, *row, "per-day", Unit::one);
+      const bool passing = standards::cell_quantity(*row, "for").has_value();
+      if (!passing || !module.usable("loads") || (load.duration && load.per_day)) continue;
+      proof.findings
+          .add(Rule::module_load, module.span_of(path + "state"),
+               "found " + load.state + " without " + (load.duration ? "per-day" : "for") + ", so no life can be reckoned",
+               "state how long it lasts and how often a day it happens")
+          .notes.push_back({row->span, "table load-bounds"});
+    }
+  }
+}
+
+void check_healthy_words(const Proof& proof) {
+  for (const auto& [id, module] : proof.base.modules) {
+    const auto named = module.usable("healthy") ? currents_in(module.healthy) : std::vector<base::Quantity>();
+    const bool readable = !named.empty() && !module.loads.empty() && module.usable("loads.0.current");
+    if (!readable || !module.loads[0].current || !module.loads[0].current->has_value()) continue;
+    const auto rest = module.loads[0].current->in(Unit::microampere);
+    const auto healthy = named.front().in(Unit::microampere);
+    if (!rest || !healthy || (rest->low <= healthy->high && rest->high >= healthy->low && rest->low >= healthy->low / 2))
+      continue;
+    proof.findings
+        .add(Rule::module_healthy, module.span_of("loads.0.current"),
+             "found " + shown(module.loads[0].current) + " at rest, but a healthy one is said to draw " +
+                 base::terminal(named.front()),
+             "correct one of the two")
+        .notes.push_back({module.span_of("healthy"), "its words on a healthy one"});
+  }
+}
+
+void check_module_years(const Proof& proof) {
+  constexpr int kFirstQuartz = 1967;
+  const int book =
+      years_in(proof.base.handbook.date.substr(0, 4)).empty() ? 0 : years_in(proof.base.handbook.date.substr(0, 4)).front();
+  for (const auto& [id, module] : proof.base.modules) {
+    if (!module.usable("era") || module.era.empty()) continue;
+    const auto years = years_in(module.era);
+    const bool invented = module.era == "invented" && derive::is_demonstration(module);
+    const bool within =
+        std::all_of(years.begin(), years.end(), [&](int year) { return year >= kFirstQuartz && (book == 0 || year <= book); });
+    if (invented || (!years.empty() && within && std::is_sorted(years.begin(), years.end()))) continue;
+    proof.findings.add(Rule::module_years, module.span_of("era"),
+                       "found " + module.era + ", which names no years of quartz watches",
+                       "give years from 1967 on, the earlier first");
+  }
+}
+
+}  // namespace benchleaf::prove
