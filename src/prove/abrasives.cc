@@ -66,7 +66,7 @@ void check_published(const Proof& proof, const Abrasive& abrasive, std::size_t i
            "found " + shown(*figure.value) + ", but " + abrasive.grades[i].grade + " has " + figure.words + " of " +
                shown(*expected, Unit::micrometre),
            "correct it, or correct the grade")
-      .notes.push_back({row.span, "table abrasive-grades"});
+      .notes.push_back({row.span, "the row of the table"});
 }
 
 /// Every grade that a record or the table has.
@@ -191,8 +191,10 @@ void check_medians(const Proof& proof) {
       const auto* row = published_grade(proof, abrasive.scale, grade.grade);
       if (row == nullptr) continue;
       check_published(proof, abrasive, i, *row, {"median", "a median", &grade.median});
-      check_published(proof, abrasive, i, *row, {"tolerance", "a tolerance", &grade.tolerance});
-      check_published(proof, abrasive, i, *row, {"largest", "a largest grain", &grade.largest});
+      const auto* spread = standards::row_of(proof.tables, "grade-spreads", grade.grade);
+      if (spread == nullptr) continue;
+      check_published(proof, abrasive, i, *spread, {"tolerance", "a tolerance", &grade.tolerance});
+      check_published(proof, abrasive, i, *spread, {"largest", "a largest grain", &grade.largest});
     }
   }
 }

@@ -37,6 +37,7 @@ std::string limit_text(const std::optional<double>& limit) { return limit ? show
 /// Codes as they stand in prose: H225, EUH066, P305.
 std::vector<std::string> codes_in(std::string_view text) {
   std::vector<std::string> codes;
+  if (text.find_first_of("HP") == std::string_view::npos) return codes;
   std::string word;
   const auto flush = [&] {
     const std::size_t letters = word.substr(0, 3) == "EUH" ? 3 : 1;

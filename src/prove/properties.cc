@@ -89,9 +89,10 @@ void check_single_parts(const Proof& proof) {
   constexpr double kNearlyAll = 90;
   for (const auto& [id, liquid] : proof.base.chemistries) {
     const auto share = liquid.made_of.size() == 1 ? percent_of(liquid, 0) : std::nullopt;
-    if (!share || share->high >= kNearlyAll) continue;
+    const bool as_pure = liquid.density || liquid.boiling_point;
+    if (!share || !as_pure || share->high >= kNearlyAll) continue;
     proof.findings.add(Rule::mixture_rest, liquid.span_of("made-of.0.strength"),
-                       "found " + shown(liquid.made_of[0].strength) + " of the only part, and nothing about the rest",
+                       "found " + shown(liquid.made_of[0].strength) + " of the only part, beside the properties of a pure liquid",
                        "name what the rest is, or correct the strength");
   }
 }

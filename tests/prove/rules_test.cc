@@ -110,6 +110,8 @@ TEST_CASE("every rule of prove has a case, fails by it and passes by it") {
     CHECK(places(wrong, rule) == expected);
     const auto right = cases.check(sample->right);
     CHECK(places(right, rule).empty());
+    INFO("right:\n" << complaints(right));
+    CHECK(complaints(right).empty());
     if (!clashes(rule)) continue;
     for (const auto& finding : wrong.findings.all()) {
       if (report::rule_info(finding.rule).id == rule) CHECK_FALSE(finding.notes.empty());

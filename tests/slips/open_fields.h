@@ -10,7 +10,7 @@ namespace benchleaf::test {
 /// Slips that no rule could know, with the sentence that says why.
 struct OpenField {
   std::string kinds;   ///< names of kinds of slips parted by `, `, or `*`
-  std::string fields;  ///< `cell capacity.value`; `*` stands for any stretch
+  std::string fields;  ///< `cell capacity.value` and others parted by `, `; `*` stands for any stretch
   std::string reason;
 
   bool covers(const Slip& slip) const;

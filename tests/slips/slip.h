@@ -18,15 +18,16 @@ enum class SlipKind {
   fields_exchanged,
   letter_changed,
   wrong_reference,
+  other_record,
   dropped_field,
   duplicated_record,
   neighbour_copied,
   code_off_by_one,
 };
 
-constexpr std::array<std::string_view, 10> kSlipNames = {
-    "transposed digits", "decimal point moved", "unit swapped",      "fields exchanged", "letter changed",
-    "wrong reference",   "dropped field",       "duplicated record", "neighbour copied", "code off by one"};
+constexpr std::array<std::string_view, 11> kSlipNames = {
+    "transposed digits", "decimal point moved", "unit swapped",      "fields exchanged", "letter changed", "wrong reference",
+    "another record",    "dropped field",       "duplicated record", "neighbour copied", "code off by one"};
 
 inline std::string_view name_of(SlipKind kind) { return kSlipNames.at(static_cast<std::size_t>(kind)); }
 

@@ -62,12 +62,12 @@ std::optional<std::string> point_moved(const std::string& text, Draw& draw) {
 /// Units that a hand takes for each other.
 std::optional<std::string> unit_swapped(const std::string& text, Draw& draw) {
   static const std::vector<std::pair<std::string, std::vector<std::string>>> kTaken = {
-      {"mm", {"cm", "µm", "in"}},   {"µm", {"mm", "nm"}}, {"mAh", {"Ah", "mA"}}, {"V", {"mV"}},
-      {"µA", {"mA", "nA"}},         {"mA", {"µA", "A"}},  {"°C", {"°F", "K"}},   {"g/mL", {"kg/m3"}},
-      {"g/cm3", {"kg/m3"}},         {"GPa", {"MPa"}},     {"MPa", {"GPa"}},      {"g/mol", {"g"}},
-      {"% w/w", {"% v/v", "g/L"}},  {"% v/v", {"% w/w"}}, {"% w/v", {"% w/w"}},  {"%", {"‰"}},
-      {"s", {"min", "ms"}},         {"min", {"h", "s"}},  {"kohm", {"ohm"}},     {"a", {"month"}},
-      {"g/L", {"% w/w"}},   {"d", {"h"}},          {"mol/L", {"g/L"}},
+      {"mm", {"cm", "µm", "in"}},  {"µm", {"mm", "nm"}}, {"mAh", {"Ah", "mA"}}, {"V", {"mV"}},
+      {"µA", {"mA", "nA"}},        {"mA", {"µA", "A"}},  {"°C", {"°F", "K"}},   {"g/mL", {"kg/m3"}},
+      {"g/cm3", {"kg/m3"}},        {"GPa", {"MPa"}},     {"MPa", {"GPa"}},      {"g/mol", {"g"}},
+      {"% w/w", {"% v/v", "g/L"}}, {"% v/v", {"% w/w"}}, {"% w/v", {"% w/w"}},  {"%", {"‰"}},
+      {"s", {"min", "ms"}},        {"min", {"h", "s"}},  {"kohm", {"ohm"}},     {"a", {"month"}},
+      {"g/L", {"% w/w"}},          {"d", {"h"}},         {"mol/L", {"g/L"}},
   };
   const std::size_t unit = text.find_last_of("0123456789");
   if (unit == std::string::npos || unit + 2 >= text.size() || text[unit + 1] != ' ') return std::nullopt;
@@ -117,7 +117,8 @@ class Maker {
     in_text(SlipKind::unit_swapped, most, unit_swapped, is_figure);
     in_members(SlipKind::fields_exchanged, most, [this](const MemberPlace& place) { return exchanged(place); });
     in_text(SlipKind::letter_changed, most, letter_changed, copied_by_hand);
-    in_values(SlipKind::wrong_reference, most, [this](const Place& place) { return other_reference(place); });
+    in_values(SlipKind::wrong_reference, most, [this](const Place& place) { return wrong_reference(place); });
+    in_values(SlipKind::other_record, most, [this](const Place& place) { return named_record(place, true); });
     in_members(SlipKind::dropped_field, most, [this](const MemberPlace& place) { return dropped(place); });
     duplicates(most);
     in_values(SlipKind::neighbour_copied, most, [this](const Place& place) { return neighbour(place); });
@@ -129,7 +130,9 @@ class Maker {
   using Wanted = bool (*)(const Place&);
 
   static bool copied_by_hand(const Place& place) { return place.sort != Sort::prose; }
-  static bool is_figure(const Place& place) { return place.sort == Sort::quantity || place.sort == Sort::code; }
+  static bool is_figure(const Place& place) {
+    return place.sort == Sort::quantity || place.node->text.find_first_not_of("0123456789.") == std::string::npos;
+  }
 
   const std::string& text_of(const model::Record& record) const { return content_.at(file_of(record)); }
 
@@ -214,21 +217,29 @@ class Maker {
     return std::pair(text, members.at(place.index).key + " and " + members.at(place.index + 1).key);
   }
 
-  /// Half of the time another record of the right kind, else one of another kind or a name cut short.
-  std::optional<std::string> other_reference(const Place& place) {
-    if (place.reference == nullptr || place.node->text.empty() || place.node->text.front() == '$') return std::nullopt;
-    const std::string& own = place.node->text;
-    const bool with_kind = own.find('/') != std::string::npos;
-    const std::size_t way = draw_.below(4);
-    if (way == 0) return own.substr(0, own.size() - 1);
+  static bool is_reference(const Place& place) {
+    return place.reference != nullptr && !place.node->text.empty() && place.node->text.front() != '$';
+  }
+
+  /// A record of a kind that the field takes, or of one that it does not take.
+  std::optional<std::string> named_record(const Place& place, bool right_kind) {
+    if (!is_reference(place)) return std::nullopt;
+    const bool with_kind = place.node->text.find('/') != std::string::npos;
+    const auto& kinds = place.reference->kinds;
     std::vector<std::string> others;
     for (const model::Record* record : base_.all()) {
-      const auto& kinds = place.reference->kinds;
       const bool fits = kinds.empty() || std::find(kinds.begin(), kinds.end(), record->kind) != kinds.end();
-      if (fits == (way != 1)) others.push_back(with_kind ? record->reference() : record->id);
+      if (fits == right_kind) others.push_back(with_kind ? record->reference() : record->id);
     }
     if (others.empty()) return std::nullopt;
     return draw_.one_of(others);
+  }
+
+  /// A name cut short, or a record of another kind.
+  std::optional<std::string> wrong_reference(const Place& place) {
+    if (!is_reference(place)) return std::nullopt;
+    if (draw_.below(2) == 0) return place.node->text.substr(0, place.node->text.size() - 1);
+    return named_record(place, false);
   }
 
   /// The figure of the same field in the next record of the kind, or in the next item of the list.

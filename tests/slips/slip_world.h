@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "prove/rule_files.h"
+#include "read/checked_file.h"
 #include "read/record_names.h"
 #include "slips/slip.h"
 
@@ -35,14 +36,20 @@ class SlipWorld {
 
   /// The new findings of one file.
   std::vector<const report::Finding*> fresh(const report::Findings& findings, base::FileId file, const std::string& path) const;
-  /// Runs `visit` on the proof with the damaged record in its place; not called where the file gives no record.
+  /// Calls `visit` with what runs one check on the content with the damaged record in its place, or with nullptr where reading
+  /// the file gave no record or a finding.
   template <typename Visit>
   void with_record(const Slip& slip, report::Findings& findings, base::FileId& file, Visit visit);
+  template <typename RecordType, typename Visit>
+  void with_checked(std::map<std::string, RecordType, std::less<>>& list, read::CheckedFile checked, report::Findings& findings,
+                    Visit visit);
 
   FileTexts content_;
   Checked::Schema schema_;
   Checked whole_;
   read::RecordNames names_;
+  base::FileTable names_of_files_;    ///< as many files as there are, so that a damaged one has a number of its own
+  model::FactBase rule_facts_;        ///< those that rules look up
   std::map<std::string, Told> told_;  ///< what the right content has to say already, by file
   std::map<model::Kind, std::vector<prove::Check>> order_;
 };
