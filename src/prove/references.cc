@@ -45,6 +45,15 @@ std::vector<std::string> ids_of(const model::KnowledgeBase& base, const std::vec
 
 std::string did_you_mean(const std::string& nearest) { return nearest.empty() ? std::string() : "did you mean " + nearest + "?"; }
 
+/// Whether so many names lead nowhere that a folder is missing rather than a letter: looking for the nearest of all names then
+/// takes minutes and helps nobody.
+bool is_worth_a_guess(const Proof& proof) {
+  constexpr std::ptrdiff_t kMostGuesses = 100;
+  const auto& all = proof.findings.all();
+  return std::count_if(all.begin(), all.end(), [](const auto& one) { return one.rule == Rule::reference_unknown; }) <
+         kMostGuesses;
+}
+
 void no_such_record(const Proof& proof, const Reference& reference, std::string_view id) {
   const auto elsewhere = answering(proof.base, model::all_kinds(), id);
   if (!elsewhere.empty()) {
@@ -53,9 +62,9 @@ void no_such_record(const Proof& proof, const Reference& reference, std::string_
                        "name a record of the right kind");
     return;
   }
-  proof.findings.add(Rule::reference_unknown, reference.span,
-                     "there is no " + kinds_text(reference) + " called " + std::string(id),
-                     did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))));
+  proof.findings.add(
+      Rule::reference_unknown, reference.span, "there is no " + kinds_text(reference) + " called " + std::string(id),
+      is_worth_a_guess(proof) ? did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))) : std::string());
 }
 
 void check_reference(const Proof& proof, const Reference& reference) {

@@ -17,13 +17,15 @@ using test::Slip;
 
 namespace {
 
-constexpr std::size_t kMostOfAKind = 400;
+constexpr std::size_t kMostOfAKind = 340;
+constexpr int kTriedOfALine = 10;  // of an open line, to see that rules do not know it after all
 
 /// One slip and what became of it.
 struct Tried {
   Slip slip;
   const test::OpenField* open;
-  std::optional<std::string> caught_by;
+  bool is_tried = true;
+  std::optional<std::string> caught_by = {};
 };
 
 const std::vector<test::OpenField>& open_list() {
@@ -45,12 +47,15 @@ test::SlipWorld& world() {
 std::vector<Tried> try_all() {
   test::SlipWorld second;
   std::vector<Tried> tried;
+  std::map<const test::OpenField*, int> of_line;
   for (Slip& slip : test::draw_slips(world().base(), world().content(), kMostOfAKind)) {
     const auto* open = why_open(slip);
-    tried.push_back({std::move(slip), open, {}});
+    tried.push_back({std::move(slip), open, open == nullptr || ++of_line[open] <= kTriedOfALine});
   }
   const auto work = [&](test::SlipWorld& own, std::size_t first) {
-    for (std::size_t i = first; i < tried.size(); i += 2) tried[i].caught_by = own.catches(tried[i].slip);
+    for (std::size_t i = first; i < tried.size(); i += 2) {
+      if (tried[i].is_tried) tried[i].caught_by = own.catches(tried[i].slip);
+    }
   };
   std::thread other([&] { work(second, 1); });
   work(world(), 0);
@@ -77,9 +82,9 @@ std::string shown(const Count& count) {
   return count.all == 0 ? std::string() : std::to_string(count.caught) + " of " + std::to_string(count.all);
 }
 
-void print_row(std::size_t width, const std::string& name, const Count& decidable, const Count& open) {
-  std::cout << "| " << std::left << std::setw(static_cast<int>(width)) << name << " | " << std::setw(14) << shown(decidable)
-            << " | " << std::setw(14) << shown(open) << " |\n";
+void print_row(std::size_t width, const std::string& name, const std::string& decidable, const std::string& open) {
+  std::cout << "| " << std::left << std::setw(static_cast<int>(width)) << name << " | " << std::setw(12) << decidable << " | "
+            << std::setw(4) << open << " |\n";
 }
 
 /// Counts by some name of a slip, decidable and open.
@@ -93,9 +98,9 @@ void print_table(std::size_t width, Name name) {
     (one.open == nullptr ? decidable : open).add(one);
   }
   std::cout << "\n";
-  print_row(width, "caught", {}, {});
-  for (const auto& [title, row] : rows) print_row(width, title, row.first, row.second);
-  print_row(width, "all", decidable, open);
+  print_row(width, "slip", "caught", "open");
+  for (const auto& [title, row] : rows) print_row(width, title, shown(row.first), std::to_string(row.second.all));
+  print_row(width, "all", shown(decidable), std::to_string(open.all));
 }
 
 }  // namespace
@@ -121,7 +126,7 @@ TEST_CASE("every kind of slip is tried, and every open line is met and gives its
   std::map<const test::OpenField*, Count> lines;
   for (const Tried& one : all_tried()) {
     ++kinds[one.slip.kind];
-    if (one.open != nullptr) lines[one.open].add(one);
+    if (one.open != nullptr && one.is_tried) lines[one.open].add(one);
   }
   CHECK(kinds.size() == test::kSlipNames.size());
   for (const auto& [kind, number] : kinds) CHECK(number >= 100);
@@ -136,26 +141,27 @@ TEST_CASE("every kind of slip is tried, and every open line is met and gives its
 }
 
 TEST_CASE("the short way finds what a check of the whole content finds") {
-  constexpr std::size_t kEach = 120;
+  constexpr std::size_t kEach = 230;
   std::size_t silent = 0, seen = 0;
   for (std::size_t i = 0; i < all_tried().size(); i += kEach, ++seen) {
     const Tried& one = all_tried()[i];
     INFO(one.slip.path << " " << one.slip.told);
+    const auto caught = world().catches(one.slip);
     const auto whole = world().found_by_whole_check(one.slip);
-    CHECK(whole.empty() == !one.caught_by.has_value());
+    CHECK(whole.empty() == !caught.has_value());
     const auto found = world().found(one.slip);
     CHECK(std::includes(whole.begin(), whole.end(), found.begin(), found.end()));
     silent += whole.empty() ? 1 : 0;
   }
-  CHECK(seen >= 25);
-  CHECK(silent >= 3);
+  CHECK(seen >= 15);
+  CHECK(silent >= 2);
 }
 
 TEST_CASE("what was caught, as a table", "[.table]") {
   print_table(22, [](const Slip& slip) { return std::string(name_of(slip.kind)); });
   print_table(44, [](const Slip& slip) { return slip.field; });
   for (const Tried& one : all_tried()) {
-    if (one.caught_by) continue;
+    if (one.caught_by || !one.is_tried) continue;
     std::cout << (one.open ? "open    " : "ESCAPED ") << name_of(one.slip.kind) << " | " << one.slip.field << " | "
               << one.slip.path << " " << one.slip.told << "\n";
   }
