@@ -25,7 +25,7 @@ void unused_tools(const Proof& proof, const Procedure& procedure) {
   std::set<std::string> used;
   for (const auto& step : procedure.steps) used.insert(step.tools.begin(), step.tools.end());
   for (std::size_t i = 0; i < procedure.tools.size(); ++i) {
-    if (used.count(procedure.tools[i]) > 0) continue;
+    if (used.count(procedure.tools[i]) > 0 || record_of(proof, model::Kind::tool, procedure.tools[i]) == nullptr) continue;
     proof.findings.add(Rule::procedure_tools, procedure.span_of("tools." + std::to_string(i)),
                        "found " + procedure.tools[i] + " in the list, but no step uses it",
                        "take it out, or name it at its step");

@@ -77,6 +77,8 @@ const model::Record* record_of(const Proof& proof, model::Kind kind, std::string
   return record == nullptr || record->kind != kind ? nullptr : record;
 }
 
+bool is_whole_book(const Proof& proof) { return proof.base.handbook.chapters.size() > 1; }
+
 std::string did_you_mean(const std::string& nearest) { return nearest.empty() ? std::string() : "did you mean " + nearest + "?"; }
 
 }  // namespace benchleaf::prove

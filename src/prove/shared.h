@@ -36,6 +36,9 @@ std::string plain_words(std::string_view text);
 /// The record of a kind behind a reference `kind/id`, or nullptr.
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference);
 
+/// Whether the book is one to look for gaps in: an excerpt of a chapter leaves out what stands in the others.
+bool is_whole_book(const Proof& proof);
+
 /// `did you mean NEAREST?`, or empty.
 std::string did_you_mean(const std::string& nearest);
 

@@ -42,7 +42,7 @@ void check_suffix_letters(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const auto parsed = standards::parse_designation(cell.designation);
     const auto* designation = std::get_if<standards::Designation>(&parsed);
-    if (designation == nullptr || !cell.usable("designation")) continue;
+    if (designation == nullptr || designation->text() != cell.designation || !cell.usable("designation")) continue;
     for (const char letter : designation->suffix) {
       if (standards::row_of(proof.tables, "cell-suffixes", std::string(1, letter)) != nullptr) continue;
       proof.findings.add(Rule::cell_suffix, cell.span_of("designation"),

@@ -103,6 +103,7 @@ void check_meetings_agree(const Proof& proof) {
 }
 
 void check_liquids_have_data(const Proof& proof) {
+  if (!is_whole_book(proof)) return;
   const auto used = materials_of_parts(proof);
   for (const auto& [id, liquid] : proof.base.chemistries) {
     if (!liquid.usable("on-materials")) continue;

@@ -136,9 +136,6 @@ std::string finding_text(const json& finding) {
   return text;
 }
 
-/// What a tree of a few nameless records leaves out or says twice is no fault of theirs; tests/rules holds these rules.
-bool is_about_the_tree(const std::string& rule) { return rule.rfind("coverage.", 0) == 0 || rule == "record.twin"; }
-
 /// Exit code of the program, run in `folder`.
 int run(const fs::path& folder, const std::string& words) {
   const std::string command = "cd '" + folder.string() + "' && '" BENCHLEAF_PROGRAM "' " + words;
@@ -179,9 +176,7 @@ std::string CaseFolder::check() const {
   const int code = run(path(), "check --json --quiet >findings.json");
   std::string text = "exit " + std::to_string(code) + "\n";
   const json findings = json::parse(read_bytes(path() / "findings.json"));
-  for (const auto& finding : findings.at("findings")) {
-    if (!is_about_the_tree(finding.at("rule"))) text += finding_text(finding);
-  }
+  for (const auto& finding : findings.at("findings")) text += finding_text(finding);
   return text;
 }
 
