@@ -7,7 +7,6 @@
 #include <string>
 #include <string_view>
 #include <utility>
-#include <variant>
 #include <vector>
 
 #include "base/ascii.h"
@@ -22,14 +21,6 @@ namespace {
 using model::Node;
 using model::Record;
 using report::Rule;
-
-std::optional<base::Quantity> quantity_in(const Node* node) {
-  if (node == nullptr || !node->is_scalar()) return std::nullopt;
-  auto parsed = base::parse_quantity(node->text);
-  const auto* quantity = std::get_if<base::Quantity>(&parsed);
-  if (quantity == nullptr || !quantity->has_value()) return std::nullopt;
-  return *quantity;
-}
 
 /// The two names that ends of a range have in records.
 constexpr std::pair<std::string_view, std::string_view> kEnds[] = {{"from", "to"}, {"from", "below"}};
@@ -84,9 +75,7 @@ std::vector<base::Quantity> quantities_in_title(std::string_view title) {
   std::vector<base::Quantity> found;
   for (std::size_t i = 0; i + 1 < words.size(); ++i) {
     if (!base::is_digit(words[i].front())) continue;
-    auto parsed = base::parse_quantity(words[i] + " " + words[i + 1]);
-    const auto* quantity = std::get_if<base::Quantity>(&parsed);
-    if (quantity != nullptr && quantity->has_value()) found.push_back(*quantity);
+    if (const auto quantity = quantity_in(words[i] + " " + words[i + 1])) found.push_back(*quantity);
   }
   return found;
 }

@@ -23,16 +23,6 @@ using Codes = std::set<std::string>;
 
 std::string strength_path(std::size_t i) { return "made-of." + std::to_string(i) + ".strength"; }
 
-/// The figure of a strength in percent, whichever of the four kinds it is.
-std::optional<base::Interval> percent_of(const Chemistry& liquid, std::size_t i) {
-  const auto& strength = liquid.made_of[i].strength;
-  if (!strength || !strength->has_value() || !liquid.usable(strength_path(i))) return std::nullopt;
-  for (const auto unit : {Unit::percent_by_mass, Unit::percent_by_volume, Unit::percent_mass_by_volume}) {
-    if (const auto value = strength->in(unit)) return value;
-  }
-  return std::nullopt;
-}
-
 const model::Fact* derived_fact(const Proof& proof, const Chemistry& liquid, std::string_view output) {
   return proof.derived.facts.find(liquid.reference() + "#mixture-class." + std::string(output));
 }

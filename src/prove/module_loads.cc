@@ -4,7 +4,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
 #include <vector>
 
 #include "base/ascii.h"
@@ -51,9 +50,7 @@ std::vector<base::Quantity> currents_in(const std::string& text) {
     std::size_t begin = end;
     while (begin > 0 && std::string_view("0123456789. to").find(text[begin - 1]) != std::string_view::npos) --begin;
     while (begin < end && !base::is_digit(text[begin])) ++begin;
-    auto parsed = base::parse_quantity(text.substr(begin, end - begin) + "µA");
-    const auto* quantity = std::get_if<base::Quantity>(&parsed);
-    if (quantity != nullptr && quantity->has_value()) found.push_back(*quantity);
+    if (const auto quantity = quantity_in(text.substr(begin, end - begin) + "µA")) found.push_back(*quantity);
   }
   return found;
 }

@@ -37,16 +37,6 @@ const Substance* substance_of(const Proof& proof, const std::string& reference) 
   return record == nullptr ? nullptr : &proof.base.substances.at(record->id);
 }
 
-/// The share of a part in percent by mass or volume, or in g per 100 mL, which for what is thin is the same.
-std::optional<base::Interval> percent_of(const Chemistry& liquid, std::size_t i) {
-  const auto& strength = liquid.made_of[i].strength;
-  if (!strength || !strength->has_value() || !liquid.usable("made-of." + std::to_string(i) + ".strength")) return std::nullopt;
-  for (const auto unit : {Unit::percent_by_mass, Unit::percent_by_volume, Unit::percent_mass_by_volume}) {
-    if (const auto value = strength->in(unit)) return value;
-  }
-  return std::nullopt;
-}
-
 /// The pH of a thin weak acid by its first constant: half of pKa less the logarithm of its mol/L.
 std::optional<double> acid_ph(const Substance& acid, double percent) {
   const auto mass = stated_value(acid, "molar-mass", acid.molar_mass, Unit::gram_per_mole);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <variant>
 
 #include "base/ascii.h"
 #include "base/number.h"
@@ -34,6 +35,17 @@ std::optional<double> stated_value(const model::Record& record, std::string_view
   const auto value = quantity->value_in(unit);
   if (!value) return std::nullopt;
   return base::tidy(*value);
+}
+
+std::optional<base::Quantity> quantity_in(std::string_view text) {
+  auto parsed = base::parse_quantity(text);
+  const auto* quantity = std::get_if<base::Quantity>(&parsed);
+  if (quantity == nullptr || !quantity->has_value()) return std::nullopt;
+  return *quantity;
+}
+
+std::optional<base::Quantity> quantity_in(const Node* node) {
+  return node != nullptr && node->is_scalar() ? quantity_in(std::string_view(node->text)) : std::nullopt;
 }
 
 std::string shown(const std::optional<base::Quantity>& quantity) { return quantity ? base::terminal(*quantity) : "nothing"; }
@@ -75,6 +87,15 @@ std::string plain_words(std::string_view text) { return base::parted_words(text,
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference) {
   const model::Record* record = proof.base.find(reference);
   return record == nullptr || record->kind != kind ? nullptr : record;
+}
+
+std::optional<base::Interval> percent_of(const model::Chemistry& liquid, std::size_t part) {
+  const auto& strength = liquid.made_of[part].strength;
+  if (!strength || !strength->has_value() || !liquid.usable("made-of." + std::to_string(part) + ".strength")) return std::nullopt;
+  for (const auto unit : {base::Unit::percent_by_mass, base::Unit::percent_by_volume, base::Unit::percent_mass_by_volume}) {
+    if (const auto value = strength->in(unit)) return value;
+  }
+  return std::nullopt;
 }
 
 bool is_whole_book(const Proof& proof) { return proof.base.handbook.chapters.size() > 1; }

@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "base/quantity.h"
+#include "model/knowledge_base.h"
 #include "model/node.h"
 #include "prove/proof.h"
 
@@ -14,6 +15,11 @@ namespace benchleaf::prove {
 /// The nominal of a stated quantity in a unit, tidied; nothing where the field is unusable, absent or states no value.
 std::optional<double> stated_value(const model::Record& record, std::string_view path,
                                    const std::optional<base::Quantity>& quantity, base::Unit unit);
+
+/// A text as a quantity that states a value; nothing for any other.
+std::optional<base::Quantity> quantity_in(std::string_view text);
+/// The same of a value of a record, which may be missing.
+std::optional<base::Quantity> quantity_in(const model::Node* node);
 
 /// The quantity as the terminal shows it.
 std::string shown(const std::optional<base::Quantity>& quantity);
@@ -35,6 +41,9 @@ std::string plain_words(std::string_view text);
 
 /// The record of a kind behind a reference `kind/id`, or nullptr.
 const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference);
+
+/// The share of a part of a liquid in per cent, whichever of the three kinds it is; nothing where none is stated.
+std::optional<base::Interval> percent_of(const model::Chemistry& liquid, std::size_t part);
 
 /// Whether the book is one to look for gaps in: an excerpt of a chapter leaves out what stands in the others.
 bool is_whole_book(const Proof& proof);

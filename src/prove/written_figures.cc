@@ -3,7 +3,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
 
 #include "base/number.h"
 #include "prove/published_checks.h"
@@ -17,13 +16,6 @@ using base::Quantity;
 using model::PublishedTable;
 using model::Record;
 using report::Rule;
-
-std::optional<Quantity> quantity_of(const std::string& text) {
-  auto parsed = base::parse_quantity(text);
-  const auto* quantity = std::get_if<Quantity>(&parsed);
-  if (quantity == nullptr || !quantity->has_value()) return std::nullopt;
-  return *quantity;
-}
 
 /// Whether ` or ` parts the name of this unit off a list of units.
 bool lists(std::string_view units, std::string_view unit) {
@@ -43,7 +35,7 @@ std::string unit_name(const Quantity& quantity) {
 
 /// Whether a bound of the table lies on the wrong side of a figure.
 bool beyond(const Quantity& found, const PublishedTable::Row& row, const char* column, bool least) {
-  const auto bound = quantity_of(standards::cell_text(row, column));
+  const auto bound = quantity_in(standards::cell_text(row, column));
   const auto value = bound ? found.in(bound->unit) : std::nullopt;
   if (!value) return false;
   const double end = base::tidy(bound->stated.nominal);
@@ -52,7 +44,7 @@ bool beyond(const Quantity& found, const PublishedTable::Row& row, const char* c
 
 void check_figure(const Proof& proof, const Record& record, const std::string& path, const PublishedTable::Row& row) {
   const model::Node* node = record.root.at_path(path);
-  const auto found = node != nullptr && record.usable(path) ? quantity_of(node->text) : std::nullopt;
+  const auto found = record.usable(path) ? quantity_in(node) : std::nullopt;
   if (!found) return;
   const std::string& units = standards::cell_text(row, "units");
   if (!lists(units, unit_name(*found))) {
