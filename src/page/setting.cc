@@ -7,8 +7,9 @@
 namespace benchleaf::page {
 
 Look Setting::sized(Look look) const {
-  look.size_pt *= scale;
-  look.leading_pt *= scale;
+  const double factor = std::max(scale, least_pt / look.size_pt);
+  look.size_pt *= factor;
+  look.leading_pt *= factor;
   return look;
 }
 

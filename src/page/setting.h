@@ -33,7 +33,8 @@ struct Setting {
 
   std::vector<OutlineLine> outline;
 
-  double scale = 1;  ///< how much larger than in the book a chart sets words and what goes with them
+  double scale = 1;     ///< how much larger than in the book a chart sets words and what goes with them
+  double least_pt = 0;  ///< words that grow with the chart are set no smaller: what is read at arm's length
   Look sized(Look look) const;
   Length mm(double length) const { return from_mm(length * scale); }
 

@@ -86,7 +86,7 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
 
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
   model::Table table;
-  table.columns = {column("crust", model::Column::Align::left, true), column("dab with, in this order"), column("never")};
+  table.columns = {column("crust", model::Column::Align::left, true), column("dab with, in order"), column("never")};
   for (const model::Residue* residue : wanted_records(desk, wanted, model::Kind::residue, desk.records.residues)) {
     Line dab(desk);
     for (const std::string& liquid : residue->answers) {

@@ -115,6 +115,7 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
   Trial trial;
   trial.width = width_of(paper, columns);
   setting.scale = words_pt / look::table_cell().size_pt;
+  setting.least_pt = kFloorPt;
   for (const model::Panel& panel : panels) {
     PanelWidth width = trial.width;
     if (!panel.wide) width.parts = 1;
@@ -124,6 +125,7 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
   }
   trial.arrangement = arrange(trial.sizes, columns, setting.mm(kPanelGapMm));
   setting.scale = 1;
+  setting.least_pt = 0;
   return trial;
 }
 

@@ -3,7 +3,7 @@
 usage: chart_check.py FOLDER CONTENT
 
 The floors are those of reading at 60 cm: 16 minutes of arc of capital height for words, 20 for keys (common practice for
-signs, no source). The papers are ISO 216 and ANSI/ASME Y14.1.
+signs, no source); captions, which are read with the chart in the hand, may be smaller. The papers are ISO 216 and ANSI/ASME Y14.1.
 """
 
 import json
@@ -15,7 +15,9 @@ import tools
 
 MM = 72 / 25.4
 PAPERS = {"a4": (210, 297), "letter": (215.9, 279.4), "a3": (297, 420), "tabloid": (279.4, 431.8)}
-SMALLEST, TRADE_NUMBER = 9.5, 18.0
+CAPTION, WORDS, TRADE_NUMBER = 9.5, 11.2, 18.0
+# From the edge of the paper: check bar and legend, title and imprint. Captions stand there and nowhere else.
+BANDS_MM = {"foot": 22, "head": 21}
 CLEAR_MM = 6
 FEWEST = 40  # words on a side: with fewer, nothing was looked at
 
@@ -34,11 +36,16 @@ def trade_numbers(content):
     return {fields[key] for kind, _, fields in records.read(content) if kind == "cell" for key in keys if key in fields}
 
 
-def type_faults(words, numbers):
+def least_size(word, height):
+    in_band = word["y"] < BANDS_MM["foot"] * MM or word["y"] > height - BANDS_MM["head"] * MM
+    return CAPTION if in_band else WORDS
+
+
+def type_faults(words, numbers, height):
     for word in words:
         if not word["text"].strip():
             continue
-        if word["size"] < SMALLEST - 0.01:
+        if word["size"] < least_size(word, height) - 0.01:
             yield f'"{word["text"]}" is set at {word["size"]:.2f} pt'
         if word["text"].strip() in numbers and word["size"] < TRADE_NUMBER - 0.01:
             yield f'number "{word["text"]}" is set at {word["size"]:.2f} pt'
@@ -62,7 +69,7 @@ def paper_faults(name, page):
 def faults_of(pdf, numbers):
     paper = pdf.stem.rsplit("-", 1)[1]
     for number, page in enumerate(pages_of(pdf), 1):
-        found = [*paper_faults(paper, page), *type_faults(page["words"], numbers), *edge_faults(page)]
+        found = [*paper_faults(paper, page), *type_faults(page["words"], numbers, page["height"]), *edge_faults(page)]
         if len(page["words"]) < FEWEST:
             found.append(f'only {len(page["words"])} words')
         yield from (f"{pdf.name} side {number}: {fault}" for fault in found)

@@ -87,9 +87,15 @@ class Charts(unittest.TestCase):
         return {"text": text, "size": size, "x": x, "y": y, "width": width}
 
     def test_small_type_is_found(self):
-        words = [self.word("low", 11.2), self.word("mm", 9.4), self.word("393", 14)]
-        self.assertEqual(list(chart_check.type_faults(words, {"393"})),
-                         ['"mm" is set at 9.40 pt', 'number "393" is set at 14.00 pt'])
+        words = [self.word("low", 11.2), self.word("mm", 11.1), self.word("393", 14)]
+        self.assertEqual(list(chart_check.type_faults(words, {"393"}, 842)),
+                         ['"mm" is set at 11.10 pt', 'number "393" is set at 14.00 pt'])
+
+    def test_captions_stand_in_the_bands_only(self):
+        words = [self.word("edition", 9.5, y=810), self.word("100 mm", 9.5, y=30), self.word("tiny", 9.4, y=30),
+                 self.word("never", 9.5, y=70)]
+        self.assertEqual(list(chart_check.type_faults(words, set(), 842)),
+                         ['"tiny" is set at 9.40 pt', '"never" is set at 9.50 pt'])
 
     def test_words_at_the_edge_are_found(self):
         page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}
