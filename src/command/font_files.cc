@@ -1,4 +1,4 @@
-// In: the list of fonts. Out: their bytes and hashes, from the folders of the distribution.
+// In: the list of fonts and what goes with them. Out: their bytes and hashes, from the folders of the distribution.
 
 #include "command/font_files.h"
 
@@ -11,8 +11,6 @@ namespace benchleaf::command {
 namespace {
 
 using report::Rule;
-
-constexpr const char* kHyphenation = "/usr/share/hyphen/hyph_en_GB.dic";
 
 bool read_one(const read::FontEntry& entry, page::FontFile& file, report::Findings& findings) {
   auto bytes = read_file(entry.path);
@@ -42,10 +40,9 @@ FontBytes read_font_files(const read::FontList& list, report::Findings& findings
     file.face = *face;
     if (read_one(entry, file, findings)) out.fonts.push_back(std::move(file));
   }
+  read_one(list.hyphenation, out.hyphenation, findings);
   read_one(list.profile, out.profile, findings);
   return out;
 }
-
-std::string read_hyphenation() { return read_file(kHyphenation).value_or(std::string()); }
 
 }  // namespace benchleaf::command

@@ -17,6 +17,11 @@ std::string points(double value) {
   return text.data();
 }
 
+/// Empty where the run had no use for the file.
+std::string file_line(const std::string& what, const page::FontFile& file) {
+  return file.hash.empty() ? std::string() : what + " " + file.hash + " " + file.file + "\n";
+}
+
 }  // namespace
 
 std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
@@ -25,10 +30,8 @@ std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
   text += "edition " + handbook.edition + "\n";
   text += "date " + handbook.date + "\n";
   text += std::string("program benchleaf ") + BENCHLEAF_VERSION + "\n";
-  for (const auto& font : bound.fonts.fonts) text += "font " + font.hash + " " + font.file + "\n";
-  if (!bound.fonts.profile.hash.empty()) {
-    text += "profile " + bound.fonts.profile.hash + " " + bound.fonts.profile.file + "\n";
-  }
+  for (const auto& font : bound.fonts.fonts) text += file_line("font", font);
+  text += file_line("hyphenation", bound.fonts.hyphenation) + file_line("profile", bound.fonts.profile);
   for (const std::string& remark : bound.remarks) text += "type " + remark + "\n";
   for (const auto& [name, bytes] : bound.files) text += "file " + base::sha256(bytes) + " " + name + "\n";
   return text;

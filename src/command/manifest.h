@@ -20,7 +20,8 @@ struct Bound {
   std::vector<std::string> remarks;  ///< how large the charts came out
 };
 
-/// MANIFEST: what was written, from what: edition, fonts with their hashes, remarks, every file with its SHA-256, in order.
+/// MANIFEST: what was written, from what: edition, fonts and hyphenation patterns with their hashes, remarks, every file with its
+/// SHA-256, in order.
 std::string manifest_text(const model::Handbook& handbook, const Bound& bound);
 
 /// `chart-cells-a3.pdf side 1 words 12.40 pt numbers 19.93 pt columns 3 limited by "By size"`

@@ -12,7 +12,7 @@ namespace benchleaf::command {
 std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findings& findings) {
   FontBytes bytes = read_font_files(list, findings);
   page::FontSet fonts = page::FontSet::open(bytes.fonts, findings);
-  page::Hyphenator hyphenator = page::Hyphenator::open(read_hyphenation(), findings);
+  page::Hyphenator hyphenator = page::Hyphenator::open(bytes.hyphenation.bytes, findings);
   if (findings.has_errors() || !fonts.complete()) return std::nullopt;
   return TypeCase{std::move(bytes), std::move(fonts), std::move(hyphenator)};
 }

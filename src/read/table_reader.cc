@@ -200,6 +200,7 @@ FontList read_fonts(const FileSource& schema, const Shapes& shapes, base::FileTa
   const DecodeContext context{file.report.unusable, {}};
   const Fields fields(*file.root, {}, context);
   for (const Fields& font : fields.parts("fonts")) list.fonts.push_back(font_entry(font));
+  if (std::optional<Fields> hyphenation = fields.part("hyphenation")) list.hyphenation = font_entry(*hyphenation);
   if (std::optional<Fields> profile = fields.part("profile")) list.profile = font_entry(*profile);
   return list;
 }

@@ -14,9 +14,9 @@ namespace benchleaf::read {
 /// tables/*.yaml of a schema folder to typed tables; a missing table or a cell that does not fit is a finding.
 model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::FileTable& files, report::Findings& findings);
 
-/// A font file or colour profile that the outputs are made with.
+/// A font file, hyphenation patterns or a colour profile that the outputs are made with.
 struct FontEntry {
-  std::string role;  ///< text, text-italic, ...; empty for the profile
+  std::string role;  ///< text, text-italic, ...; empty for what is no font
   std::string file;
   std::string path;
   std::string package;
@@ -27,6 +27,7 @@ struct FontEntry {
 
 struct FontList {
   std::vector<FontEntry> fonts;  ///< in file order
+  FontEntry hyphenation;
   FontEntry profile;
 };
 

@@ -148,6 +148,27 @@ TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
   CHECK(files.at("MANIFEST").find("edition 1\n") != std::string::npos);
 }
 
+TEST_CASE("bind holds the hyphenation patterns against their recorded hash and names them in MANIFEST") {
+  Workplace place;
+  const fs::path list = place.path() / "schema/fonts.yaml";
+  const std::string recorded = read(list);
+  const std::string path = "/usr/share/hyphen/hyph_en_GB.dic";
+  const std::string hash = benchleaf::base::sha256(read(path));
+  const auto with = [&](const std::string& what, const std::string& instead) {
+    std::string changed = recorded;
+    REQUIRE(changed.find(what) != std::string::npos);
+    std::ofstream(list) << changed.replace(changed.find(what), what.size(), instead);
+    return place.run("bind --only pdf --paper a4");
+  };
+  const Ran other = with(hash, std::string(64, 'f'));
+  CHECK(other.code == 0);
+  CHECK(other.err.find("[font.version]") != std::string::npos);
+  CHECK(read(place.path() / "out/handbook/MANIFEST").find("\nhyphenation " + hash + " hyph_en_GB.dic\n") != std::string::npos);
+  const Ran missing = with(path, "/no/such/file");
+  CHECK(missing.code == 1);
+  CHECK(missing.err.find("install the package hyphen-en-gb") != std::string::npos);
+}
+
 TEST_CASE("a bind that is asked for nothing says so and writes nothing") {
   Workplace place;
   const Ran ran = place.run("bind --only pdf --paper a3");

@@ -20,7 +20,7 @@ std::string read_file(const std::string& path) {
   return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
 }
 
-/// `role: path` of each entry of schema/fonts.yaml; the colour profile has the role `profile`.
+/// `role: path` of each entry of schema/fonts.yaml; what is no font has its key as its role, `profile`.
 std::map<std::string, std::string> font_paths() {
   std::ifstream lines("schema/fonts.yaml");
   std::map<std::string, std::string> paths;
@@ -30,7 +30,7 @@ std::map<std::string, std::string> font_paths() {
       const std::size_t at = line.find(key);
       return at == std::string::npos ? std::string() : line.substr(at + key.size());
     };
-    if (line == "profile:") role = "profile";
+    if (line == "hyphenation:" || line == "profile:") role = line.substr(0, line.size() - 1);
     if (const std::string name = value_of("- role: "); !name.empty()) role = name;
     if (const std::string path = value_of(" path: "); !path.empty()) paths[role] = path;
   }

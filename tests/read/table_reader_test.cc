@@ -68,6 +68,7 @@ TEST_CASE("the real tables are read, typed, with an origin for each row") {
   CHECK(schema.tables.find("cell-systems")->rows.size() == schema.tables.cell_systems.size());
   CHECK(schema.fonts.fonts.size() >= 10);
   CHECK(schema.fonts.fonts.front().sha256.size() == 64);
+  CHECK(schema.fonts.hyphenation.sha256.size() == 64);
   CHECK_FALSE(schema.fonts.profile.file.empty());
 }
 

@@ -25,7 +25,7 @@ std::vector<page::FontFile> font_files() {
   std::istringstream lines(file_bytes("schema/fonts.yaml"));
   std::string role;
   for (std::string line; std::getline(lines, line);) {
-    if (line.rfind("profile:", 0) == 0) break;
+    if (line.rfind("hyphenation:", 0) == 0) break;
     if (const std::string found = value_of(line, "role"); !found.empty()) role = found;
     const std::string path = value_of(line, "path");
     const auto face = page::face_named(role);
