@@ -95,7 +95,7 @@ std::shared_ptr<const Drawing> cell_drawing(const Desk& desk, const model::Cell&
   if (across == nullptr || high == nullptr || !across->value || !high->value) return nullptr;
   const double diameter = *across->value;
   const double height = *high->value;
-  const double cap = cell.system.compare(0, 7, "lithium") == 0 ? kLithiumCap : kCap;
+  const double cap = is_lithium(cell) ? kLithiumCap : kCap;
   Drawing drawing;
   drawing.true_size = true;
   const double left = std::max(kMargin, (kTextWidth - diameter) / 2);

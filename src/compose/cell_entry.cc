@@ -46,13 +46,12 @@ std::string drain_words(const model::Cell& cell) {
 }
 
 void say_peer(const Desk& desk, Line& line, const derive::Peer& peer, bool first) {
-  const model::Record* record = desk.records.find(peer.cell);
-  if (record == nullptr || record->kind != model::Kind::cell) return;
-  const auto& cell = static_cast<const model::Cell&>(*record);
+  const model::Cell* cell = desk.cell(peer.cell);
+  if (cell == nullptr) return;
   if (!first) line.say("; ");
   line.link(peer.cell);
-  std::string what = peer.same_system ? drain_words(cell) : plain_words(cell.system);
-  if (cell.status == "withdrawn") what += what.empty() ? "no longer made" : ", no longer made";
+  std::string what = peer.same_system ? drain_words(*cell) : plain_words(cell->system);
+  if (cell->status == "withdrawn") what += what.empty() ? "no longer made" : ", no longer made";
   if (!what.empty()) line.say(" " + what);
   line.say("\u00A0").sign({peer.trust, true});
 }

@@ -1,10 +1,10 @@
 // In: what a page asks for in a fenced block `bench`. Out: the blocks, made from records, tables and facts.
 #include <optional>
 
-#include "compose/cell_drawing.h"
 #include "compose/entry_maker.h"
 #include "compose/prose.h"
 #include "compose/reckoned_table.h"
+#include "compose/size_rows.h"
 #include "model/signs.h"
 
 namespace benchleaf::compose {
@@ -41,17 +41,13 @@ model::Table published_table(const Desk& desk, const model::PublishedTable& publ
   return table;
 }
 
-const model::Cell* cell_of(const Desk& desk, const std::string& reference) {
-  const model::Record* record = desk.records.find(reference);
-  return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
-}
-
 /// `1.65 mm  337 SR416SW silver oxide, low`: all cells of one size.
-void say_family(const Desk& desk, Line& line, const derive::SizeFamily& family, const model::Cell& first) {
+void say_family(const Desk& desk, Line& line, const derive::SizeFamily& family) {
+  const model::Cell& first = *desk.cell(family.cells.front());
   line.fact(first, "size.height", {}, model::Style::bold).say("\u00A0").sign(desk.sign(first, "size.height")).say("  ");
   bool starts = true;
   for (const std::string& reference : family.cells) {
-    const model::Cell* one = cell_of(desk, reference);
+    const model::Cell* one = desk.cell(reference);
     if (one == nullptr) continue;
     line.say(starts ? "" : "; ").link(reference).say(" " + plain_words(one->system));
     if (one->drain == "low" || one->drain == "high") line.say(", " + one->drain);
@@ -59,27 +55,12 @@ void say_family(const Desk& desk, Line& line, const derive::SizeFamily& family, 
   }
 }
 
-/// Every size on file: a row for each diameter with the outline to lay the cell on, in it a line for each height.
+/// Every size on file.
 model::Table size_finder(const Desk& desk) {
   model::Table table;
   table.name = "size-finder";
   table.columns = {column("diameter", model::Column::Align::left, true), column("height and cells")};
-  std::vector<Line> lines;
-  double last = -1;
-  for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
-    const model::Cell* first = family.cells.empty() ? nullptr : cell_of(desk, family.cells.front());
-    const model::Fact* across = first == nullptr ? nullptr : desk.fact(*first, "size.diameter");
-    if (across == nullptr) continue;
-    if (family.diameter_mm > last) {
-      table.rows.push_back({{{{model::fact_run(*across)}, cell_outline(*across)}, {}}, {}});
-      lines.emplace_back(desk);
-    } else {
-      lines.back().line_break();
-    }
-    say_family(desk, lines.back(), family, *first);
-    last = family.diameter_mm;
-  }
-  for (std::size_t i = 0; i < lines.size(); ++i) table.rows[i].cells[1].runs = lines[i].take();
+  table.rows = size_rows(desk, model::Style::plain, say_family);
   return table;
 }
 

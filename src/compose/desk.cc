@@ -36,8 +36,17 @@ const model::Fact* Desk::fact(const model::Record& record, std::string_view path
 
 Sign Desk::sign(const model::Record& record, std::string_view path) const {
   if (const model::Fact* found = fact(record, path)) return {found->trust, found->derived};
+  return basis_sign(record, path);
+}
+
+Sign Desk::basis_sign(const model::Record& record, std::string_view path) {
   const model::Basis* basis = record.basis_for(path);
   return {basis == nullptr ? model::Trust::memory : basis->trust, false};
+}
+
+const model::Cell* Desk::cell(std::string_view reference) const {
+  const model::Record* record = records.find(reference);
+  return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
 }
 
 std::string Desk::name(std::string_view reference) const {
@@ -59,6 +68,18 @@ std::string plain_words(std::string_view id) {
   return words;
 }
 
+std::string listed(const std::vector<std::string>& words) {
+  std::string text;
+  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+  return text;
+}
+
+std::string display_words(const std::string& display) {
+  if (display == "lcd") return "liquid crystal display";
+  if (display == "led") return "light-emitting display";
+  return display;
+}
+
 std::string field_words(std::string_view path) {
   const std::string_view field = path.substr(0, path.find('.'));
   if (field == "cas") return "CAS number";
@@ -76,5 +97,7 @@ const std::string& cell_key(const model::Cell& cell) {
   if (!cell.trade_number.empty()) return cell.trade_number;
   return cell.consumer_number.empty() ? cell.designation : cell.consumer_number;
 }
+
+bool is_lithium(const model::Cell& cell) { return cell.system.rfind("lithium", 0) == 0; }
 
 }  // namespace benchleaf::compose

@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "compose/uses.h"
 #include "derive/derive.h"
@@ -29,17 +30,27 @@ struct Desk {
   const model::Fact* fact(const model::Record& record, std::string_view path) const;
   /// Sign of a value: that of its fact, else of the basis stated for it, else recalled.
   Sign sign(const model::Record& record, std::string_view path) const;
+  /// Sign of what a record states itself: that of its basis, else recalled.
+  static Sign basis_sign(const model::Record& record, std::string_view path);
+  /// `cell/ID`, or nullptr where the reference is to something else.
+  const model::Cell* cell(std::string_view reference) const;
   /// What a record is called in running text: `393 SR754W`, `isopropyl alcohol`; the reference where it is none.
   std::string name(std::string_view reference) const;
 };
 
 /// `silver-oxide` to `silver oxide`.
 std::string plain_words(std::string_view id);
+/// `, ` between them.
+std::string listed(const std::vector<std::string>& words);
+/// `lcd` to `liquid crystal display`.
+std::string display_words(const std::string& display);
 /// What a value is called beside its sign: `size.diameter` and `size.height` are both `size`.
 std::string field_words(std::string_view path);
 /// With a capital at the start.
 std::string sentence_case(std::string_view text);
 /// What a cell is looked up by: its trade number, else its consumer number, else its designation.
 const std::string& cell_key(const model::Cell& cell);
+/// Lithium cells have other caps and other voltages than the rest.
+bool is_lithium(const model::Cell& cell);
 
 }  // namespace benchleaf::compose

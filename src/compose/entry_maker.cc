@@ -126,12 +126,6 @@ void add_once(std::vector<std::string>& list, std::string text) {
   if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(std::move(text));
 }
 
-std::string listed(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-  return text;
-}
-
 /// A conflict names its source where it is printed.
 bool is_conflict(std::string_view path) { return path.substr(0, path.find('.')) == "conflicts"; }
 

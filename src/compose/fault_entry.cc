@@ -4,20 +4,10 @@
 
 namespace benchleaf::compose {
 
-namespace {
-
-std::string shown_words(const std::string& display) {
-  if (display == "lcd") return "liquid crystal display";
-  if (display == "led") return "light-emitting display";
-  return display;
-}
-
-}  // namespace
-
 model::Entry make_entry(const Desk& desk, const model::Symptom& symptom) {
   EntryMaker maker(desk, symptom, model::Entry::Rank::title);
   Line shown(desk);
-  for (const std::string& display : symptom.shown_by) shown.say(shown.empty() ? "" : ", ").say(shown_words(display));
+  for (const std::string& display : symptom.shown_by) shown.say(shown.empty() ? "" : ", ").say(display_words(display));
   maker.entry().second = shown.take();
   maker.paragraph({model::text_run(symptom.looks)}, model::Paragraph::Role::lead);
   model::Table table;

@@ -9,12 +9,6 @@ namespace benchleaf::compose {
 
 namespace {
 
-std::string listed(const std::vector<std::string>& words) {
-  std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-  return text;
-}
-
 void add_head(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
   model::Entry& entry = maker.entry();
   if (!chemistry.also_called.empty()) entry.second = {model::text_run(listed(chemistry.also_called))};

@@ -47,11 +47,8 @@ std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& reco
   const std::vector<model::Meeting>& own = bench::meetings_of(record);
   for (std::size_t i = 0; i < own.size(); ++i) {
     met.insert(own[i].with);
-    const model::Basis* basis = record.basis_for("meets." + std::to_string(i));
-    rows.push_back({own[i].with,
-                    own[i].verdict,
-                    meeting_words(desk, own[i].effect, own[i].product, own[i].when),
-                    {basis == nullptr ? model::Trust::memory : basis->trust, false}});
+    rows.push_back({own[i].with, own[i].verdict, meeting_words(desk, own[i].effect, own[i].product, own[i].when),
+                    Desk::basis_sign(record, "meets." + std::to_string(i))});
   }
   const auto add = [&](const std::string& other) {
     if (met.count(other) > 0) return;

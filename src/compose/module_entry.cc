@@ -6,12 +6,6 @@ namespace benchleaf::compose {
 
 namespace {
 
-std::string display_words(const std::string& display) {
-  if (display == "lcd") return "liquid crystal display";
-  if (display == "led") return "light-emitting display";
-  return display;
-}
-
 void add_loads(const Desk& desk, const model::Module& module, EntryMaker& maker) {
   model::Table table;
   table.name = "loads";

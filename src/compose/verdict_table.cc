@@ -10,19 +10,6 @@
 
 namespace benchleaf::compose {
 
-namespace {
-
-int rank(model::Verdict verdict) {
-  switch (verdict) {
-    case model::Verdict::never: return 0;
-    case model::Verdict::with_limits: return 1;
-    case model::Verdict::use: return 2;
-  }
-  return 2;
-}
-
-}  // namespace
-
 std::string joined(const std::string& one, const std::string& other, const char* between) {
   if (one.empty() || other.empty()) return one + other;
   return one + between + other;
@@ -64,7 +51,7 @@ model::Runs harmless_line(const Desk& desk, const std::vector<VerdictRow>& rows)
 void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject,
                   std::vector<VerdictRow> rows) {
   std::stable_sort(rows.begin(), rows.end(), [&desk](const VerdictRow& one, const VerdictRow& other) {
-    if (rank(one.verdict) != rank(other.verdict)) return rank(one.verdict) < rank(other.verdict);
+    if (one.verdict != other.verdict) return one.verdict > other.verdict;
     return index_before(desk.name(one.record), desk.name(other.record));
   });
   model::Table table;

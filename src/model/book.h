@@ -27,6 +27,7 @@ enum class Style : unsigned {
 constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
 constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }
 
+/// The graver, the greater.
 enum class Verdict { use, with_limits, never };
 
 /// A piece of running text. `fact` set: the text is that fact's `printed`. `target` set: the text is a link to that anchor.

@@ -2,10 +2,10 @@
 #include <algorithm>
 #include <utility>
 
-#include "compose/cell_drawing.h"
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/line.h"
+#include "compose/size_rows.h"
 #include "derive/natural_order.h"
 
 namespace benchleaf::compose {
@@ -13,8 +13,6 @@ namespace benchleaf::compose {
 namespace {
 
 constexpr std::size_t kRuleEvery = 5;
-
-bool is_lithium(const model::Cell& cell) { return cell.system.rfind("lithium", 0) == 0; }
 
 /// What parts one system from the next in the few letters of a column; of lithium its voltage matters.
 std::string kind_words(const model::Cell& cell) {
@@ -42,11 +40,6 @@ model::TableRow number_row(const Desk& desk, const model::Cell& cell, bool joins
           joins_next};
 }
 
-const model::Cell* cell_named(const Desk& desk, const std::string& reference) {
-  const model::Record* record = desk.records.find(reference);
-  return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
-}
-
 bool is_wanted(const Wanted& wanted, const model::Cell& cell) {
   const auto& list = wanted.records;
   return list.empty() || std::find(list.begin(), list.end(), cell.reference()) != list.end() ||
@@ -54,13 +47,12 @@ bool is_wanted(const Wanted& wanted, const model::Cell& cell) {
 }
 
 /// `5.4  309 low  393 high  AG5 alkaline`
-bool say_size(const Desk& desk, Line& line, const derive::SizeFamily& family, const Wanted& wanted) {
+void say_size(const Desk& desk, Line& line, const derive::SizeFamily& family, const Wanted& wanted) {
   bool first = true;
   for (const std::string& reference : family.cells) {
-    const model::Cell* cell = cell_named(desk, reference);
+    const model::Cell* cell = desk.cell(reference);
     if (cell == nullptr || !is_wanted(wanted, *cell)) continue;
     if (first) {
-      if (!line.empty()) line.line_break();
       line.fact(*cell, "size.height", {}, model::Style::look_up);
       mark_doubt(desk, line, *cell, "size.height");
     }
@@ -72,7 +64,6 @@ bool say_size(const Desk& desk, Line& line, const derive::SizeFamily& family, co
     }
     first = false;
   }
-  return !first;
 }
 
 }  // namespace
@@ -96,22 +87,9 @@ PanelBlocks cell_numbers(const Desk& desk, const Wanted& wanted) {
 PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted) {
   model::Table table;
   table.columns = {column("across", model::Column::Align::left, true), column("height, number, drain")};
-  std::vector<Line> lines;
-  double last = -1;
-  for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
-    Line line(desk);
-    const bool goes_on = family.diameter_mm <= last;
-    Line& target = goes_on ? lines.back() : line;
-    if (!say_size(desk, target, family, wanted)) continue;
-    if (goes_on) continue;
-    const model::Cell* first = cell_named(desk, family.cells.front());
-    const model::Fact* across = first == nullptr ? nullptr : desk.fact(*first, "size.diameter");
-    if (across == nullptr) continue;
-    table.rows.push_back({{{{model::fact_run(*across, model::Style::look_up)}, cell_outline(*across)}, {}}, {}});
-    lines.push_back(std::move(line));
-    last = family.diameter_mm;
-  }
-  for (std::size_t i = 0; i < lines.size(); ++i) table.rows[i].cells[1].runs = lines[i].take();
+  table.rows = size_rows(desk, model::Style::look_up, [&wanted](const Desk& own, Line& line, const derive::SizeFamily& family) {
+    say_size(own, line, family, wanted);
+  });
   if (table.rows.empty()) return {};
   return {std::move(table)};
 }
