@@ -38,11 +38,10 @@ void EntryMaker::links(std::string label, const std::vector<std::string>& refere
   run_in(std::move(label), text.links(references));
 }
 
-void EntryMaker::list(std::string title, const std::vector<std::string>& items, bool ordered) {
+void EntryMaker::list(std::string title, const std::vector<std::string>& items) {
   if (items.empty()) return;
   heading(std::move(title));
   model::List list;
-  list.ordered = ordered;
   for (const std::string& item : items) list.items.push_back({paragraph_block({model::text_run(item)})});
   add({std::move(list)});
 }

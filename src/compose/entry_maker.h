@@ -34,7 +34,7 @@ class EntryMaker {
   void run_in(std::string label, Line& text);
   void links(std::string label, const std::vector<std::string>& references);
   /// A heading and a list of sentences.
-  void list(std::string title, const std::vector<std::string>& items, bool ordered = false);
+  void list(std::string title, const std::vector<std::string>& items);
   /// A table of label, value and sign for those values that are on file.
   void values(std::string table_name, const std::vector<Labelled>& values);
   void table(model::Table table);

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "html/contents.h"
-#include "html/drawings.h"
 #include "html/entry.h"
 #include "html/index_list.h"
 #include "html/message.h"
@@ -54,26 +52,7 @@ Markup set(const model::List& list, Setting& setting) {
 
 Markup set(const model::Table& table, Setting& setting) { return set_table(table, setting); }
 
-Markup set(const model::Figure& figure, Setting& setting) {
-  if (!figure.drawing)
-    return figure.caption.empty() ? Markup() : Element("p").in_class("note").add(set_runs(figure.caption, setting)).markup();
-  Element element("figure");
-  element.add(Element("div").in_class("picture").add(picture(*figure.drawing)));
-  if (figure.drawing->true_size) element.add(true_size_bar());
-  if (!figure.caption.empty()) element.add(Element("figcaption").add(set_runs(figure.caption, setting)));
-  return element;
-}
-
 Markup set(const model::Message& message, Setting& setting) { return set_message(message, setting); }
-
-Markup set(const model::Columns& columns, Setting& setting) {
-  Element element("div");
-  element.in_class("columns");
-  for (const auto& column : columns.columns) element.add(Element("div").in_class("column").add(set_blocks(column, setting)));
-  return element;
-}
-
-Markup set(const model::ContentsList&, Setting& setting) { return set_contents(setting); }
 
 Markup set(const model::IndexList& index, Setting& setting) { return set_index(index, setting); }
 

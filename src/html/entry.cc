@@ -19,7 +19,6 @@ Markup set_names(const Entry& entry, Setting& setting) {
   Markup out;
   if (!entry.second.empty()) out += Element("p").in_class("second").add(set_runs(entry.second, setting));
   if (!entry.aliases.empty()) out += Element("p").in_class("aliases").add(set_runs(entry.aliases, setting));
-  if (entry.replaced) out += Element("p").in_class("replaced").say("Replaced by a record of an overlay.");
   return out;
 }
 

@@ -2,7 +2,6 @@
 #include "html/home.h"
 
 #include "html/blocks.h"
-#include "html/drawings.h"
 #include "html/runs.h"
 #include "html/signs.h"
 
@@ -22,10 +21,7 @@ const model::Runs* lead_of(const model::Chapter& chapter) {
 Markup set_door(const model::Chapter& chapter, Setting& setting) {
   const model::Door& door = chapter.door;
   Element item("li");
-  if (door.picture)
-    item.add(ornament(*door.picture, "door-picture"));
-  else
-    item.add(Element("span").in_class("door-number").set("aria-hidden", "true").say(std::to_string(chapter.number)));
+  item.add(Element("span").in_class("door-number").set("aria-hidden", "true").say(std::to_string(chapter.number)));
   Element words_of_door("div");
   Element link("a");
   link.href(address_of(setting.plan.page_of(chapter), setting)).say(door.thing.empty() ? chapter.title : door.thing);

@@ -68,44 +68,30 @@ class IndexSetter {
     if (letters_.insert(letter).second) heading.id(letter_id(letter));
     Element list("ul");
     list.in_class("index");
-    while (at < entries_.size() && initial(entries_.at(at)) == letter) list.add(set_word(at));
+    while (at < entries_.size() && initial(entries_.at(at)) == letter) list.add(set_word(entries_.at(at++)));
     return Element("section").in_class("letter").add(heading.say(letter)).add(list);
   }
 
-  /// One word with its sub-headings; moves `at` past them.
-  Markup set_word(std::size_t& at) {
-    const std::string word = entries_.at(at).word;
-    Element item("li"), subs("ul");
-    const auto named = see_.find(word);
-    if (named != see_.end() && named_.insert(word).second) item.id(named->second);
-    bool any_sub = false, word_set = false;
-    for (; at < entries_.size() && entries_.at(at).word == word; ++at) {
-      const IndexEntry& entry = entries_.at(at);
-      if (!entry.sub.empty()) {
-        if (!std::exchange(word_set, true)) item.say(word);
-        subs.add(Element("li").add(set_reference(entry, entry.sub)));
-        any_sub = true;
-      } else {
-        if (word_set) item.say(", ");
-        item.add(set_reference(entry, std::exchange(word_set, true) ? std::string() : word));
-      }
-    }
-    return any_sub ? item.add(subs) : item;
+  Markup set_word(const IndexEntry& entry) {
+    Element item("li");
+    const auto named = see_.find(entry.word);
+    if (named != see_.end() && named_.insert(entry.word).second) item.id(named->second);
+    return item.add(set_reference(entry));
   }
 
-  Markup set_reference(const IndexEntry& entry, const std::string& label) {
-    if (!entry.see.empty()) return set_see(entry.see, label);
-    if (entry.targets.size() == 1 && !label.empty()) return set_link(entry.targets.front(), label);
-    Markup out = words(label);
+  Markup set_reference(const IndexEntry& entry) {
+    if (!entry.see.empty()) return set_see(entry.see, entry.word);
+    if (entry.targets.size() == 1) return set_link(entry.targets.front(), entry.word);
+    Markup out = words(entry.word);
     for (const std::string& target : entry.targets) {
-      if (!out.empty()) out += words(", ");
+      out += words(", ");
       out += set_link(target, title_of(target));
     }
     return out;
   }
 
   Markup set_see(const std::string& word, const std::string& label) {
-    Markup out = words(label.empty() ? label : label + ", ");
+    Markup out = words(label + ", ");
     out += Element("i").say("see");
     out += words(" ");
     const auto named = see_.find(word);

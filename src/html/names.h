@@ -9,46 +9,22 @@ namespace benchleaf::html {
 /// Names are literals of this program, checked while it is compiled: no word of a book can become one. Elements and
 /// attributes that run, load, style, link or name something are not in the lists, so nobody can set them by habit.
 
-inline constexpr std::array<std::string_view, 53> kElements = {
-    "html",       "head", "meta",  "title",  "link",    "body",   "header", "nav", "main", "footer", "section",
-    "div",        "span", "a",     "p",      "h1",      "h2",     "h3",     "h4",  "h5",   "h6",     "ul",
-    "ol",         "li",   "table", "col",    "caption", "thead",  "tbody",  "tr",  "th",   "td",     "figure",
-    "figcaption", "b",    "i",     "strong", "code",    "sub",    "sup",    "br",  "data", "time",   "details",
-    "summary",    "svg",  "path",  "text",   "use",     "symbol", "dl",     "dt",  "dd"};
+inline constexpr std::array<std::string_view, 47> kElements = {
+    "html",  "head", "meta",    "title", "link",    "body",    "header", "nav",  "main", "footer", "section", "div",
+    "span",  "a",    "p",       "h1",    "h2",      "h3",      "h4",     "h5",   "h6",   "ul",     "ol",      "li",
+    "table", "col",  "caption", "thead", "tbody",   "tr",      "th",     "td",   "b",    "i",      "strong",  "code",
+    "sub",   "br",   "data",    "time",  "details", "summary", "svg",    "path", "text", "use",    "symbol"};
 
-inline constexpr std::array<std::string_view, 30> kAttributes = {"aria-current",
-                                                                 "aria-hidden",
-                                                                 "aria-label",
-                                                                 "charset",
-                                                                 "content",
-                                                                 "d",
-                                                                 "data-fact",
-                                                                 "data-label",
-                                                                 "data-record",
-                                                                 "datetime",
-                                                                 "fill-rule",
-                                                                 "focusable",
-                                                                 "font-size",
-                                                                 "height",
-                                                                 "http-equiv",
-                                                                 "lang",
-                                                                 "name",
-                                                                 "rel",
-                                                                 "role",
-                                                                 "scope",
-                                                                 "start",
-                                                                 "stroke-dasharray",
-                                                                 "stroke-width",
-                                                                 "tabindex",
-                                                                 "text-anchor",
-                                                                 "value",
-                                                                 "viewBox",
-                                                                 "width",
-                                                                 "x",
-                                                                 "y"};
+inline constexpr std::array<std::string_view, 28> kAttributes = {"aria-current", "aria-hidden", "aria-label",  "charset",
+                                                                 "content",      "d",           "data-fact",   "data-label",
+                                                                 "data-record",  "datetime",    "fill-rule",   "font-size",
+                                                                 "height",       "http-equiv",  "lang",        "name",
+                                                                 "rel",          "role",        "scope",       "stroke-dasharray",
+                                                                 "stroke-width", "tabindex",    "text-anchor", "value",
+                                                                 "viewBox",      "width",       "x",           "y"};
 
 /// Attributes whose value is the name of a place in the page.
-inline constexpr std::array<std::string_view, 2> kReferences = {"aria-labelledby", "aria-describedby"};
+inline constexpr std::array<std::string_view, 1> kReferences = {"aria-labelledby"};
 
 template <std::size_t N>
 consteval bool is_one_of(const std::array<std::string_view, N>& names, std::string_view name) {

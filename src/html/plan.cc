@@ -123,7 +123,6 @@ class Plan::Walk {
       for (const model::TableCell& cell : row.cells) name_facts(cell.runs);
     }
   }
-  void name(const model::Figure& figure) { name_facts(figure.caption); }
   void name(const model::Message& message) {
     name_facts(message.hazard);
     name_facts(message.avoid);
@@ -136,9 +135,7 @@ class Plan::Walk {
     if (plan_.index_path_.empty()) plan_.index_path_ = path_;
   }
   void name(const model::List&) {}
-  void name(const model::Columns&) {}
   void name(const model::Entry&) {}
-  void name(const model::ContentsList&) {}
 
   void name_facts(const model::Runs& runs) {
     if (own_facts_.empty()) return;

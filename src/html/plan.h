@@ -79,12 +79,6 @@ void for_each_block(const model::Block& block, const Visit& visit) {
     for (const model::Blocks& item : list->items) {
       for (const model::Block& inner : item) for_each_block(inner, visit);
     }
-  } else if (const auto* columns = std::get_if<model::Columns>(&block.what)) {
-    for (const auto& column : columns->columns) {
-      for (const auto& inner : column) {
-        if (inner) for_each_block(*inner, visit);
-      }
-    }
   }
 }
 

@@ -42,11 +42,9 @@ Markup keep_values_whole(std::string_view text) {
 Markup in_style(Markup content, Style style) {
   if (has(style, Style::code)) content = Element("code").add(content);
   if (has(style, Style::subscript)) content = Element("sub").add(content);
-  if (has(style, Style::superscript)) content = Element("sup").add(content);
   if (has(style, Style::italic)) content = Element("i").add(content);
   if (has(style, Style::bold)) content = Element("b").add(content);
   if (has(style, Style::accent)) content = Element("span").in_class("label").add(content);
-  if (has(style, Style::quiet)) content = Element("span").in_class("quiet").add(content);
   return content;
 }
 

@@ -18,11 +18,9 @@ enum class Style : unsigned {
   italic = 2,
   code = 4,  ///< formula or code
   subscript = 8,
-  superscript = 16,
-  accent = 32,    ///< run-in labels only
-  quiet = 64,     ///< second ink
-  number = 128,   ///< a trade number on a chart: the largest words of its rows
-  look_up = 256,  ///< another look-up key on a chart
+  accent = 16,   ///< run-in labels only
+  number = 32,   ///< a trade number on a chart: the largest words of its rows
+  look_up = 64,  ///< another look-up key on a chart
 };
 constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
 constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }
@@ -106,11 +104,6 @@ struct Table {
   std::vector<TableRow> rows;
 };
 
-struct Figure {
-  std::shared_ptr<const Drawing> drawing;
-  Runs caption;
-};
-
 /// A bench hazard in the words of ANSI Z535; never used for the classification of a chemical.
 struct Message {
   enum class Word { danger, warning, caution, notice };
@@ -147,37 +140,27 @@ struct Entry {
   std::shared_ptr<const Drawing> drawing;
   std::vector<std::shared_ptr<const Block>> blocks;
   std::vector<MarginNote> margin;
-  bool replaced = false;  ///< an overlay record
 };
-
-/// Blocks set side by side, balanced by the setter where the width allows it.
-struct Columns {
-  std::vector<std::vector<std::shared_ptr<const Block>>> columns;
-};
-
-/// The table of contents and the index are asked for by a block and filled by the setter, which knows the pages.
-struct ContentsList {};
 
 struct IndexEntry {
-  std::string word;      ///< heading
-  std::string sub;       ///< sub-heading or empty
+  std::string word;
   std::string sort_key;  ///< folded, see index order in compose
   std::vector<std::string> targets;
   std::string see;  ///< a word to look under instead, or empty
 };
+/// Asked for by a block and filled by the setter, which knows the pages.
 struct IndexList {
   std::vector<IndexEntry> entries;  ///< in index order
 };
 
 struct Block {
-  std::variant<Heading, Paragraph, List, Table, Figure, Message, Step, Entry, Columns, ContentsList, IndexList> what;
+  std::variant<Heading, Paragraph, List, Table, Message, Step, Entry, IndexList> what;
 };
 
 /// The way into a chapter from the home page, by the thing in hand. Empty: the chapter's title leads there.
 struct Door {
   std::string thing;  ///< `A number on a cell`
   Runs line;          ///< one sentence, with links to try
-  std::shared_ptr<const Drawing> picture;
 };
 
 struct Chapter {

@@ -25,11 +25,6 @@ struct Collector {
       for (const model::Block& block : item) collect(block, anchors);
     }
   }
-  void operator()(const model::Columns& columns) const {
-    for (const auto& column : columns.columns) {
-      for (const auto& block : column) collect(*block, anchors);
-    }
-  }
   template <class Other>
   void operator()(const Other&) const {}
 };

@@ -11,7 +11,6 @@ namespace benchleaf::page {
 namespace {
 
 /// Tables and prose need this much to be read; narrower columns stand one under the other.
-constexpr double kLeastColumnMm = 60;
 
 void append(Target& target, Strips strips) {
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
@@ -86,25 +85,6 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
   }
 }
 
-void set_figure(Setting& setting, const model::Figure& figure, Target& target) {
-  if (figure.drawing == nullptr) return;
-  const TagId tag = setting.add_figure(target.parent, figure.drawing->alt);
-  const double wide = static_cast<double>(from_mm(figure.drawing->width_mm));
-  const double scale = figure.drawing->true_size ? 1.0 : std::min(1.0, static_cast<double>(target.width) / wide);
-  Strip strip;
-  strip.true_size = figure.drawing->true_size;
-  strip.before = from_mm(2.4);
-  strip.height = from_mm(figure.drawing->height_mm * scale);
-  strip.items = place_drawing(setting, *figure.drawing, scale, tag);
-  Strips strips{std::move(strip)};
-  if (!figure.caption.empty()) {
-    for (Strip& line : set_paragraph(setting, figure.caption, look::note(), target.width, target.parent, from_mm(1))) {
-      strips.push_back(std::move(line));
-    }
-  }
-  append(target, {stacked(std::move(strips))});
-}
-
 /// The number hangs in a column of its own, the proof line stands under the words; a rule parts steps.
 void set_step(Setting& setting, const model::Step& step, Target& target) {
   const TagId list = setting.add_tag(Role::list, target.parent);
@@ -131,30 +111,6 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   target.galley.strips.push_back(std::move(whole));
 }
 
-/// Side by side where there is room, else one after the other.
-void set_columns(Setting& setting, const model::Columns& columns, Target& target) {
-  if (columns.columns.empty()) return;
-  const auto count = static_cast<Length>(columns.columns.size());
-  const Length gutter = from_mm(5);
-  const Length width = (target.width - (count - 1) * gutter) / count;
-  if (width < from_mm(kLeastColumnMm)) {
-    for (const auto& blocks : columns.columns) {
-      for (const auto& block : blocks) set_block(setting, *block, target);
-    }
-    return;
-  }
-  Strip whole;
-  whole.before = from_mm(2.4);
-  Length x = 0;
-  for (const auto& blocks : columns.columns) {
-    Strip column = stacked(set_apart(setting, blocks, width, target.parent, target.heading_level).strips);
-    whole.height = std::max(whole.height, column.height);
-    overlay(whole, std::move(column), x, 0);
-    x += width + gutter;
-  }
-  target.galley.strips.push_back(std::move(whole));
-}
-
 struct Dispatch {
   Setting& setting;
   Target& target;
@@ -162,13 +118,10 @@ struct Dispatch {
   void operator()(const model::Paragraph& paragraph) const { set_prose(setting, paragraph, target); }
   void operator()(const model::List& list) const { set_list(setting, list, target); }
   void operator()(const model::Table& table) const { set_table(setting, table, target); }
-  void operator()(const model::Figure& figure) const { set_figure(setting, figure, target); }
   void operator()(const model::Message& message) const { set_message(setting, message, target); }
   void operator()(const model::Step& step) const { set_step(setting, step, target); }
   void operator()(const model::Entry& entry) const { set_entry(setting, entry, target); }
-  void operator()(const model::Columns& columns) const { set_columns(setting, columns, target); }
-  void operator()(const model::ContentsList&) const {}  // stands in the front matter
-  void operator()(const model::IndexList&) const {}     // set when the numbers are known
+  void operator()(const model::IndexList&) const {}  // set when the numbers are known
 };
 
 }  // namespace

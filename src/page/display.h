@@ -102,15 +102,13 @@ enum class Role {
   data_cell,
   caption,
   figure,
-  formula,
   link,
   span,
   note,
   toc,
   toc_item,
   reference,
-  index,
-  code
+  index
 };
 
 /// One structure element. Children follow the order in which their first content is placed; an element without content
@@ -120,8 +118,7 @@ struct Tag {
   TagId parent = kLayoutArtifact;  ///< kLayoutArtifact only for the root, which is element 0 and a document
   std::string title;               ///< /T: the id of the fact a span prints
   std::string alt;                 ///< alternative text of a figure
-  std::string actual_text;
-  std::string id;  ///< of header cells that `headers` name
+  std::string id;                  ///< of header cells that `headers` name
   enum class Scope { none, row, column } scope = Scope::none;
   std::vector<std::string> headers;
   int column_span = 1;

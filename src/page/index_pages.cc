@@ -10,8 +10,7 @@ namespace {
 
 /// The word, then the pages as links; `see` words lead on instead.
 model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& numbers) {
-  const bool sub = !entry.sub.empty();
-  model::Runs runs{model::text_run(sub ? entry.sub : entry.word)};
+  model::Runs runs{model::text_run(entry.word)};
   if (!entry.see.empty()) {
     runs.push_back(model::text_run(" see ", model::Style::italic));
     runs.push_back(model::text_run(entry.see));
@@ -44,7 +43,6 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
   constexpr int kColumns = 3;
   const Length gutter = from_mm(5);
   const Length width = (setting.paper.block_width - (kColumns - 1) * gutter) / kColumns;
-  const Length indent = from_mm(3);
   const TagId tag = setting.add_tag(Role::index, parent);
   Strips strips;
   std::string group;
@@ -55,9 +53,7 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
       letter.back().keep_next = true;
       for (Strip& strip : letter) strips.push_back(std::move(strip));
     }
-    const Length in = entry.sub.empty() ? 0 : indent;
-    Strip strip = stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width - in, tag, 0));
-    shift(strip, in, 0);
+    Strip strip = stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width, tag, 0));
     strip.running = entry.word;
     strips.push_back(std::move(strip));
   }

@@ -66,10 +66,10 @@ TextStyle Words::style(model::Style wanted) const {
     style.leading = scaled(style.size, kKeyLeading);
   }
   if (model::has(wanted, model::Style::accent)) style.color = print_color(model::Ink::accent);
-  if (model::has(wanted, model::Style::quiet)) style.color = print_color(model::Ink::second_ink);
-  if (model::has(wanted, model::Style::subscript)) style.rise = -style.size / 6;
-  if (model::has(wanted, model::Style::superscript)) style.rise = style.size / 3;
-  if (style.rise != 0) style.size = scaled(style.size, kScriptScale);
+  if (model::has(wanted, model::Style::subscript)) {
+    style.rise = -style.size / 6;
+    style.size = scaled(style.size, kScriptScale);
+  }
   return style;
 }
 

@@ -16,7 +16,6 @@ class Words {
   Words(Setting& setting, const model::Runs& runs, const Look& look, TagId parent);
 
   bool empty() const { return pieces_.empty(); }
-  bool has_signs() const { return signs_; }
   Length natural_width(Setting& setting) const;
   Length minimum_width(Setting& setting) const;
 

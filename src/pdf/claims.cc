@@ -61,8 +61,7 @@ class ClaimCheck {
   }
 
   void check_element(const page::Tag& tag, std::size_t i) {
-    const bool drawn = tag.role == page::Role::figure || tag.role == page::Role::formula;
-    if (drawn && tag.alt.empty() && tag.actual_text.empty()) add(Rule::pdf_alternative_text, "a figure without words" + where(i));
+    if (tag.role == page::Role::figure && tag.alt.empty()) add(Rule::pdf_alternative_text, "a figure without words" + where(i));
     // A head cell may say what it heads by its scope, or by a name that the cells refer to.
     const bool loose = tag.role == page::Role::header_cell && tag.scope == page::Tag::Scope::none && tag.id.empty();
     if (loose) add(Rule::pdf_header_scope, "a head cell of neither a row nor a column" + where(i));

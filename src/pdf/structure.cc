@@ -154,7 +154,6 @@ void Structure::append_texts(std::string& out, page::TagId id) const {
   };
   append(" /T ", tag.title);
   append(" /Alt ", tag.alt);
-  append(" /ActualText ", tag.actual_text);
   const auto note = note_names_.find(id);
   const std::string& name = note == note_names_.end() ? tag.id : note->second;
   if (name.empty()) return;

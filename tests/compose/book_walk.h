@@ -9,7 +9,7 @@
 
 namespace benchleaf::test {
 
-/// Visits every block of a book in book order, those inside lists, entries and columns as well.
+/// Visits every block of a book in book order, those inside lists and entries as well.
 class BookWalk {
  public:
   std::function<void(const model::Block&)> on_block = [](const model::Block&) {};
@@ -52,10 +52,6 @@ class BookWalk {
       }
     }
   }
-  void inside(const model::Figure& figure) const {
-    draw(figure.drawing);
-    on_runs(figure.caption);
-  }
   void inside(const model::Message& message) const {
     on_runs(message.hazard);
     on_runs(message.avoid);
@@ -73,12 +69,6 @@ class BookWalk {
     }
     for (const auto& block : entry.blocks) walk(*block);
   }
-  void inside(const model::Columns& columns) const {
-    for (const auto& column : columns.columns) {
-      for (const auto& block : column) walk(*block);
-    }
-  }
-  void inside(const model::ContentsList&) const {}
   void inside(const model::IndexList&) const {}
 };
 

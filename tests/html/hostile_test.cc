@@ -131,7 +131,7 @@ Runs all_runs(Words& words, const std::string& target) {
   blank.kind = Run::Kind::blank;
   blank.blank_mm = 20;
   return {text_run(words.next(), Style::bold | Style::italic),
-          text_run(words.next(), Style::code | Style::accent | Style::quiet),
+          text_run(words.next(), Style::code | Style::accent),
           fact_run(fact, Style::subscript),
           link_run(words.next(), target),
           link_run(words.next(), words.unsaid()),
@@ -185,10 +185,8 @@ Entry entry(Words& words, Entry::Rank rank, const std::string& target) {
   made.running_key = words.unsaid();
   made.drawing = drawing(words);
   made.margin = {{all_runs(words, target), Trust::memory, true, all_runs(words, target)}};
-  Columns columns;
-  columns.columns = {{shared({Paragraph{all_runs(words, target), Paragraph::Role::dense}})}, {shared({table(words, target)})}};
-  made.blocks = {shared({columns}), shared({message(words, target)}),
-                 shared({Step{1, all_runs(words, target), all_runs(words, target)}})};
+  made.blocks = {shared({Paragraph{all_runs(words, target), Paragraph::Role::dense}}), shared({table(words, target)}),
+                 shared({message(words, target)}), shared({Step{1, all_runs(words, target), all_runs(words, target)}})};
   return made;
 }
 
@@ -202,15 +200,12 @@ Book book(Words& words) {
   chapter.door.line = all_runs(words, target);
   IndexList index;
   const std::string seen = words.next();
-  index.entries = {
-      {seen, "", "s", {target}, ""}, {seen, words.next(), "s", {target, words.unsaid()}, ""}, {words.next(), "", "t", {}, seen}};
+  index.entries = {{seen, "s", {target}, ""}, {words.next(), "s", {target, words.unsaid()}, ""}, {words.next(), "t", {}, seen}};
   chapter.blocks = {{Paragraph{all_runs(words, target), Paragraph::Role::lead}},
                     {Heading{2, all_runs(words, target), target}},
                     {List{true, {{{Paragraph{all_runs(words, target), Paragraph::Role::note}}}}}},
-                    {Figure{drawing(words), all_runs(words, target)}},
                     {entry(words, Entry::Rank::key, target)},
                     {entry(words, Entry::Rank::small, target)},
-                    {ContentsList{}},
                     {index}};
   made.chapters = {chapter};
   made.cover_notes = {{Paragraph{all_runs(words, target), Paragraph::Role::body}}};

@@ -116,14 +116,15 @@ Entry cell_entry(int number, double diameter, double height) {
        false,
        {text_run("load not stated")}},
       {{text_run("voltage "), fact(entry.anchor + "#nominal", "1.55\u2009V", Style::bold)}, Trust::handbook, false, {}}};
-  Columns pair;
-  pair.columns = {
-      {shared(heading(2, "In its place")), shared({in_its_place(std::to_string(number == 101 ? 102 : 101))})},
-      {shared(heading(2, "Run time")), shared({run_time(entry.anchor)}),
-       shared(paragraph(
-           {text_run("From 2 to 10\u2009% lost a year. LED modules take two in series: replace both, same type and date.")},
-           Paragraph::Role::note))}};
-  entry.blocks = {shared({pair}), shared({swallowing()})};
+  entry.blocks = {
+      shared(heading(2, "In its place")),
+      shared({in_its_place(std::to_string(number == 101 ? 102 : 101))}),
+      shared(heading(2, "Run time")),
+      shared({run_time(entry.anchor)}),
+      shared(paragraph(
+          {text_run("From 2 to 10\u2009% lost a year. LED modules take two in series: replace both, same type and date.")},
+          Paragraph::Role::note)),
+      shared({swallowing()})};
   return entry;
 }
 
@@ -154,7 +155,6 @@ Chapter cells_chapter() {
   chapter.door =
       door("A number on a cell", {text_run("Read the system first, then the number. "), link_run("101", "cell/sample-101"),
                                   text_run(" "), link_run("160", "cell/sample-160")});
-  chapter.door.picture = std::make_shared<const Drawing>(cell_drawing(9, 5, "cell/none"));
   int number = 101;
   for (int group = 0; group < 10; ++group) {
     const double diameter = 4.8 + 1.9 * group;
@@ -205,10 +205,8 @@ Chapter methods_chapter() {
                    {{paragraph({text_run("First look.")})},
                     {paragraph({text_run("Second look.")}), {List{false, {{paragraph({text_run("inside a list")})}}}}}}}}),
       shared(heading(3, "Chemistry")),
-      shared(paragraph({text_run("CO"), text_run("2", Style::subscript), text_run(" leaves; 10"),
-                        text_run("3", Style::superscript), text_run(" times "), text_run("V = n / c", Style::code),
-                        text_run(", "), text_run("slowly", Style::italic), text_run(".")})),
-      shared({Figure{std::make_shared<const Drawing>(interval_bar(2, 5)), {text_run("A bar without a true size.")}}})};
+      shared(paragraph({text_run("CO"), text_run("2", Style::subscript), text_run(" leaves; "),
+                        text_run("V = n / c", Style::code), text_run(", "), text_run("slowly", Style::italic), text_run(".")}))};
   chapter.blocks.push_back({entry});
   return chapter;
 }
@@ -260,12 +258,12 @@ Chapter index_chapter() {
   chapter.tab = "Index";
   IndexList index;
   for (int number = 101; number <= 160; ++number)
-    index.entries.push_back({std::to_string(number), "", std::to_string(number), {"cell/sample-" + std::to_string(number)}, ""});
-  index.entries.push_back({"alkali", "", "alkali", {}, "crust"});
-  index.entries.push_back({"crust", "", "crust", {"term/crust"}, ""});
-  index.entries.push_back({"crust", "clearing", "crust clearing", {"procedure/clear-crust"}, ""});
-  index.entries.push_back({"gasket", "", "gasket", {"term/gasket", "table/sizes#r3"}, ""});
-  index.entries.push_back({"\u00B5A, reading of", "", "~", {"page/cells"}, ""});
+    index.entries.push_back({std::to_string(number), std::to_string(number), {"cell/sample-" + std::to_string(number)}, ""});
+  index.entries.push_back({"alkali", "alkali", {}, "crust"});
+  index.entries.push_back({"crust", "crust", {"term/crust"}, ""});
+  index.entries.push_back({"crust, clearing", "crust clearing", {"procedure/clear-crust"}, ""});
+  index.entries.push_back({"gasket", "gasket", {"term/gasket", "table/sizes#r3"}, ""});
+  index.entries.push_back({"\u00B5A, reading of", "~", {"page/cells"}, ""});
   chapter.blocks = {{index}};
   return chapter;
 }
@@ -278,8 +276,7 @@ Book sample_book() {
   book.date = "November 2026";
   book.iso_date = "2026-11-01";
   book.standing_line = "Says nothing about water resistance.";
-  book.cover_notes = {
-      paragraph({text_run("Who answers for what: nobody answers for a made-up book.")}), heading(2, "Parts"), {ContentsList{}}};
+  book.cover_notes = {paragraph({text_run("Who answers for what: nobody answers for a made-up book.")}), heading(2, "Parts")};
   book.chapters = {cells_chapter(),
                    plain_chapter(2, "gaskets", "Gaskets", "Measure the seat, not the gasket."),
                    plain_chapter(3, "crystals", "Crystals", "Acrylic, mineral or sapphire; scratched or cracked."),
