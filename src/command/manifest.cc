@@ -41,6 +41,8 @@ std::string fit_text(const std::string& file, std::size_t side, const page::Shee
   std::string text = file + " side " + std::to_string(side) + " words " + points(fit.words_pt) + " pt numbers " +
                      points(fit.words_pt * 18 / page::kFloorPt) + " pt columns " + std::to_string(fit.columns) + " limited by";
   for (const std::string& panel : fit.limited_by) text += " \"" + panel + "\"";
+  if (!fit.dropped.empty()) text += " no room for";
+  for (const std::string& panel : fit.dropped) text += " \"" + panel + "\"";
   return text;
 }
 
