@@ -68,9 +68,12 @@ std::string plain_words(std::string_view id) {
   return words;
 }
 
-std::string listed(const std::vector<std::string>& words) {
+std::string listed(const std::vector<std::string>& words, std::string_view between) {
   std::string text;
-  for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+  for (const std::string& word : words) {
+    if (!text.empty()) text += between;
+    text += word;
+  }
   return text;
 }
 

@@ -40,8 +40,8 @@ struct Desk {
 
 /// `silver-oxide` to `silver oxide`.
 std::string plain_words(std::string_view id);
-/// `, ` between them.
-std::string listed(const std::vector<std::string>& words);
+/// As one text, a comma between them where nothing else is asked for.
+std::string listed(const std::vector<std::string>& words, std::string_view between = ", ");
 /// `lcd` to `liquid crystal display`.
 std::string display_words(const std::string& display);
 /// What a value is called beside its sign: `size.diameter` and `size.height` are both `size`.

@@ -48,7 +48,7 @@ model::Entry make_entry(const Desk& desk, const model::Source& source) {
   std::string read = source.read;
   if (!source.date_read.empty()) read += (read.empty() || read.back() == '.' ? " " : ". ") + ("Read " + source.date_read + ".");
   maker.run_in("Read", read);
-  maker.run_in("Taken from it", listed(source.covers) + (source.covers.empty() ? "" : "."));
+  maker.run_in("Taken from it", listed(source.covers, "; ") + (source.covers.empty() ? "" : "."));
   maker.run_in("Licence", source.licence);
   maker.run_in("At", source.address);
   add_dependants(desk, source, maker);
