@@ -6,21 +6,11 @@
 #include <utility>
 
 #include "page/furniture.h"
+#include "page/roman.h"
 #include "page/words.h"
 
 namespace benchleaf::page {
 namespace {
-
-std::string roman(int number) {
-  constexpr std::pair<int, const char*> kDigits[] = {{1000, "m"}, {900, "cm"}, {500, "d"}, {400, "cd"}, {100, "c"},
-                                                     {90, "xc"},  {50, "l"},   {40, "xl"}, {10, "x"},   {9, "ix"},
-                                                     {5, "v"},    {4, "iv"},   {1, "i"}};
-  std::string text;
-  for (const auto& [value, letters] : kDigits) {
-    for (; number >= value; number -= value) text += letters;
-  }
-  return text;
-}
 
 void widen(std::optional<Box>& box, Point point) {
   if (!box) {

@@ -2,7 +2,6 @@
 #include "pdf/page_labels.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <cstddef>
 #include <optional>
@@ -10,42 +9,14 @@
 #include <utility>
 
 #include "base/ascii.h"
+#include "page/roman.h"
 #include "pdf/tree.h"
 
 namespace benchleaf::pdf {
 
 namespace {
 
-constexpr int kLargestRoman = 3999;
 constexpr std::size_t kMostDigits = 6;
-
-using RomanPart = std::pair<int, std::string_view>;
-constexpr std::array<RomanPart, 13> kRomanParts = {{{1000, "m"},
-                                                    {900, "cm"},
-                                                    {500, "d"},
-                                                    {400, "cd"},
-                                                    {100, "c"},
-                                                    {90, "xc"},
-                                                    {50, "l"},
-                                                    {40, "xl"},
-                                                    {10, "x"},
-                                                    {9, "ix"},
-                                                    {5, "v"},
-                                                    {4, "iv"},
-                                                    {1, "i"}}};
-
-std::optional<int> read_roman(std::string_view label) {
-  int number = 0;
-  std::string_view rest = label;
-  for (const RomanPart& part : kRomanParts) {
-    while (rest.substr(0, part.second.size()) == part.second) {
-      number += part.first;
-      rest.remove_prefix(part.second.size());
-    }
-  }
-  if (number == 0 || !rest.empty() || roman(number) != label) return std::nullopt;  // `iiii` is no number
-  return number;
-}
 
 std::optional<int> read_decimal(std::string_view label) {
   if (label.empty() || label.size() > kMostDigits || label.front() == '0') return std::nullopt;
@@ -57,7 +28,7 @@ std::optional<int> read_decimal(std::string_view label) {
 
 LabelRange range_of(const std::string& label, int page) {
   if (const auto number = read_decimal(label)) return {page, LabelRange::Style::decimal, *number, {}};
-  if (const auto number = read_roman(label)) return {page, LabelRange::Style::roman, *number, {}};
+  if (const auto number = page::read_roman(label)) return {page, LabelRange::Style::roman, *number, {}};
   return {page, LabelRange::Style::none, 1, label};
 }
 
@@ -83,15 +54,6 @@ void append_range(std::string& out, const LabelRange& range) {
 }
 
 }  // namespace
-
-std::string roman(int number) {
-  std::string out;
-  if (number < 1 || number > kLargestRoman) return out;
-  for (const RomanPart& part : kRomanParts) {
-    for (; number >= part.first; number -= part.first) out += part.second;
-  }
-  return out;
-}
 
 std::vector<LabelRange> label_ranges(const std::vector<page::Page>& pages) {
   std::vector<LabelRange> ranges;

@@ -20,9 +20,6 @@ struct LabelRange {
 /// The ranges that give every page its label.
 std::vector<LabelRange> label_ranges(const std::vector<page::Page>& pages);
 
-/// `iv` for 4; empty below 1 and above 3999.
-std::string roman(int number);
-
 /// Writes the number tree of the ranges as the objects from `root` on.
 void write_page_labels(FileOutput& out, ObjectNumber root, const std::vector<LabelRange>& ranges);
 

@@ -1,5 +1,5 @@
 // Expected: the example of ISO 32000-1, 12.4.2 (i, ii, iii, iv, 1, 2, 3, A-8, A-9), our own two labels at its end being no
-// numbers to us; Roman numerals by common practice, no source.
+// numbers to us.
 #include "pdf/page_labels.h"
 
 #include <string>
@@ -37,15 +37,6 @@ TEST_CASE("what only looks like a number is a label of its own", "[pdf]") {
   CHECK(ranges_of({"IV"}) == "0PIV ");
   CHECK(ranges_of({"99999999999999999999"}) == "0P99999999999999999999 ");
   CHECK(ranges_of({"", ""}) == "0P 1P ");
-}
-
-TEST_CASE("Roman numerals", "[pdf]") {
-  CHECK(roman(1) == "i");
-  CHECK(roman(4) == "iv");
-  CHECK(roman(1994) == "mcmxciv");
-  CHECK(roman(3999) == "mmmcmxcix");
-  CHECK(roman(0).empty());
-  CHECK(roman(4000).empty());
 }
 
 }  // namespace benchleaf::pdf

@@ -1,8 +1,10 @@
 // Running matter and the edges of the page: heads name the entries on the page, nothing told to a reader stands outside
 // the text block and its margin column. The measures are page::Paper's; no outside source.
 #include <map>
+#include <utility>
 
 #include "page/layout/laid_book.h"
+#include "page/roman.h"
 #include "support/catch.h"
 
 using namespace benchleaf;
@@ -73,6 +75,17 @@ TEST_CASE("what a reader is told stands inside the text block or its note column
     ++seen;
   }
   CHECK(seen > 300);
+}
+
+// By common practice, no source.
+TEST_CASE("roman numerals are written and read back") {
+  for (const auto& [number, text] : {std::pair{1, "i"}, {4, "iv"}, {1994, "mcmxciv"}, {3999, "mmmcmxcix"}}) {
+    CHECK(page::roman(number) == text);
+    CHECK(page::read_roman(text) == number);
+  }
+  CHECK(page::roman(0).empty());
+  CHECK(page::roman(4000).empty());
+  for (const char* text : {"", "iiii", "IV", "a"}) CHECK_FALSE(page::read_roman(text));
 }
 
 TEST_CASE("labels count in roman numerals, then from 1") {
