@@ -14,18 +14,6 @@ namespace {
 
 using model::IndexEntry;
 
-/// `A` to `Z`, `0–9` or `Signs`.
-std::string initial(const IndexEntry& entry) {
-  const std::string& key = entry.sort_key.empty() ? entry.word : entry.sort_key;
-  const char c = key.empty() ? ' ' : key.front();
-  if (c >= '0' && c <= '9')
-    return "0\xE2\x80\x93"
-           "9";
-  if (c >= 'a' && c <= 'z') return std::string(1, static_cast<char>(c - 'a' + 'A'));
-  if (c >= 'A' && c <= 'Z') return std::string(1, c);
-  return "Signs";
-}
-
 Id letter_id(const std::string& letter) { return Id::of_frame("letter_", letter); }
 
 class IndexSetter {
@@ -50,7 +38,7 @@ class IndexSetter {
     Element list("ul");
     std::set<std::string> done;
     for (const IndexEntry& entry : entries_) {
-      const std::string letter = initial(entry);
+      const std::string letter = model::index_group(entry);
       if (!done.insert(letter).second) continue;
       list.add(Element("li").add(Element("a").href(Url::within(letter_id(letter))).say(letter)));
     }
@@ -60,7 +48,7 @@ class IndexSetter {
 
   /// The words under one letter; moves `at` past them.
   Markup set_letter(std::size_t& at) {
-    const std::string letter = initial(entries_.at(at));
+    const std::string letter = model::index_group(entries_.at(at));
     const int outer = setting_.level;
     Element heading = heading_element(outer + 1, setting_);
     setting_.level = outer;
@@ -68,7 +56,7 @@ class IndexSetter {
     if (letters_.insert(letter).second) heading.id(letter_id(letter));
     Element list("ul");
     list.in_class("index");
-    while (at < entries_.size() && initial(entries_.at(at)) == letter) list.add(set_word(entries_.at(at++)));
+    while (at < entries_.size() && model::index_group(entries_.at(at)) == letter) list.add(set_word(entries_.at(at++)));
     return Element("section").in_class("letter").add(heading.say(letter)).add(list);
   }
 

@@ -3,6 +3,8 @@
 
 #include <utility>
 
+#include "base/ascii.h"
+
 namespace benchleaf::model {
 
 std::string plain_text(const Runs& runs) {
@@ -52,6 +54,14 @@ Run page_run(std::string target) {
   run.kind = Run::Kind::page_of;
   run.target = std::move(target);
   return run;
+}
+
+std::string index_group(const IndexEntry& entry) {
+  const std::string& key = entry.sort_key.empty() ? entry.word : entry.sort_key;
+  const char first = key.empty() ? ' ' : key.front();
+  if (base::is_digit(first)) return "0\u20139";
+  if (first >= 'a' && first <= 'z') return std::string(1, static_cast<char>(first - 'a' + 'A'));
+  return first >= 'A' && first <= 'Z' ? std::string(1, first) : "Signs";
 }
 
 }  // namespace benchleaf::model

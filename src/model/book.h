@@ -148,6 +148,8 @@ struct IndexEntry {
   std::vector<std::string> targets;
   std::string see;  ///< a word to look under instead, or empty
 };
+/// The head that the entry stands under: `A` to `Z`, `0–9` or `Signs`.
+std::string index_group(const IndexEntry& entry);
 /// Asked for by a block and filled by the setter, which knows the pages.
 struct IndexList {
   std::vector<IndexEntry> entries;  ///< in index order

@@ -27,15 +27,6 @@ model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& number
   return runs;
 }
 
-/// What parts the index into groups: the first letter, or one group for all that begin with a digit.
-std::string group_of(const model::IndexEntry& entry) {
-  if (entry.sort_key.empty()) return {};
-  const char first = entry.sort_key.front();
-  if (first >= '0' && first <= '9') return "0\u20139";
-  if (first >= 'a' && first <= 'z') return std::string(1, static_cast<char>(first - 'a' + 'A'));
-  return "\u2020";
-}
-
 }  // namespace
 
 void set_index(Setting& setting, const model::IndexList& index, const Strips& head, const PageNumbers& numbers, int chapter,
@@ -47,8 +38,8 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
   Strips strips;
   std::string group;
   for (const model::IndexEntry& entry : index.entries) {
-    if (group_of(entry) != group) {
-      group = group_of(entry);
+    if (model::index_group(entry) != group) {
+      group = model::index_group(entry);
       Strips letter = set_paragraph(setting, {model::text_run(group)}, look::section_head(), width, tag, from_mm(3));
       letter.back().keep_next = true;
       for (Strip& strip : letter) strips.push_back(std::move(strip));

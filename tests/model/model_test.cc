@@ -123,6 +123,14 @@ TEST_CASE("plain text leaves signs and page numbers out") {
   CHECK_FALSE(has(Style::bold, Style::italic));
 }
 
+TEST_CASE("index entries stand under their letter, under one head for figures and one for signs") {
+  CHECK(index_group({"gasket", "gasket", {}, {}}) == "G");
+  CHECK(index_group({"Gasket", "", {}, {}}) == "G");
+  CHECK(index_group({"393", "393", {}, {}}) == "0\u20139");
+  CHECK(index_group({"\u00B5A", "~", {}, {}}) == "Signs");
+  CHECK(index_group({}) == "Signs");
+}
+
 TEST_CASE("a drawn circle keeps its radius within the 0.03 % that four cubics allow") {
   // The cubic with handles 4/3 (sqrt 2 - 1) is a known approximation whose radius is at most 0.0273 % too large.
   const PathShape shape = circle({3, 4}, 2);
