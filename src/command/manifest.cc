@@ -2,20 +2,14 @@
 
 #include "command/manifest.h"
 
-#include <array>
-#include <cstdio>
-
+#include "base/number.h"
 #include "base/sha256.h"
 
 namespace benchleaf::command {
 
 namespace {
 
-std::string points(double value) {
-  std::array<char, 16> text{};
-  std::snprintf(text.data(), text.size(), "%.2f", value);
-  return text.data();
-}
+std::string points(double value) { return base::fixed_text(value, 2); }
 
 /// Empty where the run had no use for the file.
 std::string file_line(const std::string& what, const page::FontFile& file) {
@@ -39,7 +33,7 @@ std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
 
 std::string fit_text(const std::string& file, std::size_t side, const page::SheetFit& fit) {
   std::string text = file + " side " + std::to_string(side) + " words " + points(fit.words_pt) + " pt numbers " +
-                     points(fit.words_pt * 18 / page::kFloorPt) + " pt columns " + std::to_string(fit.columns) + " limited by";
+                     points(fit.words_pt * page::kNumberScale) + " pt columns " + std::to_string(fit.columns) + " limited by";
   for (const std::string& panel : fit.limited_by) text += " \"" + panel + "\"";
   if (!fit.dropped.empty()) text += " no room for";
   for (const std::string& panel : fit.dropped) text += " \"" + panel + "\"";

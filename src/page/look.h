@@ -6,6 +6,14 @@
 
 namespace benchleaf::page {
 
+// Sizes of a chart, which is read at 60 cm. The look-up keys grow with the words.
+/// Words and figures: 16 minutes of arc of capital height.
+inline constexpr double kFloorPt = 11.2;
+/// Trade numbers beside words: 18 pt at the floor.
+inline constexpr double kNumberScale = 18 / kFloorPt;
+/// Other look-up keys: 14 pt at the floor, 20 minutes of arc.
+inline constexpr double kLookUpScale = 14 / kFloorPt;
+
 /// One way of setting words: the faces for plain, bold and slanted words, and the measures.
 struct Look {
   Face plain = Face::text;

@@ -12,9 +12,6 @@ namespace {
 
 constexpr double kCodeScale = 0.82;
 constexpr double kScriptScale = 0.68;
-// Look-up keys of a chart beside its words: 18 pt and 14 pt where words are 11.2 pt.
-constexpr double kNumberScale = 18 / 11.2;
-constexpr double kLookUpScale = 14 / 11.2;
 constexpr double kKeyLeading = 1.15;
 
 Align align_of(Look::Flush flush) {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "model/sheet.h"
+#include "page/look.h"
 #include "page/setting.h"
 #include "page/sheet/arrange.h"
 #include "page/sheet/panel.h"
@@ -11,8 +12,6 @@
 
 namespace benchleaf::page {
 
-/// Words and figures of a chart are read at 60 cm: 16 minutes of arc of capital height.
-inline constexpr double kFloorPt = 11.2;
 /// At twice the floor larger type is read no sooner.
 inline constexpr double kLargestPt = 22.4;
 
@@ -30,7 +29,7 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
 
 /// How one side is to be set.
 struct SheetFit {
-  double words_pt = kFloorPt;  ///< words and figures; trade numbers are 18/11.2 of it, other look-up keys 14/11.2
+  double words_pt = kFloorPt;  ///< words and figures; trade numbers and other look-up keys are larger by their scale
   int columns = 0;
   std::vector<model::Panel> panels;     ///< those that have room
   std::vector<std::string> limited_by;  ///< titles of the panels that keep the type from being larger

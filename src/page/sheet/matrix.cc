@@ -44,7 +44,7 @@ class MatrixSetter {
     const auto count = static_cast<Length>(std::max<std::size_t>(1, matrix_.columns.size()));
     left_ = head_width_ + setting_.mm(1.6);
     side_ = std::min((width_ - left_) / count, setting_.mm(kWidestSquareMm));
-    pitch_ = static_cast<Length>(look_.size_pt * 14 / 11.2 * 1.22 * kPt);
+    pitch_ = static_cast<Length>(look_.size_pt * kLookUpScale * 1.22 * kPt);
   }
 
   void add_column_heads() {
@@ -69,7 +69,7 @@ class MatrixSetter {
     strip_.height += setting_.mm(0.8);
     for (std::size_t i = 0; i < lines.size(); ++i) {
       const Length middle = left_ + static_cast<Length>(i) * side_ + side_ / 2;
-      const Length drop = static_cast<Length>(look_.size_pt * 14 / 11.2 * 0.36 * kPt);
+      const Length drop = static_cast<Length>(look_.size_pt * kLookUpScale * 0.36 * kPt);
       turn(lines[i], {middle + drop, strip_.height - setting_.mm(0.8)}, 3);
       for (Item& item : lines[i].items) strip_.items.push_back(std::move(item));
     }
