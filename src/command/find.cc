@@ -1,4 +1,4 @@
-// find: looks words up in the index that the page's search uses as well, and prints the facts with the page of the handbook.
+// find: looks words up in the search index and prints the facts with the page of the handbook.
 
 #include <string>
 

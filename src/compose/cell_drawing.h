@@ -10,7 +10,7 @@ namespace benchleaf::compose {
 /// A cell at true size, plan above section, with its dimensions; nothing where a measure is not on file. The section is a
 /// drawn type, no measured part: only diameter and height are facts.
 std::shared_ptr<const model::Drawing> cell_drawing(const Desk& desk, const model::Cell& cell);
-/// The plan alone, a circle with its centre lines, at true size.
+/// The plan alone, a circle, at true size.
 std::shared_ptr<const model::Drawing> cell_outline(const model::Fact& diameter);
 
 }  // namespace benchleaf::compose

@@ -37,7 +37,7 @@ struct Hit {
   int score = 0;         ///< higher is better, within one fit
 };
 
-/// What `find` and the page's search look into. Made once; every lookup of a query gives the same hits in the same order.
+/// What `find` looks into. Made once; every lookup of a query gives the same hits in the same order.
 class SearchIndex {
  public:
   explicit SearchIndex(std::vector<SearchEntry> entries);

@@ -58,13 +58,13 @@ struct TextShape {
 
 using Shape = std::variant<PathShape, TextShape>;
 
-/// A device-neutral picture in millimetres, origin top left, y downwards. At true size on paper unless `scale_free`.
+/// A device-neutral picture in millimetres, origin top left, y downwards. On paper it may be set smaller to fit.
 struct Drawing {
   double width_mm = 0;
   double height_mm = 0;
   std::vector<Shape> shapes;
   std::string alt;         ///< what the picture shows, in words
-  bool true_size = false;  ///< must never be scaled
+  bool true_size = false;  ///< a thing is laid on it or measured against it: never scaled
 };
 
 /// Helpers that every drawing needs; coordinates in millimetres.
