@@ -7,6 +7,9 @@
 
 #include <algorithm>
 
+#include "compose/desk.h"
+#include "model/paper_size.h"
+
 namespace benchleaf::command {
 namespace {
 
@@ -29,14 +32,19 @@ struct Raw {
 
 /// Accepts one of a few words and says in our words what was expected.
 CLI::Validator one_of(std::vector<std::string> words) {
-  std::string list;
-  for (const auto& word : words) list += (list.empty() ? "" : ", ") + word;
+  const std::string list = compose::listed(words);
   return CLI::Validator(
       [words = std::move(words), list](std::string& given) {
         if (std::find(words.begin(), words.end(), given) != words.end()) return std::string();
         return "'" + given + "' is none of " + list;
       },
       "");
+}
+
+std::vector<std::string> paper_names() {
+  std::vector<std::string> names;
+  for (const model::PaperSize& paper : model::kPaperSizes) names.emplace_back(paper.name);
+  return names;
 }
 
 void add_common(CLI::App& app, Raw& raw) {
@@ -67,10 +75,10 @@ CLI::App* add_bind(CLI::App& app, Raw& raw) {
       ->type_name("LIST")
       ->delimiter(',')
       ->check(one_of({"pdf", "html", "chart", "facts"}));
-  bind->add_option("--paper", raw.papers, "a4, letter, a3, tabloid: only these, parted by commas")
+  bind->add_option("--paper", raw.papers, compose::listed(paper_names()) + ": only these, parted by commas")
       ->type_name("LIST")
       ->delimiter(',')
-      ->check(one_of({"a4", "letter", "a3", "tabloid"}));
+      ->check(one_of(paper_names()));
   return bind;
 }
 
@@ -104,7 +112,7 @@ BindOptions bind_options(const Raw& raw) {
     bind.charts = holds(raw.only, "chart");
     bind.facts = holds(raw.only, "facts");
   }
-  if (!raw.papers.empty()) bind.papers = raw.papers;
+  bind.papers = raw.papers.empty() ? paper_names() : raw.papers;
   return bind;
 }
 

@@ -36,7 +36,7 @@ struct BindOptions {
   bool html = true;
   bool charts = true;
   bool facts = true;
-  std::vector<std::string> papers = {"a4", "letter", "a3", "tabloid"};  ///< the last two only for charts
+  std::vector<std::string> papers;  ///< names of model::kPaperSizes; the large ones only for charts
 };
 
 struct FindOptions {

@@ -1,15 +1,15 @@
 // In: a chart, a demonstration watch, a demonstration drawer. Out: their short entries; what is invented says so.
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
+#include "model/paper_size.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
 std::string paper_words(const std::string& paper) {
-  if (paper == "letter") return "Letter";
-  if (paper == "tabloid") return "Tabloid";
-  return sentence_case(paper);
+  const model::PaperSize* size = model::paper_size(paper);
+  return size == nullptr ? paper : std::string(size->title);
 }
 
 void mark_invented(EntryMaker& maker) {

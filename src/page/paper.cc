@@ -1,27 +1,30 @@
 // Out: the two papers of the handbook. The block is equally wide on both, so that lines break alike.
 #include "page/paper.h"
 
+#include "model/paper_size.h"
+
 namespace benchleaf::page {
 namespace {
 
 constexpr int kGridColumns = 6;
 constexpr double kGutterMm = 5.0;
 
-struct PaperMm {
-  const char* name;
-  double width, height, inner, block_top, block_height, tab_pitch;
+struct PageMm {
+  const char* paper;
+  double inner, block_top, block_height, tab_pitch;
 };
 constexpr double kBlockWidthMm = 148;
-constexpr PaperMm kPapers[] = {
-    {"a4", 210, 297, 20, 21, 259, 21.2},
-    {"letter", 215.9, 279.4, 22, 21, 241, 19.7},
+constexpr PageMm kPages[] = {
+    {"a4", 20, 21, 259, 21.2},
+    {"letter", 22, 21, 241, 19.7},
 };
 
-Paper from_measures(const PaperMm& mm) {
+Paper from_measures(const PageMm& mm) {
+  const model::PaperSize& size = *model::paper_size(mm.paper);
   Paper paper;
-  paper.name = mm.name;
-  paper.width = from_mm(mm.width);
-  paper.height = from_mm(mm.height);
+  paper.name = size.name;
+  paper.width = from_mm(size.width_mm);
+  paper.height = from_mm(size.height_mm);
   paper.inner = from_mm(mm.inner);
   paper.block_width = from_mm(kBlockWidthMm);
   paper.block_top = from_mm(mm.block_top);
@@ -37,8 +40,8 @@ Paper from_measures(const PaperMm& mm) {
 }  // namespace
 
 std::optional<Paper> paper_named(std::string_view name) {
-  for (const PaperMm& mm : kPapers) {
-    if (name == mm.name) return from_measures(mm);
+  for (const PageMm& mm : kPages) {
+    if (name == mm.paper) return from_measures(mm);
   }
   return std::nullopt;
 }

@@ -8,6 +8,7 @@
 #include "compose/chart/panels.h"
 #include "compose/imprint.h"
 #include "compose/uses.h"
+#include "model/paper_size.h"
 
 namespace benchleaf::compose {
 
@@ -45,7 +46,10 @@ model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wante
   return panel;
 }
 
-bool is_small(const std::string& paper) { return paper == "a4" || paper == "letter"; }
+bool is_small(const std::string& paper) {
+  const model::PaperSize* size = model::paper_size(paper);
+  return size != nullptr && size->small;
+}
 
 model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::vector<Wanted>& panels, const std::string& which) {
   const model::Handbook& handbook = desk.records.handbook;

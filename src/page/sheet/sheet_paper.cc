@@ -3,36 +3,32 @@
 
 #include <utility>
 
+#include "model/paper_size.h"
+
 namespace benchleaf::page {
 namespace {
 
-struct PaperMm {
-  const char* name;
-  double width, height, title_band;
-};
 constexpr double kEdgeMm = 7;
 constexpr double kGapMm = 6;
 constexpr double kFootBandMm = 15;
-constexpr PaperMm kPapers[] = {
-    {"a4", 210, 297, 11}, {"letter", 215.9, 279.4, 11}, {"a3", 297, 420, 14}, {"tabloid", 279.4, 431.8, 14}};
+constexpr double kTitleBandMm = 14;
+constexpr double kSmallTitleBandMm = 11;
 
 }  // namespace
 
 std::optional<SheetPaper> sheet_paper(std::string_view name, bool landscape) {
-  for (const PaperMm& mm : kPapers) {
-    if (name != mm.name) continue;
-    SheetPaper paper;
-    paper.name = std::string(name) + (landscape ? " landscape" : " portrait");
-    paper.width = from_mm(mm.width);
-    paper.height = from_mm(mm.height);
-    if (landscape) std::swap(paper.width, paper.height);
-    paper.edge = from_mm(kEdgeMm);
-    paper.title_band = from_mm(mm.title_band);
-    paper.foot_band = from_mm(kFootBandMm);
-    paper.gap = from_mm(kGapMm);
-    return paper;
-  }
-  return std::nullopt;
+  const model::PaperSize* size = model::paper_size(name);
+  if (size == nullptr) return std::nullopt;
+  SheetPaper paper;
+  paper.name = std::string(name) + (landscape ? " landscape" : " portrait");
+  paper.width = from_mm(size->width_mm);
+  paper.height = from_mm(size->height_mm);
+  if (landscape) std::swap(paper.width, paper.height);
+  paper.edge = from_mm(kEdgeMm);
+  paper.title_band = from_mm(size->small ? kSmallTitleBandMm : kTitleBandMm);
+  paper.foot_band = from_mm(kFootBandMm);
+  paper.gap = from_mm(kGapMm);
+  return paper;
 }
 
 }  // namespace benchleaf::page

@@ -23,7 +23,7 @@ struct SheetPaper {
   Length live_height() const { return height - 2 * edge - title_band - foot_band; }
 };
 
-/// a4, letter, a3 or tabloid, upright or lying; nothing for another name.
+/// One of model::kPaperSizes, upright or lying; nothing for another name.
 std::optional<SheetPaper> sheet_paper(std::string_view name, bool landscape);
 
 }  // namespace benchleaf::page
