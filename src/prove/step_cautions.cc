@@ -40,11 +40,11 @@ std::string_view word_of(const Caution& caution) {
 }
 
 /// What the steps need in any of the bindings that the slots allow, in the order of the steps.
-std::vector<CautionNeed> needs_of(const Proof& proof, const Procedure& procedure) {
+std::vector<CautionNeed> needs_of(const Proof& proof, const Procedure& procedure, const std::vector<bench::Binding>& bindings) {
   const bench::StepWorld world{proof.base, proof.tables};
   std::set<std::tuple<std::size_t, std::string, std::string>> seen;
   std::vector<CautionNeed> needs;
-  for (const auto& binding : bench::allowed_bindings(procedure)) {
+  for (const auto& binding : bindings) {
     for (CautionNeed& need : bench::caution_needs(world, bench::bound(procedure, binding))) {
       if (seen.insert({need.step, need.field, need.caution}).second) needs.push_back(std::move(need));
     }
@@ -56,14 +56,15 @@ std::vector<CautionNeed> needs_of(const Proof& proof, const Procedure& procedure
 
 class CautionWalk {
  public:
-  CautionWalk(const Proof& proof, const Procedure& procedure)
+  CautionWalk(const Proof& proof, const Procedure& procedure, const std::vector<bench::Binding>& bindings)
       : proof_(proof),
         procedure_(procedure),
         head_(procedure.cautions.begin(), procedure.cautions.end()),
-        needs_(needs_of(proof, procedure)) {}
+        needs_(needs_of(proof, procedure, bindings)) {}
 
   void walk() {
     for (const CautionNeed& need : needs_) check_need(need);
+    for (std::size_t i = 0; i < procedure_.cautions.size(); ++i) check_head(i, procedure_.cautions[i]);
     for (std::size_t i = 0; i < procedure_.steps.size(); ++i) {
       const auto& item = procedure_.steps[i];
       if (!item.caution.empty() && item.whole && item.why.empty()) check_item(i, item.caution);
@@ -99,6 +100,17 @@ class CautionWalk {
     }
     const model::Record* record = proof_.base.find(need.record);
     if (record != nullptr) finding.notes.push_back({record->span_of(need.path), need.reason});
+  }
+
+  /// What stands in the head is asked for by a step: the head has no room for another reason.
+  void check_head(std::size_t place, const std::string& caution) {
+    const std::string path = "cautions." + std::to_string(place);
+    const Caution* named = caution_named(proof_, caution);
+    if (named == nullptr || is_grave(*named) || !procedure_.usable(path) || some_step_is_unusable()) return;
+    const bool needed = std::any_of(needs_.begin(), needs_.end(), [&](const auto& need) { return need.caution == caution; });
+    if (needed) return;
+    proof_.findings.add(Rule::caution_extra, procedure_.span_of(path), "no step needs " + id_of(caution),
+                        "take it out, or set it as an item before its step with why:");
   }
 
   /// An item stands before the step that needs it: not steps ahead of it, and not for nothing.
@@ -147,7 +159,11 @@ class CautionWalk {
 }  // namespace
 
 void check_cautions_before_steps(const Proof& proof) {
-  for (const auto& [id, procedure] : proof.base.procedures) CautionWalk(proof, procedure).walk();
+  for (const auto& [id, procedure] : proof.base.procedures) {
+    const auto bindings = bench::allowed_bindings(procedure);
+    // too many to try are a finding of the steps; what they need is not known then
+    if (!bindings.empty()) CautionWalk(proof, procedure, bindings).walk();
+  }
 }
 
 }  // namespace benchleaf::prove
