@@ -91,8 +91,7 @@ void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
 void Words::add_piece(const model::Run& run, TagId tag, TagId link) {
   TextStyle look = style(run.style);
   if (link >= 0) look.color = print_color(model::Ink::accent);
-  pieces_.push_back(
-      {run.fact.empty() ? with_units_joined(run.text) : run.text, look, tag, link >= 0 ? run.target : std::string(), {}, {}});
+  pieces_.push_back({with_units_joined(run.text), look, tag, link >= 0 ? run.target : std::string(), {}, {}});
   links_.push_back(link);
 }
 
