@@ -91,6 +91,23 @@ bool states(const Record& record, const base::Quantity& wanted) {
   return false;
 }
 
+/// The field that a title speaks of where its words name one: of a gasket, else empty.
+std::string field_of_title(const Record& record) {
+  if (record.kind != model::Kind::gasket) return {};
+  const auto says = [&](const char* word) { return record.title.find(word) != std::string::npos; };
+  return says("wall") ? "wall" : says("high") ? "height" : "section";
+}
+
+/// Whether the title gives a figure of the field that its words name, and the field has another.
+bool differs_from_its_field(const Record& record, const base::Quantity& wanted) {
+  const std::string field = field_of_title(record);
+  const auto* node = field.empty() ? nullptr : record.root.find(field);
+  const auto quantity = quantity_in(node);
+  if (!quantity || !record.usable(field)) return false;
+  const auto value = quantity->in(wanted.unit);
+  return value && base::tidy(value->nominal) != base::tidy(wanted.stated.nominal);
+}
+
 /// Whether the record states anything of this dimension, so that a title can disagree with it.
 bool states_dimension(const Record& record, const base::Quantity& wanted) {
   for (const auto& path : record.quantity_paths) {
@@ -144,7 +161,8 @@ void check_titles(const Proof& proof) {
   for (const Record* record : proof.base.all()) {
     if (!record->usable("title") || record->root.find("title") == nullptr) continue;
     for (const auto& quantity : quantities_in_title(record->title)) {
-      if (!states_dimension(*record, quantity) || states(*record, quantity)) continue;
+      const bool other = states_dimension(*record, quantity) && !states(*record, quantity);
+      if (!other && !differs_from_its_field(*record, quantity)) continue;
       proof.findings.add(Rule::title_figure, record->span_of("title"),
                          "the title says " + base::terminal(quantity) + ", but no field of the record does",
                          "correct the title or the field");

@@ -75,8 +75,25 @@ void check_procedure_times(const Proof& proof) {
   }
 }
 
+namespace {
+
+/// A step that works with a graded abrasive says with which grade of it.
+void check_grade_is_named(const Proof& proof, const model::Procedure& procedure, std::size_t i) {
+  const std::string path = "steps." + std::to_string(i);
+  if (!procedure.steps[i].grade.empty() || !procedure.steps[i].whole || !procedure.usable(path + ".grade")) return;
+  for (const std::string& agent : procedure.steps[i].with) {
+    const auto* record = record_of(proof, model::Kind::abrasive, agent);
+    if (record == nullptr || proof.base.abrasives.at(record->id).grades.empty() || !record->usable("grades")) continue;
+    proof.findings.add(Rule::procedure_grade, procedure.span_of(path + ".with"), "found " + record->id + " without a grade",
+                       "say which: grade: P1200");
+  }
+}
+
+}  // namespace
+
 void check_grade_ladders(const Proof& proof) {
   for (const auto& [id, procedure] : proof.base.procedures) {
+    for (std::size_t i = 0; i < procedure.steps.size(); ++i) check_grade_is_named(proof, procedure, i);
     std::string before;
     double median = 0;
     for (std::size_t i = 0; i < procedure.steps.size(); ++i) {

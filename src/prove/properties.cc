@@ -32,6 +32,21 @@ void check_property(const Proof& proof, const Substance& substance, const model:
       .notes.push_back({row.span, "table substance-properties"});
 }
 
+/// The constants of an acid are a list, which the table writes with commas.
+void check_constants(const Proof& proof, const Substance& substance, const model::PublishedTable::Row& row) {
+  const model::Node* node = substance.root.find("acid-constants");
+  const std::string& expected = standards::cell_text(row, "acid-constants");
+  const bool silent = expected.empty() || expected == "not stated";
+  if (node == nullptr || silent || !substance.usable("acid-constants")) return;
+  std::string found;
+  for (const auto& item : node->items) found += (found.empty() ? "" : ", ") + item.text;
+  if (found == expected) return;
+  proof.findings
+      .add(Rule::substance_property, substance.span_of("acid-constants"), "found " + found + ", but the table gives " + expected,
+           "correct it; another source stands under conflicts:")
+      .notes.push_back({row.span, "table substance-properties"});
+}
+
 const Substance* substance_of(const Proof& proof, const std::string& reference) {
   const auto* record = record_of(proof, model::Kind::substance, reference);
   return record == nullptr ? nullptr : &proof.base.substances.at(record->id);
@@ -54,6 +69,7 @@ void check_published_properties(const Proof& proof) {
     if (row == nullptr) continue;
     for (const char* path : kProperties) check_property(proof, substance, *row, path);
     check_property(proof, substance, *row, "cas");
+    check_constants(proof, substance, *row);
   }
 }
 

@@ -106,7 +106,8 @@ class CautionWalk {
   void check_head(std::size_t place, const std::string& caution) {
     const std::string path = "cautions." + std::to_string(place);
     const Caution* named = caution_named(proof_, caution);
-    if (named == nullptr || is_grave(*named) || !procedure_.usable(path) || some_step_is_unusable()) return;
+    if (named == nullptr || !named->usable("word") || is_grave(*named) || !procedure_.usable(path) || some_step_is_unusable())
+      return;
     const bool needed = std::any_of(needs_.begin(), needs_.end(), [&](const auto& need) { return need.caution == caution; });
     if (needed) return;
     proof_.findings.add(Rule::caution_extra, procedure_.span_of(path), "no step needs " + id_of(caution),

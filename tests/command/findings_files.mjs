@@ -72,7 +72,7 @@ function brokenTree() {
   const faults = [
     [`cell/${name}.yaml`, flow, 'xm }'],
     ['term/wide.yaml', wide, 'nowhere-at-all'],
-    ['term/wide.yaml', wide, '𝄞", nowhere'],
+    ['term/wide.yaml', wide, '"𝄞", nowhere'],
   ];
   for (const [file, text, stretch] of faults) {
     const { line, column } = place(text, stretch);

@@ -59,7 +59,7 @@ TEST_CASE("numbers that name a cell are words, not quantities") {
   const Fact& number = real().fact("cell/sr754w#trade-number");
   CHECK(number.printed == "393");
   CHECK_FALSE(number.value);
-  CHECK(number.trust == Trust::trade);
+  CHECK(number.trust == Trust::dataset);
 }
 
 TEST_CASE("a value that is not stated is a fact without a value") {
