@@ -79,6 +79,17 @@ CommandInfo reckon_command() {
           "refused, with the reason"};
 }
 
+CommandInfo changes_command() {
+  return {"changes",
+          "says what two states of the content say differently, stated and derived; a state with errors is told and not compared",
+          {{"OLD", "folder of the earlier records", Takes::folder, true, false},
+           {"NEW", "folder of the later records", Takes::folder, true, false}},
+          {flag("--markdown", "as Markdown, for a review"), flag("--json", "as one JSON object", "--markdown")},
+          "two folders, OLD and NEW",
+          "the two say the same",
+          "they differ"};
+}
+
 template <typename List, typename Name>
 std::vector<std::string> names_of(const List& list, Name name) {
   std::vector<std::string> names;
@@ -89,7 +100,8 @@ std::vector<std::string> names_of(const List& list, Name name) {
 }  // namespace
 
 const std::vector<CommandInfo>& commands() {
-  static const std::vector<CommandInfo> kCommands = {check_command(), bind_command(), find_command(), reckon_command()};
+  static const std::vector<CommandInfo> kCommands = {check_command(), bind_command(), find_command(), reckon_command(),
+                                                     changes_command()};
   return kCommands;
 }
 
