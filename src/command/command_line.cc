@@ -79,6 +79,17 @@ CommandInfo reckon_command() {
           "refused, with the reason"};
 }
 
+CommandInfo draft_command() {
+  return {"draft",
+          "writes a commented record to start from",
+          {{"KIND", "a kind of record, such as cell", Takes::kind, true, false},
+           {"ID", "the id that the record will have", Takes::text, true, false}},
+          {flag("--stdout", "print it instead of writing the file")},
+          "a kind and an id, such as cell sr754w",
+          "written",
+          "a record of that kind and id exists"};
+}
+
 CommandInfo changes_command() {
   return {"changes",
           "says what two states of the content say differently, stated and derived; a state with errors is told and not compared",
@@ -100,8 +111,8 @@ std::vector<std::string> names_of(const List& list, Name name) {
 }  // namespace
 
 const std::vector<CommandInfo>& commands() {
-  static const std::vector<CommandInfo> kCommands = {check_command(), bind_command(), find_command(), reckon_command(),
-                                                     changes_command()};
+  static const std::vector<CommandInfo> kCommands = {check_command(),  bind_command(),  find_command(),
+                                                     reckon_command(), draft_command(), changes_command()};
   return kCommands;
 }
 

@@ -172,6 +172,9 @@ Parsed finish(const Given& given, const std::string& command) {
     if (auto* exit = std::get_if<EarlyExit>(&reckon)) return *exit;
     options.command = std::get<ReckonOptions>(reckon);
   }
+  if (command == "draft") {
+    options.command = DraftOptions{given.one("draft", "KIND"), given.one("draft", "ID"), given.has("draft", "--stdout")};
+  }
   if (command == "changes") {
     options.command = ChangesOptions{given.one("changes", "OLD"), given.one("changes", "NEW"), given.has("changes", "--markdown"),
                                      given.has("changes", "--json")};

@@ -57,9 +57,15 @@ struct ChangesOptions {
   bool json = false;
 };
 
+struct DraftOptions {
+  std::string kind;
+  std::string id;
+  bool to_stdout = false;
+};
+
 struct Options {
   CommonOptions common;
-  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, ChangesOptions> command;
+  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, ChangesOptions, DraftOptions> command;
 };
 
 /// The command line asked for nothing but a text (help, version) or made no sense.
