@@ -118,8 +118,9 @@ const std::vector<CommandInfo>& commands() {
 
 const std::vector<OptionInfo>& common_options() {
   static const std::vector<OptionInfo> kCommon = {
-      option("--content", "DIR", Takes::folder, "folder of records (default: content)"),
-      option("--schema", "DIR", Takes::folder, "folder of shapes and tables (default: found beside the content)"),
+      option("--content", "DIR", Takes::folder, "folder of records (default: content here, else the installed one)"),
+      option("--schema", "DIR", Takes::folder,
+             "folder of shapes and tables (default: the one beside the content, above this folder, or installed)"),
       {"--color", "auto, always or never", Takes::words, "WHEN", {"auto", "always", "never"}, false, {}},
       flag("--quiet", "no progress line")};
   return kCommon;

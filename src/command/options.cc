@@ -148,7 +148,7 @@ std::variant<ReckonOptions, EarlyExit> reckon_options(const Given& given) {
 
 CommonOptions common_of(const Given& given, const std::string& command) {
   CommonOptions common;
-  common.content = given.one(command, "CONTENT", given.one({}, "--content", common.content));
+  common.content = given.one(command, "CONTENT", given.one({}, "--content"));
   common.schema = given.one({}, "--schema");
   common.quiet = given.has({}, "--quiet");
   const std::string color = given.one({}, "--color");

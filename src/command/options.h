@@ -16,8 +16,8 @@ enum class ColorChoice { when_terminal, always, never };
 
 /// What every command takes.
 struct CommonOptions {
-  std::string content = "content";
-  std::string schema;  ///< empty: to be discovered
+  std::string content;  ///< empty: to be discovered
+  std::string schema;   ///< empty: to be discovered
   ColorChoice color = ColorChoice::when_terminal;
   bool quiet = false;
 };
