@@ -87,10 +87,8 @@ void ask_cells(const model::KnowledgeBase& base, Asker& asker) {
 
 void ask_gaskets(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, gasket] : base.gaskets) {
-    for (const auto& [end, seat] :
-         {std::pair{"smallest-seat", gasket.inside.from}, std::pair{"largest-seat", gasket.inside.to}}) {
-      if (seat && seat->has_value()) asker.ask(gasket, "gasket-fit", end, {{"series", id}, {"seat", seat->written}});
-    }
+    const auto& largest = gasket.inside.to;
+    if (largest && largest->has_value()) asker.ask(gasket, "gasket-fit", {}, {{"series", id}, {"seat", largest->written}});
   }
 }
 

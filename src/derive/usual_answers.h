@@ -14,7 +14,7 @@ namespace benchleaf::derive {
 /// facts.jsonl: they are there to be held against those of another state of the content.
 ///   cell      cell-swap: what goes in its place
 ///   module    cell-life with each of its cells, months
-///   gasket    gasket-fit on the smallest and the largest seat that the series states, mm
+///   gasket    gasket-fit on a seat as large as the largest inside of the series, mm
 ///   watch     gasket-fit on its seat, mm; scratch-ladder for its scratch, mm
 ///   residue   crust-dose of 10 mg by each liquid that answers it, swabs and mL
 ///   chemistry fumes of 1 mL, L

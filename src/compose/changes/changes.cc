@@ -10,6 +10,7 @@
 #include <set>
 #include <utility>
 
+#include "base/number.h"
 #include "compose/changes/causes.h"
 #include "compose/changes/chart_rows.h"
 #include "compose/changes/record_changes.h"
@@ -44,6 +45,15 @@ std::string rests(const Fact& fact, const std::set<std::string>& others) {
   std::string words(model::trust_name(fact.trust));
   if (!fact.source.empty()) words += ", " + fact.source;
   return others.empty() ? words : words + "; rests on " + joined(others);
+}
+
+/// What rounding has hidden.
+std::string exactly(const Fact& fact) {
+  std::string figures;
+  for (const auto& figure : {fact.value, fact.low, fact.high}) {
+    if (figure) figures += (figures.empty() ? "" : ", ") + base::shortest_text(base::tidy(*figure));
+  }
+  return ", exactly " + figures + " " + fact.unit;
 }
 
 /// Facts of one sort in two states, ids and inputs under their later names.
@@ -87,7 +97,12 @@ class FactComparison {
     if (before && after) {
       const std::set<std::string> rested(before->inputs.begin(), before->inputs.end());
       const std::set<std::string> rests_now(after->inputs.begin(), after->inputs.end());
-      if (!same_value(*before, *after)) return change;
+      if (!same_value(*before, *after)) {
+        if (before->printed != after->printed) return change;
+        change.before += exactly(*before);
+        change.after += exactly(*after);
+        return change;
+      }
       if (before->trust == after->trust && before->source == after->source && rested == rests_now) return std::nullopt;
       change.how = How::basis;
       change.before = rests(*before, without(rested, rests_now));

@@ -40,10 +40,38 @@ class RowList {
   void add(const model::Table& table, const std::string& place) {
     for (const auto& row : table.rows) {
       if (row.cells.empty()) continue;
-      const std::string key = take_text(row.cells.front().runs);
+      row_ = {};
+      const std::string key = place + ": " + take_text(row.cells.front().runs);
+      const std::vector<model::Runs> lines = lines_of(row.cells.back().runs);
+      if (lines.size() > 1) {
+        add_lines(lines, key);
+        continue;
+      }
       for (std::size_t i = 1; i < row.cells.size(); ++i) say(row.cells[i].runs);
-      keep(place + ": " + key);
+      keep(key);
     }
+  }
+
+  /// Each line under one key is found by the words it begins with.
+  void add_lines(const std::vector<model::Runs>& lines, const std::string& key) {
+    const std::vector<std::string> facts = row_.facts;
+    for (const model::Runs& line : lines) {
+      row_ = {{}, {}, facts};
+      say(line);
+      keep(key + (line.empty() ? "" : ", " + line.front().text));
+    }
+  }
+
+  static std::vector<model::Runs> lines_of(const model::Runs& runs) {
+    std::vector<model::Runs> lines(1);
+    for (const auto& run : runs) {
+      if (run.kind == model::Run::Kind::line_break) {
+        lines.emplace_back();
+      } else {
+        lines.back().push_back(run);
+      }
+    }
+    return lines;
   }
 
   void add(const model::Matrix& matrix, const std::string& place) {
