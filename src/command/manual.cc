@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "command/command_line.h"
+#include "compose/desk.h"
 #include "model/signs.h"
 
 namespace benchleaf::command {
@@ -41,12 +42,13 @@ std::string sample(const std::string& text) { return ".PP\n.nf\n" + text + ".fi\
 
 std::string option_entry(const OptionInfo& option) {
   return entry(option.value.empty() ? option.name : option.name + " " + option.value,
-               option.does + (option.excludes.empty() ? "" : "; not beside " + option.excludes) + ".");
+               compose::sentence_case(option.does) + (option.excludes.empty() ? "" : "; not beside " + option.excludes) + ".");
 }
 
 std::string command_section(const CommandInfo& command) {
-  std::string text = ".SS \"" + roff(synopsis(command)) + "\"\n" + roff(command.does) + ".\n";
-  for (const ArgumentInfo& argument : command.arguments) text += entry(argument.name, argument.does + ".");
+  std::string text = ".SS \"" + roff(synopsis(command)) + "\"\n" + roff(compose::sentence_case(command.does)) + ".\n";
+  for (const ArgumentInfo& argument : command.arguments)
+    text += entry(argument.name, compose::sentence_case(argument.does) + ".");
   for (const OptionInfo& option : command.options) text += option_entry(option);
   return text + paragraph("Exit status: 0, " + command.exit_good + "; 1, " + command.exit_bad + "; 2, a wrong call.");
 }

@@ -197,7 +197,7 @@ TEST_CASE("the manual: groff sets it without a warning, and it names every comma
   for (const CommandInfo& command : commands()) {
     for (const auto& name : option_names(command)) named.insert(name);
     CHECK(program.find("benchleaf " + command.name) != std::string::npos);
-    CHECK(program.find(command.does) != std::string::npos);
+    CHECK(program.find(command.does.substr(1)) != std::string::npos);  // its first letter is a capital here
     CHECK(program.find("1, " + command.exit_bad) != std::string::npos);
   }
   CHECK(matches(program, "--[a-z]+") == named);
