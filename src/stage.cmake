@@ -12,7 +12,7 @@ endforeach()
 
 # benchleaf_stage(FOLDER SOURCES a.cc sub/b.cc ... LINKS base model external::fmt ...)
 #
-# The library of one folder. SOURCES is every .cc of the folder but main.cc, relative to it. LINKS names folders of ours
+# The library of one folder. SOURCES is every .cc of the folder but those called main.cc, relative to it. LINKS names folders of ours
 # (passed on to whoever links this one) and external:: libraries (kept to this one).
 function(benchleaf_stage folder)
   cmake_parse_arguments(PARSE_ARGV 1 stage "" "" "SOURCES;LINKS")
@@ -37,7 +37,7 @@ endfunction()
 # An explicit list is read in review; the folder is what counts. They must say the same.
 function(benchleaf_check_sources folder listed)
   file(GLOB_RECURSE found CONFIGURE_DEPENDS RELATIVE "${CMAKE_CURRENT_SOURCE_DIR}" "${CMAKE_CURRENT_SOURCE_DIR}/*.cc")
-  list(REMOVE_ITEM found main.cc)
+  list(FILTER found EXCLUDE REGEX "(^|/)main\\.cc$")  # of a program of its own
   foreach(source IN LISTS found)
     if(NOT source IN_LIST listed)
       message(SEND_ERROR "${folder}/${source} is not in the SOURCES of ${folder}/CMakeLists.txt")

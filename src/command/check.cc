@@ -1,14 +1,10 @@
 // check: reads, derives, proves, and says what is wrong.
 
-#include <unistd.h>
-
-#include <filesystem>
-#include <fstream>
 #include <string>
-#include <system_error>
 
 #include "command/commands.h"
 #include "command/explain.h"
+#include "command/whole_file.h"
 #include "command/workbench.h"
 #include "report/json.h"
 #include "report/print.h"
@@ -41,22 +37,6 @@ int explain(const std::string& id, Terminal& terminal) {
   }
   terminal.data(*text);
   return terminal.finish(kExitGood);
-}
-
-/// Writes the whole file or none of it: beside its place first, then into it. False where it cannot be written. A place that
-/// is no file, such as a pipe, is written to as it is.
-bool write_file(const std::string& path, const std::string& text) {
-  namespace fs = std::filesystem;
-  std::error_code error;
-  const bool straight = fs::exists(path, error) && !fs::is_regular_file(path, error);
-  const std::string beside = straight ? path : path + ".new-" + std::to_string(getpid());
-  std::ofstream file(beside, std::ios::binary | std::ios::trunc);
-  file << text;
-  file.close();
-  if (!straight && file) fs::rename(beside, path, error);
-  const bool whole = file && !error;
-  if (!straight && !whole) fs::remove(beside, error);
-  return whole;
 }
 
 }  // namespace

@@ -23,6 +23,8 @@ int run(const Options& options, Terminal& terminal) {
     int operator()(const BindOptions& bind) const { return run_bind(bind, common, terminal); }
     int operator()(const FindOptions& find) const { return run_find(find, common, terminal); }
     int operator()(const ReckonOptions& reckon) const { return run_reckon(reckon, common, terminal); }
+    int operator()(const DraftOptions& draft) const { return run_draft(draft, common, terminal); }
+    int operator()(const ChangesOptions& changes) const { return run_changes(changes, common, terminal); }
   };
   return std::visit(Runner{options.common, terminal}, options.command);
 }

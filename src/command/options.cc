@@ -1,14 +1,15 @@
-// In: the command line. Out: the options of one command, or a text and an exit code. The only file that knows CLI11, so that
-// its exceptions and its wording stop here.
+// In: the command line, and its description. Out: the options of one command, or a text and an exit code. The only file that
+// knows CLI11, so that its exceptions and its wording stop here.
 
 #include "command/options.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
+#include <map>
 
+#include "command/command_line.h"
 #include "compose/desk.h"
-#include "model/paper_size.h"
 
 namespace benchleaf::command {
 namespace {
@@ -16,18 +17,30 @@ namespace {
 constexpr const char* kFooter =
     "benchleaf COMMAND --help says what one command takes; all take --content, --schema, --color and --quiet.";
 
-/// Everything CLI11 writes into, before it becomes Options.
-struct Raw {
-  CommonOptions common;
-  CheckOptions check;
-  BindOptions bind;
-  FindOptions find;
-  ReckonOptions reckon;
-  std::string color = "auto";
-  std::string positional_content;
-  std::vector<std::string> only;
-  std::vector<std::string> papers;
-  std::vector<std::string> inputs;
+/// What CLI11 writes into, by the names of the description: the words of options and arguments, and whether a flag was given.
+class Given {
+ public:
+  std::vector<std::string>& words(const std::string& command, const std::string& name) { return words_[command + " " + name]; }
+  std::string& word(const std::string& command, const std::string& name) { return word_[command + " " + name]; }
+  bool& flag(const std::string& command, const std::string& name) { return flags_[command + " " + name]; }
+
+  bool has(const std::string& command, const char* name) const {
+    const auto found = flags_.find(command + " " + name);
+    return found != flags_.end() && found->second;
+  }
+  std::vector<std::string> all(const std::string& command, const char* name) const {
+    const auto found = words_.find(command + " " + name);
+    return found == words_.end() ? std::vector<std::string>() : found->second;
+  }
+  std::string one(const std::string& command, const char* name, const std::string& otherwise = {}) const {
+    const auto found = word_.find(command + " " + name);
+    return found == word_.end() || found->second.empty() ? otherwise : found->second;
+  }
+
+ private:
+  std::map<std::string, std::vector<std::string>> words_;
+  std::map<std::string, std::string> word_;
+  std::map<std::string, bool> flags_;
 };
 
 /// Accepts one of a few words and says in our words what was expected.
@@ -41,79 +54,30 @@ CLI::Validator one_of(std::vector<std::string> words) {
       "");
 }
 
-std::vector<std::string> paper_names() {
-  std::vector<std::string> names;
-  for (const model::PaperSize& paper : model::kPaperSizes) names.emplace_back(paper.name);
-  return names;
+CLI::Option* add_option(CLI::App& app, const std::string& command, const OptionInfo& info, Given& given) {
+  if (info.takes == Takes::nothing) return app.add_flag(info.name, given.flag(command, info.name), info.does);
+  CLI::Option* option = info.list ? app.add_option(info.name, given.words(command, info.name), info.does)->delimiter(',')
+                                  : app.add_option(info.name, given.word(command, info.name), info.does);
+  option->type_name(info.value);
+  return info.words.empty() ? option : option->check(one_of(info.words));
 }
 
-void add_common(CLI::App& app, Raw& raw) {
-  app.add_option("--content", raw.common.content, "folder of records (default: content)")->type_name("DIR");
-  app.add_option("--schema", raw.common.schema, "folder of shapes and tables (default: found beside the content)")
-      ->type_name("DIR");
-  app.add_option("--color", raw.color, "auto, always or never")->type_name("WHEN")->check(one_of({"auto", "always", "never"}));
-  app.add_flag("--quiet", raw.common.quiet, "no progress line");
+std::string exit_words(const CommandInfo& info) {
+  return "Exit 0: " + info.exit_good + "; 1: " + info.exit_bad + "; 2: a wrong call, or what cannot be read or written.";
 }
 
-CLI::App* add_check(CLI::App& app, Raw& raw) {
-  CLI::App* check = app.add_subcommand("check", "read the content, derive, and say what is wrong");
-  check->add_option("CONTENT", raw.positional_content, "folder of records");
-  check->add_flag("--json", raw.check.json, "findings as one JSON object on stdout");
-  check->add_flag("--strict", raw.check.strict, "warnings count as errors");
-  check->add_option("--sarif", raw.check.sarif, "write the findings into a file as SARIF 2.1.0")->type_name("FILE");
-  check->add_flag("--rules", raw.check.rules, "list the rules and end");
-  check->add_option("--explain", raw.check.explain, "say what a rule is for, with a wrong and a right sample, and end")
-      ->type_name("RULE");
-  return check;
-}
-
-CLI::App* add_bind(CLI::App& app, Raw& raw) {
-  CLI::App* bind = app.add_subcommand("bind", "check, then write the handbook");
-  bind->add_option("CONTENT", raw.positional_content, "folder of records");
-  bind->add_option("--to", raw.bind.to, "where the folder handbook goes (default: out)")->type_name("DIR");
-  bind->add_option("--only", raw.only, "pdf, html, chart, facts: only these, parted by commas")
-      ->type_name("LIST")
-      ->delimiter(',')
-      ->check(one_of({"pdf", "html", "chart", "facts"}));
-  bind->add_option("--paper", raw.papers, compose::listed(paper_names()) + ": only these, parted by commas")
-      ->type_name("LIST")
-      ->delimiter(',')
-      ->check(one_of(paper_names()));
-  return bind;
-}
-
-CLI::App* add_find(CLI::App& app, Raw& raw) {
-  CLI::App* find = app.add_subcommand("find", "look up a number, a size such as 7.9x5.4, a liquid, a symptom");
-  find->add_option("WORDS", raw.find.words, "what to look up")->required();
-  find->add_flag("--json", raw.find.json, "the answer as one JSON object");
-  return find;
-}
-
-CLI::App* add_reckon(CLI::App& app, Raw& raw) {
-  CLI::App* reckon = app.add_subcommand("reckon", "work out one thing; without a name, list what can be worked out");
-  reckon->add_option("NAME", raw.reckon.name, "a calculator");
-  reckon->add_option("KEY=VALUE", raw.inputs, "its inputs");
-  reckon->add_flag("--json", raw.reckon.json, "the answer as one JSON object");
-  return reckon;
-}
-
-bool holds(const std::vector<std::string>& list, const char* word) {
-  for (const auto& entry : list) {
-    if (entry == word) return true;
+void add_command(CLI::App& app, const CommandInfo& info, Given& given) {
+  CLI::App* command = app.add_subcommand(info.name, info.does);
+  command->footer(exit_words(info));
+  for (const ArgumentInfo& argument : info.arguments) {
+    CLI::Option* option = argument.many ? command->add_option(argument.name, given.words(info.name, argument.name), argument.does)
+                                        : command->add_option(argument.name, given.word(info.name, argument.name), argument.does);
+    option->required(argument.required);
   }
-  return false;
-}
-
-BindOptions bind_options(const Raw& raw) {
-  BindOptions bind = raw.bind;
-  if (!raw.only.empty()) {
-    bind.pdf = holds(raw.only, "pdf");
-    bind.html = holds(raw.only, "html");
-    bind.charts = holds(raw.only, "chart");
-    bind.facts = holds(raw.only, "facts");
+  for (const OptionInfo& option : info.options) {
+    CLI::Option* added = add_option(*command, info.name, option, given);
+    if (!option.excludes.empty()) added->excludes(option.excludes);
   }
-  bind.papers = raw.papers.empty() ? paper_names() : raw.papers;
-  return bind;
 }
 
 EarlyExit wrong(std::string what) {
@@ -123,20 +87,32 @@ EarlyExit wrong(std::string what) {
   return {kExitUsage, {}, "benchleaf: " + what + "\n"};
 }
 
-std::variant<ReckonOptions, EarlyExit> reckon_options(const Raw& raw) {
-  ReckonOptions reckon = raw.reckon;
-  for (const auto& input : raw.inputs) {
-    const std::size_t equals = input.find('=');
-    if (equals == std::string::npos || equals == 0) {
-      return wrong("'" + input + "' is no input: write key=value");
+using Parsed = std::variant<Options, EarlyExit>;
+
+CheckOptions check_options(const Given& given) {
+  return {given.has("check", "--json"), given.has("check", "--strict"), given.has("check", "--rules"),
+          given.one("check", "--explain"), given.one("check", "--sarif")};
+}
+
+BindOptions bind_options(const Given& given) {
+  BindOptions bind;
+  bind.to = given.one("bind", "--to", bind.to);
+  const auto only = given.all("bind", "--only");
+  const auto wants = [&only](const char* word) {
+    return only.empty() || std::find(only.begin(), only.end(), word) != only.end();
+  };
+  bind.pdf = wants("pdf");
+  bind.html = wants("html");
+  bind.charts = wants("chart");
+  bind.facts = wants("facts");
+  bind.papers = given.all("bind", "--paper");
+  if (!bind.papers.empty()) return bind;
+  for (const CommandInfo& command : commands()) {
+    for (const OptionInfo& option : command.options) {
+      if (command.name == "bind" && option.name == "--paper") bind.papers = option.words;
     }
-    const std::string key = input.substr(0, equals);
-    for (const auto& [earlier, value] : reckon.inputs) {
-      if (earlier == key) return wrong("input " + key + " is given twice");
-    }
-    reckon.inputs.emplace_back(key, input.substr(equals + 1));
   }
-  return reckon;
+  return bind;
 }
 
 /// A query is looked up in all its parts, so that its cost grows faster than its length.
@@ -152,24 +128,56 @@ bool is_too_long(const std::vector<std::string>& words) {
   return bytes > kMostBytes || count > kMostWords;
 }
 
-std::variant<Options, EarlyExit> finish(const Raw& raw, const CLI::App& app) {
-  Options options;
-  options.common = raw.common;
-  if (!raw.positional_content.empty()) options.common.content = raw.positional_content;
-  if (raw.color == "always") options.common.color = ColorChoice::always;
-  if (raw.color == "never") options.common.color = ColorChoice::never;
+std::variant<ReckonOptions, EarlyExit> reckon_options(const Given& given) {
+  ReckonOptions reckon;
+  reckon.name = given.one("reckon", "NAME");
+  reckon.json = given.has("reckon", "--json");
+  for (const auto& input : given.all("reckon", "KEY=VALUE")) {
+    const std::size_t equals = input.find('=');
+    if (equals == std::string::npos || equals == 0) {
+      return wrong("'" + input + "' is no input: write key=value");
+    }
+    const std::string key = input.substr(0, equals);
+    for (const auto& [earlier, value] : reckon.inputs) {
+      if (earlier == key) return wrong("input " + key + " is given twice");
+    }
+    reckon.inputs.emplace_back(key, input.substr(equals + 1));
+  }
+  return reckon;
+}
 
-  const std::string command = app.get_subcommands().front()->get_name();
-  if (command == "check") options.command = raw.check;
-  if (command == "bind") options.command = bind_options(raw);
+CommonOptions common_of(const Given& given, const std::string& command) {
+  CommonOptions common;
+  common.content = given.one(command, "CONTENT", given.one({}, "--content"));
+  common.schema = given.one({}, "--schema");
+  common.quiet = given.has({}, "--quiet");
+  const std::string color = given.one({}, "--color");
+  if (color == "always") common.color = ColorChoice::always;
+  if (color == "never") common.color = ColorChoice::never;
+  return common;
+}
+
+Parsed finish(const Given& given, const std::string& command) {
+  Options options;
+  options.common = common_of(given, command);
+  if (command == "check") options.command = check_options(given);
+  if (command == "bind") options.command = bind_options(given);
   if (command == "find") {
-    if (is_too_long(raw.find.words)) return wrong("find looks up at most 12 words of 200 bytes together");
-    options.command = raw.find;
+    FindOptions find{given.all("find", "WORDS"), given.has("find", "--json")};
+    if (is_too_long(find.words)) return wrong("find looks up at most 12 words of 200 bytes together");
+    options.command = std::move(find);
   }
   if (command == "reckon") {
-    auto reckon = reckon_options(raw);
+    auto reckon = reckon_options(given);
     if (auto* exit = std::get_if<EarlyExit>(&reckon)) return *exit;
     options.command = std::get<ReckonOptions>(reckon);
+  }
+  if (command == "draft") {
+    options.command = DraftOptions{given.one("draft", "KIND"), given.one("draft", "ID"), given.has("draft", "--stdout")};
+  }
+  if (command == "changes") {
+    options.command = ChangesOptions{given.one("changes", "OLD"), given.one("changes", "NEW"), given.has("changes", "--markdown"),
+                                     given.has("changes", "--json")};
   }
   return options;
 }
@@ -179,29 +187,37 @@ std::string first_word(const CLI::App& app) {
   return words.empty() ? std::string() : words.front();
 }
 
+std::string what_lacks(const std::string& command) {
+  for (const CommandInfo& info : commands()) {
+    if (info.name == command) return info.lacks;
+  }
+  return {};
+}
+
 /// One line in our words for a wrong call, where CLI11's own sentence is not plain.
 EarlyExit parse_failure(const CLI::ParseError& error, const CLI::App& app) {
   if (error.get_name() == "CallForHelp") return {kExitGood, app.help(), {}};
   if (error.get_name() == "CallForVersion") return {kExitGood, std::string(error.what()) + "\n", {}};
-  const auto commands = app.get_subcommands();
+  const auto given = app.get_subcommands();
   const std::string word = first_word(app);
-  if (commands.empty()) {
+  if (given.empty()) {
     if (!word.empty() && word.front() != '-') return wrong("there is no command '" + word + "': benchleaf --help lists them");
     if (word.empty()) return wrong("no command given: benchleaf --help lists them");
   }
-  const std::string command = commands.empty() ? std::string() : commands.front()->get_name() + " ";
+  const std::string name = given.empty() ? std::string() : given.front()->get_name();
+  const std::string command = name.empty() ? name : name + " ";
   if (!word.empty()) return wrong("'" + word + "' is not known: benchleaf " + command + "--help says what there is");
   const std::string what = error.what();
   if (error.get_name() == "ArgumentMismatch") return wrong(command + what.substr(0, what.find(':')) + " needs a value");
-  if (error.get_name() == "RequiredError") return wrong(command + "needs words to look up, such as 393 or 7.9x5.4");
+  if (error.get_name() == "RequiredError") return wrong(command + "needs " + what_lacks(name));
   return wrong(command + what);
 }
 
 }  // namespace
 
 std::variant<Options, EarlyExit> parse_command_line(int argc, const char* const* argv) {
-  Raw raw;
-  CLI::App app("Benchleaf compiles a knowledge base into a bench handbook and answers from it.", "benchleaf");
+  Given given;
+  CLI::App app(std::string(program_does()), "benchleaf");
   try {
     app.require_subcommand(1);
     app.fallthrough();
@@ -210,13 +226,10 @@ std::variant<Options, EarlyExit> parse_command_line(int argc, const char* const*
     app.get_formatter()->label("Subcommands", "Commands");
     app.get_formatter()->label("TEXT", "");
     app.set_version_flag("--version", std::string("benchleaf ") + BENCHLEAF_VERSION);
-    add_common(app, raw);
-    add_check(app, raw);
-    add_bind(app, raw);
-    add_find(app, raw);
-    add_reckon(app, raw);
+    for (const OptionInfo& option : common_options()) add_option(app, {}, option, given);
+    for (const CommandInfo& command : commands()) add_command(app, command, given);
     app.parse(argc, argv);
-    return finish(raw, app);
+    return finish(given, app.get_subcommands().front()->get_name());
   } catch (const CLI::ParseError& error) {
     return parse_failure(error, app);
   } catch (const CLI::Error& error) {

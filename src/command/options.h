@@ -9,15 +9,15 @@ namespace benchleaf::command {
 
 /// Exit codes of every command.
 inline constexpr int kExitGood = 0;
-inline constexpr int kExitFindings = 1;  ///< errors in the content, nothing found, or an answer refused
+inline constexpr int kExitFindings = 1;  ///< errors in the content, nothing found, an answer refused, or a difference
 inline constexpr int kExitUsage = 2;     ///< a wrong call, or something that cannot be read or written
 
 enum class ColorChoice { when_terminal, always, never };
 
 /// What every command takes.
 struct CommonOptions {
-  std::string content = "content";
-  std::string schema;  ///< empty: to be discovered
+  std::string content;  ///< empty: to be discovered
+  std::string schema;   ///< empty: to be discovered
   ColorChoice color = ColorChoice::when_terminal;
   bool quiet = false;
 };
@@ -50,9 +50,22 @@ struct ReckonOptions {
   bool json = false;
 };
 
+struct ChangesOptions {
+  std::string before;  ///< folder of the earlier content
+  std::string after;
+  bool markdown = false;
+  bool json = false;
+};
+
+struct DraftOptions {
+  std::string kind;
+  std::string id;
+  bool to_stdout = false;
+};
+
 struct Options {
   CommonOptions common;
-  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions> command;
+  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, ChangesOptions, DraftOptions> command;
 };
 
 /// The command line asked for nothing but a text (help, version) or made no sense.

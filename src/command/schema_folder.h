@@ -6,6 +6,11 @@
 
 namespace benchleaf::command {
 
+/// The folder of records: `given` if it is not empty; else `content` in the current folder, else the installed one beside the
+/// program
+/// (`../share/benchleaf/content`). Where there is none, `content`.
+std::filesystem::path find_content(const std::string& given);
+
 /// Where the shapes and tables lie, or every place that was looked at.
 struct SchemaFolder {
   std::filesystem::path path;  ///< empty: none was found

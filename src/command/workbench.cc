@@ -32,14 +32,15 @@ void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes)
 }  // namespace
 
 std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
-  const SchemaFolder schema = find_schema(options.schema, options.content);
+  const fs::path folder = find_content(options.content);
+  const SchemaFolder schema = find_schema(options.schema, folder);
   if (schema.path.empty()) return no_schema(schema);
   Workbench bench;
   read::Shapes shapes;
   read_schema(schema.path, bench, shapes);
-  const DiskFiles content(options.content);
+  const DiskFiles content(folder);
   std::error_code error;
-  if (!fs::is_directory(options.content, error) || !content.list()) return bench;
+  if (!fs::is_directory(folder, error) || !content.list()) return bench;
   report::Findings of_content;  // check tells them
   bench.base = read::read_content(content, shapes, bench.files, of_content);
   return bench;
@@ -47,13 +48,14 @@ std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
 
 std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options) {
   std::error_code error;
-  if (!fs::is_directory(options.content, error)) {
-    return Unreadable{"there is no folder " + options.content + " to read (name it with --content)"};
+  const fs::path folder = find_content(options.content);
+  if (!fs::is_directory(folder, error)) {
+    return Unreadable{"there is no folder " + folder.generic_string() + " to read (name it with --content)"};
   }
-  const SchemaFolder schema = find_schema(options.schema, options.content);
+  const SchemaFolder schema = find_schema(options.schema, folder);
   if (schema.path.empty()) return no_schema(schema);
-  const DiskFiles content(options.content);
-  if (!content.list()) return Unreadable{"the folder " + options.content + " cannot be read"};
+  const DiskFiles content(folder);
+  if (!content.list()) return Unreadable{"the folder " + folder.generic_string() + " cannot be read"};
 
   Workbench bench;
   read::Shapes shapes;

@@ -1,16 +1,13 @@
 // The program as a user runs it: exit codes, where text goes, and what a failed bind leaves behind. House rules.
 
+#include "command/run_program.h"
 #include "support/catch.h"
 #include "support/temporary_folder.h"
 
-#include <sys/wait.h>
-
 #include <algorithm>
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <map>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -19,22 +16,11 @@
 #include "base/sha256.h"
 
 namespace fs = std::filesystem;
+using benchleaf::test::Ran;
+using benchleaf::test::text_of;
 using nlohmann::json;
 
 namespace {
-
-std::string read(const fs::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  std::ostringstream text;
-  text << in.rdbuf();
-  return text.str();
-}
-
-struct Ran {
-  int code = -1;
-  std::string out;
-  std::string err;
-};
 
 /// A folder with a tiny content of one cell, and the program to run in it.
 class Workplace {
@@ -54,10 +40,7 @@ class Workplace {
   }
 
   Ran run(const std::string& words, const std::string& environment = {}) const {
-    const std::string command =
-        "cd '" + path().string() + "' && " + environment + " '" BENCHLEAF_PROGRAM "' " + words + " >stdout 2>stderr";
-    const int status = std::system(command.c_str());
-    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, read(path() / "stdout"), read(path() / "stderr")};
+    return benchleaf::test::run_program(path(), words, environment);
   }
 
   const fs::path& path() const { return folder_.path(); }
@@ -69,7 +52,7 @@ class Workplace {
 std::map<std::string, std::string> tree(const fs::path& folder) {
   std::map<std::string, std::string> files;
   for (const auto& entry : fs::recursive_directory_iterator(folder)) {
-    if (entry.is_regular_file()) files.emplace(entry.path().lexically_relative(folder).string(), read(entry.path()));
+    if (entry.is_regular_file()) files.emplace(entry.path().lexically_relative(folder).string(), text_of(entry.path()));
   }
   return files;
 }
@@ -150,9 +133,9 @@ TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
 TEST_CASE("bind holds the hyphenation patterns against their recorded hash and names them in MANIFEST") {
   Workplace place;
   const fs::path list = place.path() / "schema/fonts.yaml";
-  const std::string recorded = read(list);
+  const std::string recorded = text_of(list);
   const std::string path = "/usr/share/hyphen/hyph_en_GB.dic";
-  const std::string hash = benchleaf::base::sha256(read(path));
+  const std::string hash = benchleaf::base::sha256(text_of(path));
   const auto with = [&](const std::string& what, const std::string& instead) {
     std::string changed = recorded;
     REQUIRE(changed.find(what) != std::string::npos);
@@ -162,7 +145,7 @@ TEST_CASE("bind holds the hyphenation patterns against their recorded hash and n
   const Ran other = with(hash, std::string(64, 'f'));
   CHECK(other.code == 0);
   CHECK(other.err.find("[font.version]") != std::string::npos);
-  CHECK(read(place.path() / "out/handbook/MANIFEST").find("\nhyphenation " + hash + " hyph_en_GB.dic\n") != std::string::npos);
+  CHECK(text_of(place.path() / "out/handbook/MANIFEST").find("\nhyphenation " + hash + " hyph_en_GB.dic\n") != std::string::npos);
   const Ran missing = with(path, "/no/such/file");
   CHECK(missing.code == 1);
   CHECK(missing.err.find("install the package hyphen-en-gb") != std::string::npos);
@@ -184,7 +167,7 @@ TEST_CASE("check --sarif: a file whole or not at all, and the findings on the te
   CHECK(full.err.find("/dev/full cannot be written") != std::string::npos);
   CHECK(full.err.find("content/cell/sr754w.yaml:") != std::string::npos);
   CHECK(place.run("check --sarif log.sarif").code == 1);
-  CHECK(json::parse(read(place.path() / "log.sarif")).at("version") == "2.1.0");
+  CHECK(json::parse(text_of(place.path() / "log.sarif")).at("version") == "2.1.0");
   std::vector<std::string> names;
   for (const auto& entry : fs::directory_iterator(place.path())) names.push_back(entry.path().filename());
   CHECK(std::count_if(names.begin(), names.end(), [](const auto& name) { return name.rfind("log.sarif", 0) == 0; }) == 1);
@@ -218,5 +201,5 @@ TEST_CASE("output that cannot be written is exit 2 and one line") {
   const Ran ran = place.run("bind --only facts --to taken");
   CHECK(ran.code == 2);
   CHECK(ran.err.find("taken") != std::string::npos);
-  CHECK(read(place.path() / "taken") == "a file");
+  CHECK(text_of(place.path() / "taken") == "a file");
 }

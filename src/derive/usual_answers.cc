@@ -1,0 +1,136 @@
+// In: the knowledge base and the tables. Out: what the calculators say of each record, asked as at the bench.
+
+#include "derive/usual_answers.h"
+
+#include <array>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "bench/calculator.h"
+#include "derive/bench_figures.h"
+#include "derive/fact_of_output.h"
+#include "model/knowledge_base.h"
+#include "model/tables.h"
+
+namespace benchleaf::derive {
+namespace {
+
+using Words = std::vector<std::pair<std::string, std::string>>;
+
+// What is asked where a record names no figure of its own: common practice of the bench, no source.
+constexpr const char* kCrust = "10 mg";
+constexpr const char* kSpill = "1 mL";
+constexpr const char* kSpan = "30 mm";
+
+/// Inputs that name a record, and its kind.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 6> kRecordInputs = {{{"cell", "cell"},
+                                                                                         {"module", "module"},
+                                                                                         {"series", "gasket"},
+                                                                                         {"residue", "residue"},
+                                                                                         {"liquid", "chemistry"},
+                                                                                         {"material", "material"}}};
+
+std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
+
+/// Asks and keeps the answers.
+class Asker {
+ public:
+  Asker(const model::KnowledgeBase& base, const model::Tables& tables) : figures_(bench_figures(base, tables)), tables_(tables) {}
+
+  /// `asked` parts several questions to one calculator about one record; empty where there is one.
+  void ask(const model::Record& about, const std::string& calculator, const std::string& asked, const Words& words) {
+    bench::Inputs inputs;
+    for (const auto& [key, value] : words) inputs.emplace(key, bench::Given{value, model::Trust::given, {}});
+    bench::Result result = bench::reckon(calculator, inputs, {tables_, figures_});
+    const std::string name = asked.empty() ? calculator : calculator + "." + asked;
+    for (auto& output : result.outputs) add(fact_of_output(std::move(output), about.reference(), name), words);
+    if (result.refusal) add(refusal(*result.refusal, about.reference() + "#" + name), words);
+  }
+
+  model::FactBase take() { return std::move(answers_); }
+
+ private:
+  /// An answer rests on the records it was asked about, whatever of them it names.
+  void add(model::Fact fact, const Words& words) {
+    for (const auto& [input, kind] : kRecordInputs) {
+      for (const auto& [key, value] : words) {
+        if (key == input) fact.inputs.push_back(std::string(kind) + "/" + value);
+      }
+    }
+    answers_.add(std::move(fact));
+  }
+
+  static model::Fact refusal(const bench::Refusal& why, const std::string& asked) {
+    model::Fact fact;
+    fact.id = asked + ".refused";
+    fact.printed = why.input.empty() ? why.reason : why.input + ": " + why.reason;
+    fact.trust = model::Trust::given;
+    fact.derived = true;
+    return fact;
+  }
+
+  model::FactBase figures_;
+  const model::Tables& tables_;
+  model::FactBase answers_;
+};
+
+void ask_cells(const model::KnowledgeBase& base, Asker& asker) {
+  for (const auto& [id, cell] : base.cells) asker.ask(cell, "cell-swap", {}, {{"cell", id}});
+  for (const auto& [id, module] : base.modules) {
+    for (const auto& cell : module.cells) {
+      asker.ask(module, "cell-life", id_of(cell), {{"cell", id_of(cell)}, {"module", id}});
+    }
+  }
+}
+
+void ask_gaskets(const model::KnowledgeBase& base, Asker& asker) {
+  for (const auto& [id, gasket] : base.gaskets) {
+    const auto& largest = gasket.inside.to;
+    if (largest && largest->has_value()) asker.ask(gasket, "gasket-fit", {}, {{"series", id}, {"seat", largest->written}});
+  }
+}
+
+void ask_watches(const model::KnowledgeBase& base, Asker& asker) {
+  for (const auto& [id, watch] : base.watches) {
+    if (watch.gasket_seat && !watch.gasket.empty()) {
+      asker.ask(watch, "gasket-fit", {}, {{"series", id_of(watch.gasket)}, {"seat", watch.gasket_seat->written}});
+    }
+    if (watch.scratch && watch.crystal_size && watch.crystal_size->thickness) {
+      asker.ask(watch, "scratch-ladder", {},
+                {{"scratch", watch.scratch->written}, {"thickness", watch.crystal_size->thickness->written}});
+    }
+  }
+}
+
+void ask_liquids(const model::KnowledgeBase& base, Asker& asker) {
+  for (const auto& [id, residue] : base.residues) {
+    for (const auto& liquid : residue.answers) {
+      asker.ask(residue, "crust-dose", id_of(liquid), {{"residue", id}, {"mass", kCrust}, {"liquid", id_of(liquid)}});
+    }
+  }
+  for (const auto& [id, liquid] : base.chemistries) asker.ask(liquid, "fumes", {}, {{"liquid", id}, {"volume", kSpill}});
+}
+
+void ask_crystals(const model::KnowledgeBase& base, Asker& asker) {
+  for (const auto& [id, material] : base.materials) {
+    if (!material.strength) continue;
+    asker.ask(material, "crystal-thickness", {},
+              {{"shape", "disc"}, {"diameter", kSpan}, {"load", "thumb"}, {"edge", "simple"}, {"material", id}});
+  }
+}
+
+}  // namespace
+
+model::FactBase usual_answers(const model::KnowledgeBase& base, const model::Tables& tables) {
+  Asker asker(base, tables);
+  ask_cells(base, asker);
+  ask_gaskets(base, asker);
+  ask_watches(base, asker);
+  ask_liquids(base, asker);
+  ask_crystals(base, asker);
+  return asker.take();
+}
+
+}  // namespace benchleaf::derive
