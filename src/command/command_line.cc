@@ -45,7 +45,8 @@ CommandInfo check_command() {
            option("--explain", "RULE", Takes::rule, "say what a rule is for, with a wrong and a right sample, and end")},
           {},
           kNoError,
-          kErrors};
+          kErrors,
+          {}};
 }
 
 CommandInfo bind_command() {
@@ -56,7 +57,8 @@ CommandInfo bind_command() {
            list_of("--only", {"pdf", "html", "chart", "facts"}), list_of("--paper", paper_names())},
           {},
           "the handbook is in its place",
-          "the content has errors, and nothing was written"};
+          "the content has errors, and nothing was written",
+          {}};
 }
 
 CommandInfo find_command() {
@@ -66,7 +68,8 @@ CommandInfo find_command() {
           {flag("--json", "the answer as one JSON object")},
           "words to look up, such as 393 or 7.9x5.4",
           "found",
-          "nothing found"};
+          "nothing found",
+          {}};
 }
 
 CommandInfo reckon_command() {
@@ -76,7 +79,8 @@ CommandInfo reckon_command() {
           {flag("--json", "the answer as one JSON object")},
           {},
           "an answer",
-          "refused, with the reason"};
+          "refused, with the reason",
+          {}};
 }
 
 CommandInfo draft_command() {
@@ -87,7 +91,8 @@ CommandInfo draft_command() {
           {flag("--stdout", "print it instead of writing the file")},
           "a kind and an id, such as cell sr754w",
           "written",
-          "a record of that kind and id exists"};
+          "a record of that kind and id exists",
+          {}};
 }
 
 CommandInfo changes_command() {
@@ -98,7 +103,8 @@ CommandInfo changes_command() {
           {flag("--markdown", "as Markdown, for a review"), flag("--json", "as one JSON object", "--markdown")},
           "two folders, OLD and NEW",
           "the two say the same",
-          "they differ"};
+          "they differ",
+          "a state with errors, which are then told"};
 }
 
 template <typename List, typename Name>
@@ -127,6 +133,11 @@ const std::vector<OptionInfo>& common_options() {
 }
 
 std::string_view program_does() { return "Benchleaf compiles a knowledge base into a bench handbook and answers from it."; }
+
+std::string exit_words(const CommandInfo& command) {
+  return "Exit 0: " + command.exit_good + "; 1: " + command.exit_bad + "; 2: a wrong call, or what cannot be read or written" +
+         (command.exit_failed.empty() ? "" : ", or " + command.exit_failed) + ".";
+}
 
 std::string synopsis(const CommandInfo& command) {
   std::string text = "benchleaf " + command.name;

@@ -34,9 +34,10 @@ struct CommandInfo {
   std::string does;  ///< one line, as README and the manual have it
   std::vector<ArgumentInfo> arguments;
   std::vector<OptionInfo> options;
-  std::string lacks;      ///< what to say when a required word is missing: `words to look up, such as 393`
-  std::string exit_good;  ///< what exit 0 means; 2 is a wrong call, or something that cannot be read or written
-  std::string exit_bad;   ///< what exit 1 means
+  std::string lacks;        ///< what to say when a required word is missing: `words to look up, such as 393`
+  std::string exit_good;    ///< what exit 0 means
+  std::string exit_bad;     ///< what exit 1 means
+  std::string exit_failed;  ///< what exit 2 means besides; empty for most
 };
 
 /// The one description of the command line: the parser, its help, the completions of the shells and the manual are made of it,
@@ -47,6 +48,8 @@ const std::vector<OptionInfo>& common_options();
 /// One sentence on the program.
 std::string_view program_does();
 
+/// `Exit 0: found; 1: nothing found; 2: a wrong call, or what cannot be read or written.`
+std::string exit_words(const CommandInfo& command);
 /// `benchleaf find WORDS…`, `benchleaf check [CONTENT]`.
 std::string synopsis(const CommandInfo& command);
 /// All that may stand in a place: words, rules, calculators, kinds; empty where the shell or the user knows.

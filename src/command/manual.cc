@@ -50,7 +50,7 @@ std::string command_section(const CommandInfo& command) {
   for (const ArgumentInfo& argument : command.arguments)
     text += entry(argument.name, compose::sentence_case(argument.does) + ".");
   for (const OptionInfo& option : command.options) text += option_entry(option);
-  return text + paragraph("Exit status: 0, " + command.exit_good + "; 1, " + command.exit_bad + "; 2, a wrong call.");
+  return text + paragraph(exit_words(command));
 }
 
 bool same_words(const ShapeField& one, const ShapeField& other) {

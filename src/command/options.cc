@@ -62,10 +62,6 @@ CLI::Option* add_option(CLI::App& app, const std::string& command, const OptionI
   return info.words.empty() ? option : option->check(one_of(info.words));
 }
 
-std::string exit_words(const CommandInfo& info) {
-  return "Exit 0: " + info.exit_good + "; 1: " + info.exit_bad + "; 2: a wrong call, or what cannot be read or written.";
-}
-
 void add_command(CLI::App& app, const CommandInfo& info, Given& given) {
   CLI::App* command = app.add_subcommand(info.name, info.does);
   command->footer(exit_words(info));
