@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "command/bench_script.h"
 #include "command/commands.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
@@ -115,7 +116,10 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
 Bound make_files(const BindOptions& options, Workbench& bench) {
   Bound bound;
   if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
-  if (options.html && !bench.findings.has_errors()) bound.files.emplace(kPageDataName, page_data(bench));
+  if (options.html && !bench.findings.has_errors()) {
+    bound.files.emplace(kPageDataName, page_data(bench));
+    if (auto script = bench_script(bench.findings)) bound.files.emplace(kBenchScriptName, std::move(*script));
+  }
   if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
   return bound;
 }

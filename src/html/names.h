@@ -15,9 +15,9 @@ inline constexpr std::array<std::string_view, 47> kElements = {
     "table", "col",  "caption", "thead", "tbody",   "tr",      "th",     "td",   "b",    "i",      "strong",  "code",
     "sub",   "br",   "data",    "time",  "details", "summary", "svg",    "path", "text", "use",    "symbol"};
 
-inline constexpr std::array<std::string_view, 28> kAttributes = {"aria-current", "aria-hidden", "aria-label",  "charset",
+inline constexpr std::array<std::string_view, 29> kAttributes = {"aria-current", "aria-hidden", "aria-label",  "charset",
                                                                  "content",      "d",           "data-fact",   "data-label",
-                                                                 "data-record",  "datetime",    "fill-rule",   "font-size",
+                                                                 "data-record",  "data-root", "datetime",    "fill-rule",   "font-size",
                                                                  "height",       "http-equiv",  "lang",        "name",
                                                                  "rel",          "role",        "scope",       "stroke-dasharray",
                                                                  "stroke-width", "tabindex",    "text-anchor", "value",

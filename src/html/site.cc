@@ -1,13 +1,15 @@
 // In: a book. Out: the files of its site.
 #include "html/site.h"
 
+#include "html/assets.h"
 #include "html/blocks.h"
+#include "html/calculator.h"
 #include "html/contents.h"
 #include "html/entry.h"
 #include "html/frame.h"
 #include "html/home.h"
 #include "html/runs.h"
-#include "html/style_sheet.h"
+#include "html/search_data.h"
 
 namespace benchleaf::html {
 
@@ -31,6 +33,8 @@ Markup set_page(Setting& setting) {
       return out;
     }
     case Page::Kind::about: return set_about(setting);
+    case Page::Kind::calculators: return set_calculators(setting);
+    case Page::Kind::calculator: return set_calculator(*setting.page.calculator, setting);
     case Page::Kind::chapter: return set_chapter(*setting.page.chapter, setting);
     case Page::Kind::entry: return set_entry_page(*setting.page.entry, setting);
   }
@@ -42,7 +46,8 @@ Markup set_page(Setting& setting) {
 std::map<std::string, std::string> render_site(const model::Book& book, report::Findings& findings) {
   const Plan plan(book);
   std::map<std::string, std::string> files;
-  files.emplace(kStylePath, style_sheet());
+  for (const Asset& asset : assets()) files.emplace(asset.path, asset.text);
+  files.emplace(kSearchDataPath, search_data(book.search, plan));
   std::map<std::string, std::string> dead;  // target to the first page that asks for it
   for (const Page& page : plan.pages()) {
     Setting setting(plan, page);
