@@ -8,7 +8,6 @@
 #include "base/id.h"
 #include "base/number.h"
 #include "base/utf8.h"
-#include "compose/index_order.h"
 #include "compose/search_key.h"
 
 namespace benchleaf::compose {
@@ -32,7 +31,9 @@ bool starts_with(std::string_view text, std::string_view beginning) { return tex
 
 bool is_plain_number(std::string_view word) { return word.find_first_not_of("0123456789") == std::string_view::npos; }
 
-bool is_figures(std::string_view word) { return !word.empty() && word.find_first_not_of("0123456789.") == std::string_view::npos; }
+bool is_figures(std::string_view word) {
+  return !word.empty() && word.find_first_not_of("0123456789.") == std::string_view::npos;
+}
 
 /// `7.9`, `5.4` of `7.9x5.4`; nothing of another word.
 std::optional<std::pair<std::string_view, std::string_view>> figures_of_size(std::string_view word) {
@@ -83,7 +84,8 @@ FoundRecords SearchIndex::look_up(std::string_view query) const {
     found.others_head = "a little smaller, in case the old cell has swollen";
     found.others = a_little_smaller(metric(words.front()));
   }
-  if (found.hits.empty() && words.size() == 1 && is_figures(figures_before(metric(words.front()), "mm"))) found.hits = of_a_seat();
+  if (found.hits.empty() && words.size() == 1 && is_figures(figures_before(metric(words.front()), "mm")))
+    found.hits = of_a_seat();
   if (found.others.size() > kMostOthers) found.others.resize(kMostOthers);
   if (found.hits.empty()) found.nearest = nearest(query);
   return found;
@@ -217,7 +219,7 @@ std::vector<std::string> SearchIndex::nearest(std::string_view query, std::size_
   for (const model::SearchEntry& entry : entries_) {
     for (const std::string& name : entry.names) {
       const std::size_t slips = base::edit_distance(folded, joined_words(search_words(name)));
-      if (slips <= allowed) near.push_back({slips, index_key(name), name});
+      if (slips <= allowed) near.push_back({slips, joined_words(search_words(name)), name});
     }
   }
   std::sort(near.begin(), near.end(), [](const Near& one, const Near& other) {

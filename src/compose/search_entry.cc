@@ -33,10 +33,25 @@ constexpr int kKindWord = 20;
 constexpr int kSystem = 15;
 constexpr int kTextWord = 5;
 
+/// Between records that go by the same word: what is seen and done comes before the thing it is done with, the bottle before
+/// what is in it.
+int leaning(model::Kind kind) {
+  switch (kind) {
+    case model::Kind::symptom: return 3;
+    case model::Kind::procedure: return 2;
+    case model::Kind::tool: return -1;
+    case model::Kind::substance: return -5;
+    default: return 0;
+  }
+}
+
 class KeyList {
  public:
+  explicit KeyList(int leaning = 0) : leaning_(leaning) {}
+
   void add_key(const std::string& key, int weight) {
     if (key.empty()) return;
+    if (weight > kTextWord) weight += leaning_;
     int& kept = keys_[key];
     kept = std::max(kept, weight);
   }
@@ -60,6 +75,7 @@ class KeyList {
     }
   }
 
+  int leaning_;
   std::map<std::string, int> keys_;
 };
 
@@ -160,10 +176,11 @@ class EntryMaker {
     entry.anchor = record.reference();
     entry.group = std::string(model::kind_plural(record.kind));
     entry.title = record.title;
-    KeyList keys;
+    KeyList keys(leaning(record.kind));
     const std::vector<Name> names = names_of(record, derived_.facts);
     for (const Name& name : names) entry.names.push_back(name.text);
     add_names(names, keys);
+    keys.add_name(plain_words(record.id), kOldId, kKindWord);
     keys.add_name(std::string(model::kind_name(record.kind)), kKindWord, kKindWord);
     if (record.kind == model::Kind::cell) {
       const auto& cell = static_cast<const model::Cell&>(record);

@@ -59,6 +59,9 @@ bool is_letters(const std::string& word) {
 
 bool is_unit(const std::string& word) { return word == "mm" || word == "in" || word == "inch" || word == "inches"; }
 
+/// Letters behind the figures of a designation (IEC 60086-1): drain and electrolyte.
+bool is_suffix(const std::string& word) { return word == "w" || word == "sw" || word == "s" || word == "p" || word == "c"; }
+
 std::string without_end_zeros(std::string figure) {
   if (figure.find('.') == std::string::npos) return figure;
   while (figure.back() == '0') figure.pop_back();
@@ -134,6 +137,8 @@ std::vector<std::string> search_words(std::string_view text) {
     const bool code = more && is_letters(parts[at]) && parts[at].size() <= 2 && is_figure(parts[at + 1]);
     words.push_back(measure ? parts[at] + parts[at + 1].substr(0, 2) : code ? parts[at] + parts[at + 1] : parts[at]);
     at += measure || code ? 2 : 1;
+    if (!code || at >= parts.size() || !is_suffix(parts[at])) continue;
+    words.back() += parts[at++];
   }
   return words;
 }

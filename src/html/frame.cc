@@ -14,7 +14,8 @@ namespace {
 /// Chapters on the bar of a narrow screen, beside `more`.
 constexpr std::size_t kBarPlaces = 5;
 
-constexpr std::string_view kPolicy = "default-src 'none'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'";
+constexpr std::string_view kPolicy =
+    "default-src 'none'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'";
 
 Element page_link(const Page& page, const Setting& setting) {
   Element link("a");
@@ -93,8 +94,8 @@ Markup set_document_head(const Setting& setting) {
 /// The pages about the book as a whole: contents, index if there is one, what stands on its cover.
 std::vector<const Page*> book_pages(const Setting& setting) {
   std::vector<const Page*> pages;
-  for (const Page* page : {setting.plan.page_at(kCalculatorsPath), setting.plan.page_at(kContentsPath),
-                           setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
+  for (const Page* page : {setting.plan.page_at(kCalculatorsPath), setting.plan.page_at(kContentsPath), setting.plan.index_page(),
+                           setting.plan.page_at(kAboutPath)}) {
     if (page != nullptr) pages.push_back(page);
   }
   return pages;

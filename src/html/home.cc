@@ -40,7 +40,8 @@ Markup set_edition(const model::Book& book) {
 Markup set_ways(const Setting& setting) {
   Element line("p");
   line.say("Look a number or a name up in the ");
-  if (const Page* index = setting.plan.index_page()) line.add(Element("a").href(address_of(*index, setting)).say("index")).say(", or go by the ");
+  if (const Page* index = setting.plan.index_page())
+    line.add(Element("a").href(address_of(*index, setting)).say("index")).say(", or go by the ");
   line.add(Element("a").href(address_of(*setting.plan.page_at(kContentsPath), setting)).say("contents")).say(".");
   Markup out = Element("h2").in_class("no-rule").say("What have I got in front of me?");
   out += Element("div").id(Id::of_frame("search_place")).add(line);

@@ -79,7 +79,8 @@ class Plan::Walk {
       if (heading != nullptr && heading != opening_heading(chapter)) section_ = heading;
       const auto* entry = std::get_if<model::Entry>(&block.what);
       if (entry == nullptr) return;
-      plan_.add_page({Page::Kind::entry, {}, title_of(*entry), &chapter, entry, section_, nullptr}, path_of_anchor(entry->anchor));
+      plan_.add_page({Page::Kind::entry, {}, title_of(*entry), &chapter, entry, section_, nullptr},
+                     path_of_anchor(entry->anchor));
       for (const auto& inner : entry->blocks) {
         if (inner) find_entries_inside(*inner, chapter);
       }

@@ -76,7 +76,8 @@ bool is_ascii(const std::string& text) {
 }
 
 std::vector<std::string> queries() {
-  std::vector<std::string> list{"", " .,- ", "Öl, weiß", "ΜΆΪ", "ﬁlm", "393 acetone", "1.254\"", "7,9", "9999", "no figures at all", "*", "x", "5 x"};
+  std::vector<std::string> list{"",    " .,- ", "Öl, weiß",          "ΜΆΪ", "ﬁlm", "393 acetone", "1.254\"",
+                                "7,9", "9999",  "no figures at all", "*",   "x",   "5 x"};
   for (const Wanted& one : wanted()) list.push_back(one.query);
   std::vector<std::string> names;
   for (const auto& entry : test::real_book().index.entries()) {
@@ -96,7 +97,8 @@ void write(const std::string& path, std::string_view text) { std::ofstream(path,
 std::vector<std::string> script_answers(const std::vector<std::string>& asked) {
   const std::string folder = BENCHLEAF_WORK;
   const auto& assets = html::assets();
-  const auto script = std::find_if(assets.begin(), assets.end(), [](const auto& asset) { return asset.path == html::kSearchPath; });
+  const auto script =
+      std::find_if(assets.begin(), assets.end(), [](const auto& asset) { return asset.path == html::kSearchPath; });
   REQUIRE(script != assets.end());
   write(folder + "/search.js", script->text);
   write(folder + "/search-data.js", html::search_data(test::real_book().book.search, html::Plan(test::real_book().book)));

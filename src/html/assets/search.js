@@ -76,6 +76,7 @@ globalThis.benchleafSearch = (function () {
       const code = next !== undefined && /^[a-z]{1,2}$/.test(one) && isFigure(next);
       list.push(measure ? one + next.slice(0, 2) : code ? one + next : one);
       at += measure || code ? 2 : 1;
+      if (code && /^(w|sw|s|p|c)$/.test(parts[at] ?? '')) list.push(list.pop() + parts[at++]);
     }
     return list;
   }
@@ -104,6 +105,8 @@ globalThis.benchleafSearch = (function () {
     }
     return last[b.length];
   }
+
+  const compared = (one, other) => one < other ? -1 : one > other ? 1 : 0;
 
   /* The index */
 
@@ -135,7 +138,7 @@ globalThis.benchleafSearch = (function () {
         }
       }
     }
-    const sorted = [...places.keys()].sort((one, other) => one < other ? -1 : one > other ? 1 : 0);
+    const sorted = [...places.keys()].sort(compared);
     for (const key of sorted) {
       if (key.includes(' ')) continue;  // a slip is forgiven in a word, not in a whole name
       for (const form of oneSlipForms(key)) slips.set(form, (slips.get(form) ?? []).concat(key));
@@ -240,11 +243,12 @@ globalThis.benchleafSearch = (function () {
       const near = [];
       for (const entry of entries) {
         for (const name of entry.names) {
-          const slip = editDistance(asked, words(name).join(' '));
-          if (slip <= allowed) near.push({ slip, name });
+          const order = words(name).join(' ');
+          const slip = editDistance(asked, order);
+          if (slip <= allowed) near.push({ slip, order, name });
         }
       }
-      near.sort((one, other) => one.slip - other.slip || (one.name < other.name ? -1 : one.name > other.name ? 1 : 0));
+      near.sort((one, other) => one.slip - other.slip || compared(one.order, other.order) || compared(one.name, other.name));
       return [...new Set(near.map((one) => one.name))].slice(0, most);
     }
 
