@@ -25,9 +25,9 @@ struct Hit {
 
 /// What a query brings.
 struct FoundRecords {
-  std::vector<Hit> hits;    ///< as good as it gets, the best first
-  std::vector<Hit> others;  ///< found by part of a word, or a little smaller than the size that was asked for
-  std::string others_head;  ///< why they are named
+  std::vector<Hit> hits;             ///< as good as it gets, the best first
+  std::vector<Hit> others;           ///< found by part of a word, or a little smaller than the size that was asked for
+  std::string others_head;           ///< why they are named
   std::vector<std::string> nearest;  ///< names near to the query where there is no hit
 };
 
@@ -67,13 +67,14 @@ class SearchIndex {
 
   std::vector<model::SearchEntry> entries_;
   double swelling_mm_ = 0;
-  std::vector<double> measures_;  ///< that are keys, in millimetres, rising
+  std::vector<double> measures_;                                        ///< that are keys, in millimetres, rising
   std::map<std::string, std::vector<Place>, std::less<>> places_;       ///< by key
   std::map<std::string, std::vector<std::string>, std::less<>> slips_;  ///< key with one code point less, to the keys
 };
 
 /// Knowledge base and facts to what is searched: every record and calculator, every name it goes by, sizes and variants of
 /// codes.
-model::SearchList make_search_list(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived);
+model::SearchList make_search_list(const model::KnowledgeBase& records, const model::Tables& tables,
+                                   const derive::Derived& derived);
 
 }  // namespace benchleaf::compose

@@ -67,6 +67,9 @@
 
   /* The answer */
 
+  /** The terminal types a hyphen for a minus; a page has the sign. */
+  const printed = (text) => text.replace(/(^|[\s(])-(?=[0-9])/g, '$1\u2212');
+
   const trustWords = (trust) => make('span', { class: 'trust' }, TRUST[trust] ?? trust);
 
   function addressOf(fact) {
@@ -90,7 +93,7 @@
   }
 
   function outputs(list) {
-    const rows = list.map((one) => make('tr', {}, make('th', { scope: 'row' }, one.label), make('td', {}, one.printed),
+    const rows = list.map((one) => make('tr', {}, make('th', { scope: 'row' }, one.label), make('td', {}, printed(one.printed)),
       make('td', { class: 'trust-cell' }, trustWords(one.trust))));
     return make('div', { class: 'table-frame' }, make('table', { class: 'outputs' }, make('tbody', {}, ...rows)));
   }
@@ -100,13 +103,13 @@
     const [best, ...rest] = answer.outputs;
     return [
       section('First', first.map(warning)),
-      make('section', {}, make('h2', {}, 'Answer'), make('p', { class: 'answer' }, make('span', { class: 'answer-label' }, best.label), ' ', best.printed,
+      make('section', {}, make('h2', {}, 'Answer'), make('p', { class: 'answer' }, make('span', { class: 'answer-label' }, best.label), ' ', printed(best.printed),
         ' ', trustWords(best.trust)), rest.length > 0 ? outputs(rest) : ''),
       section('Mind', after.map(warning)),
       section('Holds', answer.holds),
       section('Working', answer.working.map((line) => make('code', {}, line))),
       section('Formula', answer.formulas.map((one) => [make('code', {}, one.text), ` by ${one.source} `, trustWords(one.trust)])),
-      section('Rests on', answer.grounds.map((one) => [linked(one.fact), `: ${one.printed} `, trustWords(one.trust)])),
+      section('Rests on', answer.grounds.map((one) => [linked(one.fact), `: ${printed(one.printed)} `, trustWords(one.trust)])),
     ];
   }
 
@@ -145,6 +148,7 @@
       event.preventDefault();
       clearTimeout(pause);
       answer();
+      result.scrollIntoView({ block: 'nearest' });
     });
     addEventListener('hashchange', () => { fill(form); answer(); });
     form.append(make('button', { type: 'submit' }, 'Reckon'));

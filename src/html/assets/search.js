@@ -110,15 +110,15 @@ globalThis.benchleafSearch = (function () {
 
   /* The index */
 
-  /** One line: record, address, kind, title, summary, names, size, keys; parted by tabs. */
+  /** One line: record, address, group, title, summary, names, size, keys; parted by tabs. */
   function entryOf(line, position) {
-    const [record, href, kind, title, summary, names, size, keys] = line.split('\t');
+    const [record, href, group, title, summary, names, size, keys] = line.split('\t');
     const [diameter, height] = size === '' ? [0, 0] : size.split('x').map(Number);
     const weighed = keys.split(';').filter((group) => group !== '').map((group) => {
       const colon = group.indexOf(':');
       return { weight: Number(group.slice(0, colon)), keys: group.slice(colon + 1).split('|') };
     });
-    return { record, href, kind, title, summary, names: names.split('|'), diameter, height, weighed, position };
+    return { record, href, group, title, summary, names: names.split('|'), diameter, height, weighed, position };
   }
 
   const measureOf = (key) => /^[0-9.]+mm$/.test(key) ? [Number(key.slice(0, -2))] : [];

@@ -1,7 +1,8 @@
-// browser_check.mjs BOUND PROGRAM PART: the bound pages in Debian's Chromium, opened from the disk with no network.
+// browser_check.mjs BOUND PROGRAM PART [PAGE]: the bound pages in Debian's Chromium, opened from the disk with no network.
 //   axe      npm axe-core (WCAG 2.0 to 2.2 A and AA, best practice) finds nothing: each template in light and dark, narrow and wide
 //   every    the same on every page once, in light
 //   walk     search, entry, same-size cell, calculator, kept link, theme, keyboard
+//   page     axe-core on PAGE alone
 //   vectors  every vector of the calculators gives the text of the terminal
 // Nothing but file: and data: is ever asked for. The packages are pinned in .ci.
 import { spawnSync } from 'node:child_process';
@@ -13,7 +14,7 @@ import { pathToFileURL } from 'node:url';
 const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
 const { chromium } = packages('playwright-core');
 const axe = readFileSync(packages.resolve('axe-core/axe.min.js'), 'utf8');
-const [bound, program, part] = process.argv.slice(2);
+const [bound, program, part, one] = process.argv.slice(2);
 const site = path.resolve(bound, 'html');
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 let faults = 0, looked = 0;
@@ -104,7 +105,37 @@ async function axeOnEveryPage() {
   hold(`${names.length} pages`, names.length >= 500);
 }
 
+async function axeOnOnePage() {
+  const page = await open({ check: true });
+  await page.goto(address(one));
+  await inspect(page, one);
+}
+
+/** Without a script each record is reached from the first page in three steps. */
+function reachable() {
+  const links = (name) => [...readFileSync(path.join(site, name), 'utf8').matchAll(/<a [^>]*href="([^"#]*)/g)]
+    .map(([, href]) => path.posix.normalize(path.posix.join(path.posix.dirname(name), href)));
+  let edge = ['index.html'];
+  const seen = new Set(edge);
+  for (let step = 0; step < 3; ++step) {
+    edge = [...new Set(edge.flatMap(links))].filter((name) => name.endsWith('.html') && !seen.has(name));
+    edge.forEach((name) => seen.add(name));
+  }
+  for (const name of pages()) hold(`${name} is reached in three steps`, seen.has(name));
+}
+
+async function withoutScript() {
+  const page = await open({ script: false });
+  await page.goto(address('calculator/gasket-fit.html'));
+  hold('a calculator names its inputs without a script', (await page.locator('table.inputs tbody tr').count()) >= 8);
+  hold('no dead control stands there', (await page.locator('input, button').count()) === 0);
+  await page.goto(address('index.html'));
+  hold('no dead control stands on the first page', (await page.locator('input, button').count()) === 0);
+}
+
 async function walk() {
+  reachable();
+  await withoutScript();
   const page = await open();
   await page.goto(address('index.html'));
   await page.fill('#search_field', '393');
@@ -181,19 +212,24 @@ async function answersOfVectors() {
   const page = await open();
   const requests = vectors();
   hold(`${requests.length} vectors`, requests.length >= 80);
+  let shown = '';
   for (const request of requests) {
     const [name, ...inputs] = request.split('; ');
     const pairs = inputs.map((input) => [input.slice(0, input.indexOf('=')), input.slice(input.indexOf('=') + 1)]);
-    await page.goto('about:blank');
-    await page.goto(`${address(`calculator/${name}.html`)}#${new URLSearchParams(pairs)}`);
-    await page.waitForSelector('.result pre, .refusal, [aria-invalid]', { state: 'attached' });
+    if (name !== shown) await page.goto(address(`calculator/${name}.html`));
+    shown = name;
+    await page.waitForSelector('.calculator');
+    await page.evaluate((hash) => new Promise((done) => {
+      addEventListener('hashchange', () => setTimeout(done), { once: true });
+      location.hash = hash;
+    }), new URLSearchParams(pairs).toString());
     const terminal = spawnSync(program, ['reckon', '--quiet', name, ...inputs], { encoding: 'utf8' });
-    const text = await page.locator('.result pre').textContent({ timeout: 500 }).catch(() => null);
+    const text = await page.locator('.result pre').textContent({ timeout: 200 }).catch(() => null);
     hold(`${request}: the page says ${text}`, terminal.status === 0 ? text === terminal.stdout : text === null);
   }
 }
 
-const parts = { axe: axeOnTemplates, every: axeOnEveryPage, walk, vectors: answersOfVectors };
+const parts = { axe: axeOnTemplates, every: axeOnEveryPage, page: axeOnOnePage, walk, vectors: answersOfVectors };
 await parts[part]();
 await browser.close();
 console.log(`${looked} looked at, ${faults} faults`);
