@@ -15,6 +15,8 @@
 namespace benchleaf::page {
 namespace {
 
+constexpr double kAboveMm = 2.0;         // from what stands before to a table
+constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kGapMm = 2.4;
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 9;
@@ -168,7 +170,7 @@ class TableSetter {
     Strip strip = laid(head_, true);
     strip.items.push_back(rule(0, strip.height + from_mm(0.5), target_.width, 0.25, print_color(model::Ink::ink)));
     strip.height += from_mm(1.1);
-    strip.before = from_mm(table_.caption.empty() ? 2.0 : 0.8);
+    strip.before = from_mm(table_.caption.empty() ? kAboveMm : kUnderCaptionMm);
     strip.keep_next = true;
     Strip repeat = strip;
     repeat.links.clear();
@@ -183,6 +185,7 @@ class TableSetter {
     const bool last = row + 1 == rows_.size();
     Strips lines = row_lines(rows_[row]);
     if (lines.empty()) return;
+    if (row == 0 && !has_head_) lines.front().before = from_mm(table_.caption.empty() ? kAboveMm : kUnderCaptionMm);
     if (!table_.rows[row].anchor.empty()) lines.front().places.push_back({table_.rows[row].anchor, 0});
     if (lines.size() <= kBreakableLines)
       lines = {stacked(std::move(lines))};
