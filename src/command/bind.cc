@@ -18,6 +18,7 @@
 #include "command/workbench.h"
 #include "compose/book.h"
 #include "compose/chart/chart.h"
+#include "html/single.h"
 #include "html/site.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
@@ -49,6 +50,7 @@ Piece html_piece(const model::Book& book) {
   Piece piece;
   piece.make = [&book](Piece& own) {
     for (auto& [name, bytes] : html::render_site(book, own.findings)) own.files.emplace("html/" + name, std::move(bytes));
+    own.files.emplace("handbook.html", html::render_single(book));
   };
   return piece;
 }

@@ -3,6 +3,7 @@
 
 (function () {
   const root = document.documentElement.dataset.root;
+  const single = document.documentElement.dataset.single !== undefined;  // all pages in one file
   const home = document.getElementById('search_place');
   let index = null, waiting = [];
 
@@ -13,8 +14,11 @@
     return element;
   }
 
+  const address = (href) => single ? '#' + href.replace('.html', '').replace('/', '_').replace('#', '__') : root + href;
+
   /** Loads the index when it is first asked for: most pages are read without it. */
   function withIndex(use) {
+    if (index === null && globalThis.benchleafIndex !== undefined) index = benchleafSearch.open(globalThis.benchleafIndex);
     if (index !== null) return use(index);
     waiting.push(use);
     if (waiting.length > 1) return undefined;
@@ -39,7 +43,7 @@
 
   function row(entry, query) {
     const seat = entry.record === 'calculator/gasket-fit' && /^[0-9]/.test(query) ? '#seat=' + encodeURIComponent(query) : '';
-    const link = make('a', { href: root + entry.href + seat }, make('b', {}, entry.title));
+    const link = make('a', { href: address(entry.href) + (single ? '' : seat) }, make('b', {}, entry.title));
     return make('li', {}, link, make('span', {}, entry.summary));
   }
 
@@ -103,7 +107,8 @@
     document.addEventListener('click', (event) => {
       if (home === null && !search.contains(event.target)) panel.hidden = true;
     });
-    if (home !== null) home.replaceChildren(search);
+    if (single) results.addEventListener('click', (event) => { panel.hidden = panel.hidden || event.target.closest('a') !== null; });
+    if (home !== null && !single) home.replaceChildren(search);
     else document.querySelector('.brand').after(search);
     if (field.value !== '') show(field.value.trim());
   }

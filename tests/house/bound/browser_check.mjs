@@ -133,8 +133,30 @@ async function withoutScript() {
   hold('no dead control stands on the first page', (await page.locator('input, button').count()) === 0);
 }
 
+/** The single file asks for no other: its policy lets its own scripts run, and every address leads to a place in it. */
+async function singleFile() {
+  const page = await open();
+  const file = pathToFileURL(path.resolve(bound, 'handbook.html')).href;
+  page.on('request', (request) => hold(`the single file asks for ${request.url()}`, request.url() === file));
+  await page.goto(file);
+  const lost = await page.evaluate(() => [...document.querySelectorAll('a[href]')].map((link) => link.getAttribute('href'))
+    .filter((href) => !href.startsWith('#') || document.getElementById(href.slice(1)) === null));
+  hold(`no place for ${lost.slice(0, 5)}`, lost.length === 0);
+  const twice = await page.evaluate(() => {
+    const names = [...document.querySelectorAll('[id]')].map((one) => one.id);
+    return names.length - new Set(names).size;
+  });
+  hold(`${twice} names stand twice`, twice === 0);
+  await page.fill('#search_field', '393');
+  await page.waitForSelector('.results a');
+  await page.locator('.results a').first().click();
+  hold('the search leads to the entry', page.url() === `${file}#cell_sr754w`);
+  hold('the entry is in sight', await page.locator('#cell_sr754w h3').first().isVisible());
+}
+
 async function walk() {
   reachable();
+  await singleFile();
   await withoutScript();
   const page = await open();
   await page.goto(address('index.html'));

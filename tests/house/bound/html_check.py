@@ -25,6 +25,14 @@ def validity_faults(site):
     return found + lines_of("vnu", nu)
 
 
+def single_faults(file):
+    """The book in one file; its policy names what is inside by hash, which the Nu checker does not work out and the browser does."""
+    page = tools.node("html-validate/bin/html-validate.mjs", "--config", CONFIGURATION, "--formatter", "text", file)
+    nu = tools.run("java", "-jar", tools.CHECKERS / "vnu-jar" / "build" / "dist" / "vnu.jar", "--Werror",
+                   "--filterpattern", ".*Inline (style|script) violates Content Security Policy.*hash.*", "--format", "gnu", file)
+    return lines_of("html-validate", page) + lines_of("vnu", nu)
+
+
 def lines_of(tool, process):
     """What a checker said; a checker that failed without a word is a fault too."""
     said = [f"{tool}: {line}" for line in (process.stdout + process.stderr).splitlines() if line.strip()]
@@ -51,7 +59,7 @@ def main(folder, what):
     pages = len(list(site.rglob("*.html")))
     found = [] if pages > 100 else [f"only {pages} pages"]
     if what == "valid":
-        found += validity_faults(site)
+        found += validity_faults(site) + single_faults(site.parent / "handbook.html")
         tools.finish(found, f"{pages} pages")
     dead, links = link_faults(site)
     found += dead if links >= pages else [*dead, f"only {links} links on {pages} pages"]
