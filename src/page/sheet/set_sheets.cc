@@ -134,7 +134,7 @@ void set_guides(Pen& pen, const SheetPaper& paper) {
 }
 
 void set_panels(Setting& setting, const SheetFit& fit, const SheetPaper& paper, TagId parent, Page& page) {
-  Trial trial = set_trial(setting, fit.panels, paper, fit.words_pt, fit.columns, parent);
+  Trial trial = set_trial(setting, fit.panels, paper, fit.words_pt, fit.columns, parent, fit.air);
   spread(trial.arrangement, trial.sizes, paper.live_height(), from_mm(kMostSpreadMm));
   for (std::size_t i = 0; i < trial.strips.size(); ++i) {
     const PanelPlace& at = trial.arrangement.places[i];
