@@ -209,8 +209,10 @@ class TableSetter {
     if (setting_.row_air > 0) {
       shift(lines.front(), 0, setting_.row_air / 2);
       lines.front().height += setting_.row_air / 2;
+      if (hanging_starts_) hanging_ += setting_.row_air / 2;
       lines.back().height += setting_.row_air - setting_.row_air / 2;
     }
+    hanging_starts_ = false;
     hanging_ -= total_height(lines);
     if (joins_next || hanging_ <= 0) return;
     lines.back().height += hanging_;
@@ -229,6 +231,7 @@ class TableSetter {
     for (std::size_t i = 0; i < cells.size(); ++i) {
       if (!cells[i].hangs || !cells[i].drawing) continue;
       hanging_ = total_height(columns[i]) + from_mm(kUnderHangingMm);
+      hanging_starts_ = true;
       columns[i] = {stacked(std::move(columns[i]))};
       columns[i].front().height = 0;
     }
@@ -333,6 +336,7 @@ class TableSetter {
   std::vector<std::vector<SetCell>> rows_;
   Grid grid_;
   Length hanging_ = 0;  ///< how far down from the next row what hangs beside rows still reaches
+  bool hanging_starts_ = false;
 };
 
 }  // namespace

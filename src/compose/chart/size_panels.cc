@@ -40,6 +40,10 @@ struct Size {
   std::string name;
 };
 
+std::string system_words(const model::Cell& cell) {
+  return cell.system == "mercuric-oxide" ? "mercury" : plain_words(cell.system);
+}
+
 model::Run line_break() {
   model::Run run;
   run.kind = model::Run::Kind::line_break;
@@ -54,7 +58,7 @@ void say_cell(Size& size, const model::Cell& cell) {
   // A designation without a number is wider than the numbers and is found in the column of sizes.
   const bool numbered = place == lithium || !cell.trade_number.empty() || !cell.consumer_number.empty();
   runs.push_back(model::text_run(cell_key(cell), numbered ? model::Style::number : model::Style::bold));
-  if (place == other) runs.push_back(model::text_run("\u00A0" + plain_words(cell.system)));
+  if (place == other) runs.push_back(model::text_run("\u00A0" + system_words(cell)));
   if (place < bench_test && size.name.empty()) size.name = size_name(cell);
 }
 

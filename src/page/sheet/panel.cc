@@ -105,20 +105,34 @@ std::vector<std::size_t> piece_ends(const model::Table& table, std::size_t parts
   return pieces;
 }
 
-/// A table over several columns: as many rows in each, told as tables of their own.
+/// More room than this between rows parts them.
+constexpr double kMostEvenMm = 4;
+
+/// A table over several columns: as many rows in each, told as tables of their own. The shorter ones get more air, so that
+/// all end together.
 Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& width, TagId parent) {
-  Strip whole;
+  std::vector<model::Table> pieces;
+  Length highest = 0;
   std::size_t begin = 0;
-  Length left = 0;
   for (const std::size_t end : piece_ends(table, static_cast<std::size_t>(width.parts))) {
     model::Table piece = table;
     piece.rows.assign(table.rows.begin() + static_cast<std::ptrdiff_t>(begin),
                       table.rows.begin() + static_cast<std::ptrdiff_t>(end));
+    highest = std::max(highest, set_table_strip(setting, piece, width.column, parent).height);
+    pieces.push_back(std::move(piece));
+    begin = end;
+  }
+  Strip whole;
+  Length left = 0;
+  const Length air = setting.row_air;
+  for (const model::Table& piece : pieces) {
+    const Length spare = highest - set_table_strip(setting, piece, width.column, parent).height;
+    setting.row_air = air + std::min(from_mm(kMostEvenMm), spare / static_cast<Length>(piece.rows.size()));
     Strip strip = set_table_strip(setting, piece, width.column, parent);
+    setting.row_air = air;
     whole.height = std::max(whole.height, strip.height);
     overlay(whole, std::move(strip), left, 0);
     left += width.column + width.gap;
-    begin = end;
   }
   return whole;
 }
