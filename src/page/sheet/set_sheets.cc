@@ -97,7 +97,7 @@ void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper, const
   pen.rule_at(paper.edge, top, right, 1.5, model::Ink::ink);
   const Length bar = paper.height - paper.edge - from_mm(5);
   pen.check_bar(paper.edge, bar);
-  pen.words({model::text_run("100\u2009mm. If a rule disagrees, lay no cell on this print.")}, caption(), paper.edge,
+  pen.words({model::text_run("100\u2009mm. If a rule disagrees, lay no cell on this print. Film: matt.")}, caption(), paper.edge,
             bar + from_mm(4.4), Pen::From::left);
   Length legend_right = right;
   if (side.code) {

@@ -8,6 +8,7 @@ signs, no source); captions, which are read with the chart in the hand, may be s
 
 import json
 import pathlib
+import re
 import statistics
 import sys
 import typing
@@ -21,6 +22,7 @@ PAPERS = {"a4": (210, 297), "letter": (215.9, 279.4), "a3": (297, 420), "tabloid
 CAPTION, WORDS, LOOK_UP, TRADE_NUMBER = 9.5, 11.2, 14.0, 18.0
 LEADING = 1.15  # baseline to baseline by size of type: common practice, no source
 BETWEEN_MM = 2
+LINE = 0.25  # pt: common practice of print shops, no source
 COVER = 0.8
 # Paper nearer than this to ink belongs to a panel; columns of a table and unknown squares of a matrix are no further apart.
 REACH_MM = 10
@@ -134,6 +136,15 @@ def cover(pdf, number, page):
     return sum(sum(column) for column in columns) / (painted.width * painted.height)
 
 
+def line_faults(pdf):
+    """Lines that a printer may lose."""
+    content = tools.output("qpdf", "--qdf", "--object-streams=disable", pdf, "-")
+    widths = {float(width) for width in re.findall(rb"^([0-9.]+) w$", content, re.M)}
+    if not widths:
+        yield f"{pdf.name}: no lines at all"
+    yield from (f"{pdf.name}: a line of {width} pt" for width in widths if width < LINE - 0.001)
+
+
 def edge_faults(page):
     edge = CLEAR_MM * MM
     for word in page["words"]:
@@ -165,6 +176,7 @@ def page_faults(pdf, number, page, keys):
 
 
 def faults_of(pdf, keys):
+    yield from line_faults(pdf)
     pages = pages_of(pdf)
     if len(pages) != SIDES:
         yield f"{pdf.name}: {len(pages)} sides"
