@@ -79,7 +79,7 @@ std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithi
 
 /// The plan of a cell with little paper round it, so that columns stand close.
 constexpr double kRoundRingMm = 0.3;
-constexpr double kGapMm = 1.4;
+constexpr double kGapMm = 1.0;
 
 model::TableCell ring(const model::Fact& across) {
   model::TableCell cell;
