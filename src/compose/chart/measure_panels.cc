@@ -35,6 +35,12 @@ std::string cell_words(const model::PublishedTable::Row& row, const char* name) 
   return found == row.cells.end() ? std::string() : found->second;
 }
 
+/// Classes of jewellery do not hold for watch cases.
+std::string rule_of(const model::PublishedTable::Row& row) {
+  const bool jewellery = cell_words(row, "what").find("jewellery") != std::string::npos;
+  return cell_words(row, "rule") + (jewellery ? ", jewellery, no cases" : "");
+}
+
 }  // namespace
 
 PanelBlocks gasket_nest(const Desk& desk, const Wanted& wanted) {
@@ -82,7 +88,7 @@ PanelBlocks plating_marks(const Desk& desk, const Wanted&) {
       for (model::Run& run : Line(desk).say("\u2009").sign({row.trust, false}).take()) says.push_back(std::move(run));
     }
     table.rows.push_back(
-        {{cell({model::text_run(row.key, model::Style::look_up)}), cell(std::move(says)), cell(cell_words(row, "rule"))}, {}});
+        {{cell({model::text_run(row.key, model::Style::look_up)}), cell(std::move(says)), cell(rule_of(row))}, {}});
   }
   if (table.rows.empty()) return {};
   return {std::move(table)};
