@@ -20,6 +20,7 @@
 #include "compose/chart/chart.h"
 #include "html/single.h"
 #include "html/site.h"
+#include "page/crop_marks.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
 #include "report/print.h"
@@ -35,11 +36,12 @@ struct Piece {
   report::Findings findings;
 };
 
-Piece pdf_piece(const std::string& paper, const model::Book& book, const TypeCase& type) {
+Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, const TypeCase& type) {
   Piece piece;
-  piece.make = [paper, &book, &type](Piece& own) {
-    const page::Document document = set_on(book, paper, type, own.findings);
+  piece.make = [paper, marks, &book, &type](Piece& own) {
+    page::Document document = set_on(book, paper, type, own.findings);
     if (own.findings.has_errors()) return;
+    if (marks) page::add_crop_marks(document);
     std::string bytes = pdf::write_pdf(document, type.fonts, {type.bytes.profile.bytes}, own.findings);
     own.files.emplace("handbook-" + paper + ".pdf", std::move(bytes));
   };
@@ -56,11 +58,12 @@ Piece html_piece(const model::Book& book) {
 }
 
 /// `chart-cells-a3.pdf`, and how large its type came out.
-Piece chart_piece(const model::SheetSet& chart, const std::string& paper, const TypeCase& type) {
+Piece chart_piece(const model::SheetSet& chart, const std::string& paper, bool marks, const TypeCase& type) {
   Piece piece;
-  piece.make = [&chart, paper, &type](Piece& own) {
-    const page::SheetDocument sheets = set_chart_on(chart, paper, type, own.findings);
+  piece.make = [&chart, paper, marks, &type](Piece& own) {
+    page::SheetDocument sheets = set_chart_on(chart, paper, type, own.findings);
     if (own.findings.has_errors()) return;
+    if (marks) page::add_crop_marks(sheets.document);
     const std::string name = "chart-" + chart.id + "-" + paper + ".pdf";
     own.files.emplace(name, pdf::write_pdf(sheets.document, type.fonts, {type.bytes.profile.bytes}, own.findings));
     for (std::size_t side = 0; side < sheets.fits.size(); ++side)
@@ -87,12 +90,12 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
                              const std::vector<model::SheetSet>& charts, const TypeCase* type) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, book, *type));
+    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type));
   }
   if (options.html) pieces.push_back(html_piece(book));
   for (const model::SheetSet& chart : charts) {
     for (const std::string& paper : chart.papers) {
-      if (holds(options.papers, paper)) pieces.push_back(chart_piece(chart, paper, *type));
+      if (holds(options.papers, paper)) pieces.push_back(chart_piece(chart, paper, options.marks, *type));
     }
   }
   return pieces;

@@ -33,7 +33,8 @@ std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
 
 std::string fit_text(const std::string& file, std::size_t side, const page::SheetFit& fit) {
   std::string text = file + " side " + std::to_string(side) + " words " + points(fit.words_pt) + " pt numbers " +
-                     points(fit.words_pt * page::kNumberScale) + " pt columns " + std::to_string(fit.columns) + " limited by";
+                     points(fit.words_pt * page::kNumberScale) + " pt columns " + std::to_string(fit.columns) + " covers " +
+                     std::to_string(static_cast<int>(fit.covered * 100)) + " % limited by";
   for (const std::string& panel : fit.limited_by) text += " \"" + panel + "\"";
   if (!fit.dropped.empty()) text += " no room for";
   for (const std::string& panel : fit.dropped) text += " \"" + panel + "\"";

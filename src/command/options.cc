@@ -101,6 +101,7 @@ BindOptions bind_options(const Given& given) {
   bind.html = wants("html");
   bind.charts = wants("chart");
   bind.facts = wants("facts");
+  bind.marks = given.has("bind", "--marks");
   bind.papers = given.all("bind", "--paper");
   if (!bind.papers.empty()) return bind;
   for (const CommandInfo& command : commands()) {

@@ -37,6 +37,7 @@ struct BindOptions {
   bool charts = true;
   bool facts = true;
   std::vector<std::string> papers;  ///< names of model::kPaperSizes; the large ones only for charts
+  bool marks = false;               ///< crop marks and bleed
 };
 
 struct FindOptions {

@@ -20,6 +20,8 @@ constexpr double kLithiumCap = 0.86;
 constexpr double kWall = 0.022;    // wall of the can, share of the diameter
 constexpr double kCapRise = 0.16;  // how far the cap stands out of the can, share of the height
 
+constexpr double kSectionPen = 0.2;
+
 // Paper around the cell.
 constexpr double kMargin = 1.0;
 constexpr double kGap = 2.2;        // between plan and section, section and dimension line
@@ -111,14 +113,32 @@ std::shared_ptr<const Drawing> cell_drawing(const Desk& desk, const model::Cell&
   return std::make_shared<const Drawing>(std::move(drawing));
 }
 
-std::shared_ptr<const Drawing> cell_outline(const model::Fact& diameter) {
+std::shared_ptr<const Drawing> cell_outline(const model::Fact& diameter, double margin_mm) {
   if (!diameter.value) return nullptr;
   Drawing drawing;
   drawing.true_size = true;
-  drawing.width_mm = drawing.height_mm = *diameter.value + 2 * kMargin;
+  drawing.width_mm = drawing.height_mm = *diameter.value + 2 * margin_mm;
   const Mm centre{drawing.width_mm / 2, drawing.height_mm / 2};
   add(drawing, model::circle(centre, *diameter.value / 2), Ink::ink, Ink::none, 0.25);
   drawing.alt = "Outline of a cell at true size, a circle " + diameter.printed + " across.";
+  return std::make_shared<const Drawing>(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> cell_section(const Desk& desk, const model::Cell& cell) {
+  const model::Fact* across = desk.fact(cell, "size.diameter");
+  const model::Fact* high = desk.fact(cell, "size.height");
+  if (across == nullptr || high == nullptr || !across->value || !high->value) return nullptr;
+  Drawing drawing;
+  drawing.true_size = true;
+  drawing.width_mm = *across->value;
+  drawing.height_mm = *high->value;
+  const double rise = *high->value * kCapRise;
+  const double cap = *across->value * (is_lithium(cell) ? kLithiumCap : kCap);
+  add(drawing, model::rectangle({(*across->value - cap) / 2, *high->value / 2}, cap, *high->value / 2, std::min(0.4, rise)),
+      Ink::ink, Ink::paper, kSectionPen);
+  add(drawing, model::rectangle({0, 0}, *across->value, *high->value - rise, std::min(0.5, *high->value / 8)), Ink::ink,
+      Ink::light_fill, kSectionPen);
+  drawing.alt = "Section at true size, " + high->printed + " high; the wide face, plus, is up.";
   return std::make_shared<const Drawing>(std::move(drawing));
 }
 

@@ -90,6 +90,7 @@ struct Column {
 struct TableCell {
   Runs runs;
   std::shared_ptr<const Drawing> drawing;  ///< an interval bar, a small picture; or none
+  bool hangs = false;                      ///< its drawing stands beside the rows below that this row joins
 };
 
 struct TableRow {
@@ -103,6 +104,7 @@ struct Table {
   Runs caption;
   std::vector<Column> columns;
   std::vector<TableRow> rows;
+  double gap_mm = 0;  ///< between columns; 0: as everywhere
 };
 
 /// A bench hazard in the words of ANSI Z535; never used for the classification of a chemical.
@@ -114,6 +116,7 @@ struct Message {
   std::vector<std::string> signs;        ///< ISO 7010 numbers, two at most are drawn
   std::string record;                    ///< `caution/ID`
   std::vector<std::string> sign_titles;  ///< what each of `signs` says, in words, in the same order
+  std::string write_on;                  ///< what stands before a box to write a number into, or empty
 };
 
 struct Step {

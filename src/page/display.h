@@ -142,6 +142,8 @@ struct LinkArea {
 struct Page {
   Length width = 0;
   Length height = 0;
+  Length trim = 0;    ///< how far inside the paper the trimmed page begins, on all sides
+  Length bleed = 0;   ///< the same of what is printed to be cut off
   std::string label;  ///< `iv`, `24`
   std::vector<Item> items;
   std::vector<LinkArea> links;

@@ -89,6 +89,8 @@ Look cover_line() { return condensed(14, 19); }
 
 }  // namespace look
 
+Color alarm_ground() { return {0xA8, 0x00, 0x20}; }
+
 Color print_color(model::Ink ink) {
   switch (ink) {
     case model::Ink::none:
@@ -100,7 +102,7 @@ Color print_color(model::Ink ink) {
     case model::Ink::dark_fill: return {0x8B, 0x88, 0x91};
     case model::Ink::rule: return {0xCF, 0xCC, 0xD2};
     case model::Ink::safety_red: return {0xC8, 0x10, 0x2E};
-    case model::Ink::safety_orange: return {0xF0, 0x82, 0x00};
+    case model::Ink::safety_orange: return {0xF2, 0x8A, 0x00};
     case model::Ink::safety_yellow: return {0xFF, 0xD1, 0x00};
     case model::Ink::safety_blue: return {0x00, 0x57, 0xA8};
   }

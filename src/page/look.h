@@ -74,6 +74,9 @@ Look bold_of(Look look);
 /// The same look in another colour.
 Look in_color(Look look, Color color);
 
+/// Ground of the strip on a chart that says what to do when somebody is hurt; white on it stands at 7.8 to 1.
+Color alarm_ground();
+
 /// The print palette of a colour token.
 Color print_color(model::Ink ink);
 

@@ -96,6 +96,26 @@ model::Runs words_of(const model::Message& message) {
   return runs;
 }
 
+constexpr double kBoxMm = 8;
+constexpr double kAboveBoxMm = 1.2;
+
+/// A box to write a number into with a pen for film, under the words.
+void add_write_box(Setting& setting, const model::Message& message, Length width, TagId group, Strip& text) {
+  if (message.write_on.empty()) return;
+  const Look look = bold_of(setting.sized(look::message_text()));
+  PlainLine label = set_plain(setting, message.write_on, look, setting.add_tag(Role::p, group));
+  const Length top = text.height + from_mm(kAboveBoxMm);
+  for (Item& item : label.items) {
+    shift(item, 0, top + from_mm(kBoxMm / 2) + static_cast<Length>(look.size_pt * 0.355 * kPt));
+    text.items.push_back(std::move(item));
+  }
+  const Length left = label.width + from_mm(1.6);
+  PathItem box = frame(width - left, from_mm(kBoxMm));
+  for (PathSegment& segment : box.segments) segment.to = {segment.to.x + left, segment.to.y + top};
+  text.items.push_back({kLayoutArtifact, std::move(box)});
+  text.height = top + from_mm(kBoxMm);
+}
+
 /// The panel at the left, signs, then words, all on one middle line.
 Strip side_by_side(Setting& setting, const model::Message& message, Length width, TagId group) {
   const Length pad = setting.mm(2.4);
@@ -104,6 +124,7 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
   const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, setting.add_tag(Role::p, group), signs) + pad;
   Strip text =
       stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
+  add_write_box(setting, message, width - text_left - pad, group, text);
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(1.4), setting.mm(signs.empty() ? 10 : 12.5));
   strip.items = word_panel(setting, message, setting.mm(kPanelMm), strip.height, word);
@@ -125,6 +146,7 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
   const Length text_left = place_signs(setting, message, 0, 0, setting.add_tag(Role::p, group), signs) + pad;
   Strip text =
       stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
+  add_write_box(setting, message, width - text_left - pad, group, text);
   Strip strip;
   const Length under = std::max({text.height + 2 * setting.mm(1.2), setting.mm(signs.empty() ? 0 : 11.5), least - bar});
   strip.height = bar + under;

@@ -35,6 +35,7 @@ struct Setting {
 
   double scale = 1;     ///< how much larger than in the book a chart sets words and what goes with them
   double least_pt = 0;  ///< words that grow with the chart are set no smaller: what is read at arm's length
+  Length row_air = 0;   ///< put into every row of a table or matrix, on a sheet that has room to spare
   Look sized(Look look) const;
   Length mm(double length) const { return from_mm(length * scale); }
 

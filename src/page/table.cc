@@ -18,6 +18,7 @@ namespace {
 constexpr double kAboveMm = 2.0;         // from what stands before to a table
 constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kGapMm = 2.4;
+constexpr double kUnderHangingMm = 0.8;
 constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 9;
@@ -28,6 +29,7 @@ struct SetCell {
   Words words;
   std::shared_ptr<const model::Drawing> drawing;
   TagId tag = kLayoutArtifact;
+  bool hangs = false;
 };
 
 struct Grid {
@@ -70,7 +72,7 @@ class TableSetter {
       for (const model::Column& column : table_.columns) {
         const TagId tag = setting_.add_tag(column.head.empty() ? Role::data_cell : Role::header_cell, row);
         if (!column.head.empty()) setting_.tags.back().scope = Tag::Scope::column;
-        head_.push_back({Words(setting_, column.head, setting_.sized(look::table_head()), tag), nullptr, tag});
+        head_.push_back({Words(setting_, column.head, setting_.sized(look::table_head()), tag), nullptr, tag, false});
       }
     }
     const TagId body = setting_.add_tag(Role::table_body, table_tag_);
@@ -86,7 +88,7 @@ class TableSetter {
       const model::TableCell cell = i < row.cells.size() ? row.cells[i] : model::TableCell{};
       const Look words = setting_.sized(look::table_cell());
       const Look look = column.row_head ? bold_of(words) : words;
-      cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag});
+      cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag, cell.hangs});
     }
     rows_.push_back(std::move(cells));
   }
@@ -164,7 +166,7 @@ class TableSetter {
 
   void share(const std::vector<Length>& low, const std::vector<Length>& high) {
     const std::size_t count = low.size();
-    const Length gap = from_mm(kGapMm);
+    const Length gap = from_mm(table_.gap_mm > 0 ? table_.gap_mm : kGapMm);
     const Length room = target_.width - gap * static_cast<Length>(count - 1);
     const Length all_low = std::accumulate(low.begin(), low.end(), Length{0});
     const Length all_high = std::accumulate(high.begin(), high.end(), Length{0});
@@ -217,6 +219,7 @@ class TableSetter {
     const bool last = row + 1 == rows_.size();
     Strips lines = row_lines(rows_[row]);
     if (lines.empty()) return;
+    give_air(lines, table_.rows[row].joins_next && !last);
     if (row == 0 && !has_head_) lines.front().before = from_mm(table_.caption.empty() ? kAboveMm : kUnderCaptionMm);
     if (!table_.rows[row].anchor.empty()) lines.front().places.push_back({table_.rows[row].anchor, 0});
     if (lines.size() <= kBreakableLines)
@@ -236,15 +239,38 @@ class TableSetter {
     }
   }
 
+  /// Room between rows on a sheet that has it to spare; below what belongs together, what hangs beside it ends.
+  void give_air(Strips& lines, bool joins_next) {
+    if (setting_.row_air > 0) {
+      shift(lines.front(), 0, setting_.row_air / 2);
+      lines.front().height += setting_.row_air / 2;
+      if (hanging_starts_) hanging_ += setting_.row_air / 2;
+      lines.back().height += setting_.row_air - setting_.row_air / 2;
+    }
+    hanging_starts_ = false;
+    hanging_ -= total_height(lines);
+    if (joins_next || hanging_ <= 0) return;
+    lines.back().height += hanging_;
+    hanging_ = 0;
+  }
+
   /// The lines of all cells of a row side by side: the first lines together, the second lines together, and so on.
   Strips row_lines(const std::vector<SetCell>& cells) {
     std::vector<Strips> columns;
     Length whole = 0;  // of a cell with a drawing, which no page break parts from its words
     for (std::size_t i = 0; i < cells.size(); ++i) {
       columns.push_back(cell_lines(cells[i], i, false));
-      if (cells[i].drawing) whole = std::max(whole, total_height(columns[i]));
+      if (cells[i].drawing && !cells[i].hangs) whole = std::max(whole, total_height(columns[i]));
     }
     align_first_lines(columns);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      if (!cells[i].hangs || !cells[i].drawing) continue;
+      hanging_ = total_height(columns[i]) + from_mm(kUnderHangingMm);
+      hanging_starts_ = true;
+      columns[i] = {stacked(std::move(columns[i]))};
+      columns[i].front().height = 0;
+    }
+    centre_pictures(cells, columns);
     Strips lines;
     for (std::size_t i = 0; i < cells.size(); ++i) {
       Strips own = joined_down_to(whole, std::move(columns[i]));
@@ -255,6 +281,18 @@ class TableSetter {
       }
     }
     return lines;
+  }
+
+  /// A picture without words stands in the middle of the first line of its row.
+  void centre_pictures(const std::vector<SetCell>& cells, std::vector<Strips>& columns) const {
+    Length highest = 0;
+    for (const Strips& column : columns) highest = std::max(highest, column.empty() ? 0 : column.front().height);
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+      if (!cells[i].drawing || cells[i].hangs || !cells[i].words.empty()) continue;
+      const Length down = (highest - columns[i].front().height) / 2;
+      shift(columns[i].front(), 0, down);
+      columns[i].front().height += down;
+    }
   }
 
   /// Words of different size in one row stand on one line.
@@ -333,6 +371,8 @@ class TableSetter {
   std::vector<std::vector<SetCell>> rows_;
   std::vector<std::vector<Length>> naturals_;  ///< widths of the cells on one line, by row
   Grid grid_;
+  Length hanging_ = 0;  ///< how far down from the next row what hangs beside rows still reaches
+  bool hanging_starts_ = false;
 };
 
 }  // namespace

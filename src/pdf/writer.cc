@@ -65,9 +65,14 @@ PageObjects add_pages(const page::Document& document, const FontBook& book, Haru
 }
 
 std::string page_entries(const page::Page& page, int index, ObjectNumber resources, const Links& links) {
-  std::string box;
-  append_box(box, {0, 0, page.width, page.height}, page.height);
-  std::string entries = "/MediaBox " + box + " /TrimBox " + box + " /Resources ";
+  const auto inset = [&page](page::Length by) {
+    std::string box;
+    append_box(box, {by, by, page.width - by, page.height - by}, page.height);
+    return box;
+  };
+  std::string entries = "/MediaBox " + inset(0) + " /TrimBox " + inset(page.trim);
+  if (page.trim > 0) entries += " /BleedBox " + inset(page.bleed);
+  entries += " /Resources ";
   append_reference(entries, resources);
   entries += " /Tabs /S /StructParents ";
   append_integer(entries, index);

@@ -1,6 +1,8 @@
 // Expected: the rules of PDF 1.4 as qpdf checks them, and those of PDF/A-1 that can be seen in the bytes (ISO 19005-1, 6.1).
 #include <string>
 
+#include "page/crop_marks.h"
+#include "page/drawing.h"
 #include "pdf/metadata.h"
 #include "support/catch.h"
 #include "trial.h"
@@ -69,6 +71,25 @@ TEST_CASE("title, dates and page sizes are those of the document", "[pdf][tools]
   CHECK(contains(xmp, "<rdf:li xml:lang=\"x-default\">A trial of µ and ≥</rdf:li>"));
   CHECK(contains(xmp, "<pdfaid:part>1</pdfaid:part>"));
   CHECK(contains(xmp, "<pdfuaid:part>1</pdfuaid:part>"));
+}
+
+TEST_CASE("crop marks stand round a trimmed page of the same size", "[pdf][tools]") {
+  // 10 mm are 28.35 pt, less 3 mm of bleed 19.84 pt; boxes of PDF Reference 10.10.1, margin and bleed common practice.
+  const page::FontSet fonts = open_test_fonts();
+  page::Document document = make_trial(fonts).document;
+  page::PathItem tab = std::get<page::PathItem>(page::ground({0, 0, page::from_mm(12), page::from_mm(10)}, {}).what);
+  document.pages.front().items.push_back({page::kPaginationArtifact, tab});
+  const std::size_t before = document.pages.front().items.size();
+  page::add_crop_marks(document);
+  CHECK(document.pages.front().items.size() == before + 8);
+  const auto& bled = std::get<page::PathItem>(document.pages.front().items[before - 1].what);
+  CHECK(bled.segments.front().to.x == page::from_mm(10) - page::from_mm(3));
+  const TrialFile file(written(document, fonts));
+  const std::string info = run("pdfinfo -box " + file.path()).text;
+  INFO(info);
+  CHECK(contains(info, "Page size:       651.968 x 898.582 pts"));
+  CHECK(contains(info, "TrimBox:            28.35    28.35   623.62   870.24\n"));
+  CHECK(contains(info, "BleedBox:           19.84    19.84   632.13   878.74\n"));
 }
 
 TEST_CASE("only days are dates", "[pdf]") {

@@ -38,10 +38,14 @@ class RowList {
   }
 
   void add(const model::Table& table, const std::string& place) {
+    std::string beside;  // what hangs beside this row and those above it
     for (const auto& row : table.rows) {
       if (row.cells.empty()) continue;
       row_ = {};
-      const std::string key = place + ": " + take_text(row.cells.front().runs);
+      std::string first = take_text(row.cells.front().runs);
+      if (row.cells.front().hangs) beside = first;
+      if (!beside.empty() && row.cells.size() > 1) first = beside + " \u00D7 " + take_text(row.cells[1].runs);
+      const std::string key = place + ": " + first;
       const std::vector<model::Runs> lines = lines_of(row.cells.back().runs);
       if (lines.size() > 1) {
         add_lines(lines, key);

@@ -94,7 +94,7 @@ Drawing reset_contact() {
   model::TextShape mark;
   mark.at = {4.2, 10.6};
   mark.text = "AC";
-  mark.height_mm = 3.3;
+  mark.height_mm = 4.3;
   mark.anchor = model::TextShape::Anchor::middle;
   mark.bold = true;
   cell(drawing, {10, 8.6});

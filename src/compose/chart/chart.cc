@@ -21,12 +21,18 @@ Filler filler_of(const std::string& shows) {
                                                          {"cautions", hurt_messages},
                                                          {"cell-numbers", cell_numbers},
                                                          {"cell-sizes", cell_sizes},
+                                                         {"consumption-limits", consumption_limits},
                                                          {"crust-key", crust_key},
+                                                         {"gasket-nest", gasket_nest},
+                                                         {"lithium-sizes", lithium_sizes},
                                                          {"material-matrix", material_matrix},
                                                          {"meeting-matrix", meeting_matrix},
+                                                         {"never-together", never_together},
                                                          {"page-answers", page_answers},
                                                          {"pictures", picture_row},
+                                                         {"plating-marks", plating_marks},
                                                          {"rows", word_rows},
+                                                         {"twin-scale", twin_scale},
                                                          {"words", words_only}};
   const auto filler = kFillers.find(shows);
   return filler == kFillers.end() ? nullptr : filler->second;
@@ -38,6 +44,7 @@ model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wante
   if (!wanted.note.empty()) panel.note = {model::text_run(wanted.note)};
   panel.keep = wanted.keep;
   panel.wide = wanted.wide;
+  panel.alarm = wanted.shows == "cautions";
   if (const Filler fill = filler_of(wanted.shows)) panel.blocks = fill(desk, wanted);
   if (panel.blocks.empty()) {
     desk.findings.add(report::Rule::chart_empty_panel, chart.span, "nothing fills the panel \"" + wanted.title + "\"",

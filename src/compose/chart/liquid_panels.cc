@@ -12,23 +12,6 @@ namespace benchleaf::compose {
 
 namespace {
 
-/// A name that fits the head of a column: the short one, else the title up to what only explains it.
-std::string short_name(const model::Record& record) {
-  if (record.kind == model::Kind::chemistry) {
-    const auto& name = static_cast<const model::Chemistry&>(record).short_name;
-    if (!name.empty()) return name;
-  }
-  if (record.kind == model::Kind::residue) {
-    const auto& name = static_cast<const model::Residue&>(record).short_name;
-    if (!name.empty()) return name;
-  }
-  if (record.kind == model::Kind::material) {
-    const auto& name = static_cast<const model::Material&>(record).short_name;
-    if (!name.empty()) return name;
-  }
-  return record.title;
-}
-
 model::Runs head(const model::Record& record) {
   return {model::text_run(sentence_case(short_name(record)), model::Style::look_up)};
 }
@@ -49,7 +32,48 @@ model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* h
   return legend;
 }
 
+/// A name in the middle of a line; `EPDM` stays as it is.
+std::string inner_name(const model::Record& record) {
+  std::string name = short_name(record);
+  const bool capital = !name.empty() && name[0] >= 'A' && name[0] <= 'Z';
+  if (capital && name.size() > 1 && name[1] >= 'a' && name[1] <= 'z') name[0] = static_cast<char>(name[0] - 'A' + 'a');
+  return name;
+}
+
+/// What it is told by: its colour and touch, up to the first stop of its description.
+std::string first_look(const model::Residue& residue) { return residue.looks.substr(0, residue.looks.find_first_of(",;.")); }
+
+bool holds_water(const model::Chemistry& liquid) {
+  return std::any_of(liquid.made_of.begin(), liquid.made_of.end(),
+                     [](const auto& part) { return part.substance == "substance/water"; });
+}
+
+/// Liquids that must never meet a residue. Where water must not, whatever holds it is said in two words.
+model::Runs never_on(const Desk& desk, const model::Residue& residue) {
+  const auto is_never = [&](const model::Chemistry& liquid) {
+    return meeting_verdict(desk, residue, liquid) == model::Verdict::never;
+  };
+  const auto& liquids = desk.records.chemistries;
+  const auto water = liquids.find("distilled-water");
+  const bool dry = water != liquids.end() && is_never(water->second);
+  Line never(desk);
+  if (dry) never.say("anything with water");
+  for (const auto& [id, liquid] : liquids) {
+    if (!is_never(liquid) || (dry && holds_water(liquid))) continue;
+    never.say(never.empty() ? "" : ", ").say(inner_name(liquid));
+  }
+  return never.take();
+}
+
 }  // namespace
+
+std::string short_name(const model::Record& record) {
+  const std::string* name = nullptr;
+  if (record.kind == model::Kind::chemistry) name = &static_cast<const model::Chemistry&>(record).short_name;
+  if (record.kind == model::Kind::residue) name = &static_cast<const model::Residue&>(record).short_name;
+  if (record.kind == model::Kind::material) name = &static_cast<const model::Material&>(record).short_name;
+  return name == nullptr || name->empty() ? record.title : *name;
+}
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
   model::Matrix matrix;
@@ -84,24 +108,41 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
   return {std::move(matrix), matrix_legend(desk, "not poured together: on a swab, or rinse between", "may meet in an open dish")};
 }
 
+PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
+  std::vector<const model::Record*> records;
+  for (const std::string& reference : wanted.records) {
+    const model::Record* record = desk.records.find(reference);
+    if (record != nullptr && bench::is_mixture(*record)) records.push_back(record);
+  }
+  model::Table table;
+  table.columns = {column({}, model::Column::Align::left, true), column({})};
+  for (std::size_t i = 0; i < records.size(); ++i) {
+    Line never(desk);
+    for (std::size_t k = i + 1; k < records.size(); ++k) {
+      if (meeting_verdict(desk, *records[i], *records[k]) != model::Verdict::never) continue;
+      never.say(never.empty() ? "" : ", ").say(inner_name(*records[k]));
+    }
+    if (never.empty()) continue;
+    const std::string name = sentence_case(short_name(*records[i]));
+    table.rows.push_back({{cell({model::text_run(name, model::Style::look_up)}), cell(never.take())}, {}});
+  }
+  if (table.rows.empty()) return {};
+  return {std::move(table)};
+}
+
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
   model::Table table;
-  table.columns = {column("crust", model::Column::Align::left, true), column("dab with, in order"), column("never")};
+  table.columns = {column("looks", model::Column::Align::left, true), column("dab with, in order"), column("never")};
   for (const model::Residue* residue : wanted_records(desk, wanted, model::Kind::residue, desk.records.residues)) {
     Line dab(desk);
     for (const std::string& liquid : residue->answers) {
       const model::Record* record = desk.records.find(liquid);
-      if (record != nullptr) dab.say(dab.empty() ? "" : ", ").say(short_name(*record), model::Style::bold);
+      if (record != nullptr) dab.say(dab.empty() ? "" : ", ").say(inner_name(*record), model::Style::bold);
     }
     if (dab.empty()) dab.say("leave it: bag it, hand it in", model::Style::bold);
-    Line never(desk);
-    for (const auto& [id, liquid] : desk.records.chemistries) {
-      if (meeting_verdict(desk, *residue, liquid) != model::Verdict::never) continue;
-      never.say(never.empty() ? "" : ", ").say(short_name(liquid));
-    }
-    table.rows.push_back(
-        {{cell({model::text_run(sentence_case(short_name(*residue)), model::Style::bold)}), cell(dab.take()), cell(never.take())},
-         {}});
+    model::Runs key{model::text_run(first_look(*residue), model::Style::look_up),
+                    model::text_run(", " + inner_name(*residue), model::Style::bold)};
+    table.rows.push_back({{cell(std::move(key)), cell(dab.take()), cell(never_on(desk, *residue))}, {}});
   }
   if (table.rows.empty()) return {};
   return {std::move(table)};

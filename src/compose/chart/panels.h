@@ -16,8 +16,10 @@ using Wanted = model::Chart::Panel;
 
 /// Cells by trade number: size, system, drain.
 PanelBlocks cell_numbers(const Desk& desk, const Wanted& wanted);
-/// Cells by size, each diameter with its outline at true size.
+/// Cells of 1.2 to 1.55 V by size, plan and section at true size: silver by drain, alkaline in a column of its own.
 PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted);
+/// The same of lithium cells, which are never put where the others belong.
+PanelBlocks lithium_sizes(const Desk& desk, const Wanted& wanted);
 /// Liquids down, materials across.
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted);
 /// Liquids and residues against each other.
@@ -30,9 +32,28 @@ PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted);
 PanelBlocks page_answers(const Desk& desk, const Wanted& wanted);
 /// What to do at once, with room for numbers.
 PanelBlocks hurt_messages(const Desk& desk, const Wanted& wanted);
+/// Outlines at true size of every whole millimetre that gaskets come in.
+PanelBlocks gasket_nest(const Desk& desk, const Wanted& wanted);
+/// Millimetres and inches on one scale at true size.
+PanelBlocks twin_scale(const Desk& desk, const Wanted& wanted);
+/// What modules draw when they are healthy.
+PanelBlocks consumption_limits(const Desk& desk, const Wanted& wanted);
+/// What marks on cases say of the layer of gold.
+PanelBlocks plating_marks(const Desk& desk, const Wanted& wanted);
+/// What must never come together, each pair once.
+PanelBlocks never_together(const Desk& desk, const Wanted& wanted);
 PanelBlocks word_rows(const Desk& desk, const Wanted& wanted);
 PanelBlocks words_only(const Desk& desk, const Wanted& wanted);
 PanelBlocks picture_row(const Desk& desk, const Wanted& wanted);
+
+/// What parts one system from the next in the few letters of a column; of lithium its voltage matters.
+std::string kind_words(const model::Cell& cell);
+/// A fact without its unit, where the head says it.
+model::Run figure_run(const model::Fact& fact, model::Style style = model::Style::plain);
+/// A sign only where the value is recalled: a mark on every line marks nothing.
+void mark_doubt(const Desk& desk, model::Runs& runs, const model::Record& record, const char* path);
+/// A name that fits the head of a column: the short one, else the title.
+std::string short_name(const model::Record& record);
 
 /// The picture of that name, or nullptr.
 std::shared_ptr<const model::Drawing> bench_picture(const std::string& name);

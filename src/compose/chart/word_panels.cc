@@ -13,9 +13,6 @@ namespace benchleaf::compose {
 
 namespace {
 
-/// Room to write a telephone number by hand.
-constexpr double kNumberMm = 34;
-
 model::Message hurt_message(const Desk& desk, const model::Caution& caution) {
   model::Message message = message_of(desk, caution);
   message.signs.clear();
@@ -23,7 +20,7 @@ model::Message hurt_message(const Desk& desk, const model::Caution& caution) {
   message.hazard = {model::text_run(caution.hazard)};
   Line line(desk);
   line.say(!caution.in_short.empty() ? caution.in_short : !caution.first_aid.empty() ? caution.first_aid : caution.avoid);
-  if (caution.call) line.say(" Call\u00A0").blank(kNumberMm);
+  if (caution.call) message.write_on = "Call";
   message.avoid = line.take();
   return message;
 }

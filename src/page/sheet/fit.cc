@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <utility>
 
 #include "page/look.h"
@@ -17,6 +18,9 @@ constexpr double kStepPt = 0.05;
 constexpr double kNarrowestMm = 80;
 constexpr double kWidestMm = 150;
 constexpr double kPanelGapMm = 3.2;
+/// More air between rows parts them instead of joining them to a panel.
+constexpr double kMostAirMm = 8;
+constexpr Length kAirStep = 100;
 
 PanelWidth width_of(const SheetPaper& paper, int columns) {
   return {(paper.live_width() - paper.gap * (columns - 1)) / columns, paper.gap, columns};
@@ -40,10 +44,13 @@ class Scratch {
   Length height(const std::vector<model::Panel>& panels, double words_pt, int columns) {
     return trial(panels, words_pt, columns).arrangement.height;
   }
-  Trial trial(const std::vector<model::Panel>& panels, double words_pt, int columns) {
+  /// Whether something of the last trial stood over the edge of its column.
+  bool was_too_wide() const { return !findings_.all().empty(); }
+  Trial trial(const std::vector<model::Panel>& panels, double words_pt, int columns, const std::vector<Length>& air = {}) {
     tags_.clear();
+    findings_ = {};
     const TagId root = setting_.add_tag(Role::document, kLayoutArtifact);
-    return set_trial(setting_, panels, sheet_, words_pt, columns, root);
+    return set_trial(setting_, panels, sheet_, words_pt, columns, root, air);
   }
 
  private:
@@ -58,12 +65,16 @@ class Fitter {
  public:
   Fitter(TextSetter& text, const SheetPaper& paper) : paper_(paper), scratch_(text, paper) {}
 
-  /// The columns in which the panels are lowest at the floor, and how much they miss, negative where they fit.
+  /// The columns in which the panels are lowest at the floor, and how much they miss, negative where they fit. Columns that
+  /// are too narrow for a table count only where all are; what sticks out is told when the sheet is set.
   std::pair<int, Length> lowest(const std::vector<model::Panel>& panels) {
     std::pair<int, Length> best{0, 0};
+    bool best_is_wide = false;
     for (const int columns : column_counts(paper_)) {
       const Length missing = scratch_.height(panels, kFloorPt, columns) - paper_.live_height();
-      if (best.first == 0 || missing < best.second) best = {columns, missing};
+      const bool wide = scratch_.was_too_wide();
+      const bool better = best.first == 0 || (wide == best_is_wide ? missing < best.second : best_is_wide);
+      if (better) best = {columns, missing}, best_is_wide = wide;
     }
     return best;
   }
@@ -85,6 +96,21 @@ class Fitter {
     }
   }
 
+  /// Spare height goes between rows: of all panels alike, then of each column that is shorter than its neighbours.
+  void give_air(SheetFit& fit) {
+    fit.air.assign(fit.panels.size(), 0);
+    std::vector<std::size_t> all(fit.panels.size());
+    std::iota(all.begin(), all.end(), std::size_t{0});
+    grow_air(fit, all, [this](const Trial& trial) { return trial.arrangement.height <= paper_.live_height(); });
+    const Trial even = set(fit);
+    for (std::size_t begin = 0; begin < all.size();) {
+      const std::size_t end = row_end(fit.panels, begin);
+      fill_columns(fit, even, begin, end);
+      begin = end;
+    }
+    fit.covered = covered(set(fit));
+  }
+
   std::vector<std::string> limits(const SheetFit& fit) {
     std::vector<std::string> titles;
     const Trial trial = scratch_.trial(fit.panels, fit.words_pt, fit.columns);
@@ -94,7 +120,65 @@ class Fitter {
 
  private:
   bool fits(const std::vector<model::Panel>& panels, int steps, int columns) {
-    return scratch_.height(panels, steps * kStepPt, columns) <= paper_.live_height();
+    return scratch_.height(panels, steps * kStepPt, columns) <= paper_.live_height() && !scratch_.was_too_wide();
+  }
+
+  Trial set(const SheetFit& fit) { return scratch_.trial(fit.panels, fit.words_pt, fit.columns, fit.air); }
+
+  /// Where the row of columns ends that begins with this panel; a wide panel is one by itself.
+  static std::size_t row_end(const std::vector<model::Panel>& panels, std::size_t begin) {
+    std::size_t end = begin + 1;
+    while (!panels[begin].wide && end < panels.size() && !panels[end].wide) ++end;
+    return end;
+  }
+
+  /// The most air for these panels, all alike, with which the sheet is still as it should be.
+  template <class Good>
+  void grow_air(SheetFit& fit, const std::vector<std::size_t>& members, const Good& good) {
+    const std::vector<Length> before = fit.air;
+    const auto with = [&](Length more) {
+      fit.air = before;
+      for (const std::size_t panel : members) fit.air[panel] += more * kAirStep;
+    };
+    Length low = 0;
+    Length high = from_mm(kMostAirMm) / kAirStep;
+    while (low < high) {
+      const Length middle = (low + high + 1) / 2;
+      with(middle);
+      if (good(set(fit))) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    with(low);
+  }
+
+  void fill_columns(SheetFit& fit, const Trial& even, std::size_t begin, std::size_t end) {
+    Length bottom = 0;
+    for (std::size_t i = begin; i < end; ++i) bottom = std::max(bottom, even.arrangement.places[i].top + even.sizes[i].height);
+    for (std::size_t start = begin; start < end;) {
+      std::size_t stop = start + 1;
+      const int column = even.arrangement.places[start].column;
+      while (stop < end && even.arrangement.places[stop].column == column) ++stop;
+      std::vector<std::size_t> members(stop - start);
+      std::iota(members.begin(), members.end(), start);
+      grow_air(fit, members, [&](const Trial& trial) {
+        const std::size_t last = stop - 1;
+        return trial.arrangement.places[last].column == column && trial.arrangement.places[start].column == column &&
+               trial.arrangement.places[last].top + trial.sizes[last].height <= bottom;
+      });
+      start = stop;
+    }
+  }
+
+  double covered(const Trial& trial) const {
+    double area = 0;
+    for (std::size_t i = 0; i < trial.sizes.size(); ++i) {
+      const Length width = trial.sizes[i].wide ? paper_.live_width() : trial.width.column;
+      area += static_cast<double>(width) * static_cast<double>(trial.sizes[i].height);
+    }
+    return area / (static_cast<double>(paper_.live_width()) * static_cast<double>(paper_.live_height()));
   }
 
   const SheetPaper& paper_;
@@ -111,12 +195,14 @@ constexpr const char* kWhatToDo = "take records out of a panel, put a panel on t
 }  // namespace
 
 Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const SheetPaper& paper, double words_pt, int columns,
-                TagId parent) {
+                TagId parent, const std::vector<Length>& air) {
   Trial trial;
   trial.width = width_of(paper, columns);
   setting.scale = words_pt / look::table_cell().size_pt;
   setting.least_pt = kFloorPt;
-  for (const model::Panel& panel : panels) {
+  for (std::size_t i = 0; i < panels.size(); ++i) {
+    const model::Panel& panel = panels[i];
+    setting.row_air = i < air.size() ? air[i] : 0;
     PanelWidth width = trial.width;
     if (!panel.wide) width.parts = 1;
     Strip strip = set_panel(setting, panel, width, parent);
@@ -126,6 +212,7 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
   trial.arrangement = arrange(trial.sizes, columns, setting.mm(kPanelGapMm));
   setting.scale = 1;
   setting.least_pt = 0;
+  setting.row_air = 0;
   return trial;
 }
 
@@ -152,6 +239,7 @@ SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::S
   }
   fitter.grow(fit);
   fit.limited_by = fitter.limits(fit);
+  fitter.give_air(fit);
   return fit;
 }
 

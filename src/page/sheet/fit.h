@@ -23,9 +23,9 @@ struct Trial {
   Arrangement arrangement;
 };
 
-/// Sets panels with words this large, under `parent`.
+/// Sets panels with words this large, under `parent`; `air` is put into every row, one length a panel, or nothing at all.
 Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const SheetPaper& paper, double words_pt, int columns,
-                TagId parent);
+                TagId parent, const std::vector<Length>& air = {});
 
 /// How one side is to be set.
 struct SheetFit {
@@ -34,6 +34,8 @@ struct SheetFit {
   std::vector<model::Panel> panels;     ///< those that have room
   std::vector<std::string> limited_by;  ///< titles of the panels that keep the type from being larger
   std::vector<std::string> dropped;     ///< titles of the panels that had no room
+  std::vector<Length> air;              ///< room between rows, one length a panel
+  double covered = 0;                   ///< share of the live area that panels cover
 };
 
 /// The largest type at which all panels fit, and the columns for it. Where they do not fit at the floor, panels go, the one

@@ -44,7 +44,7 @@ class MatrixSetter {
     const auto count = static_cast<Length>(std::max<std::size_t>(1, matrix_.columns.size()));
     left_ = head_width_ + setting_.mm(1.6);
     side_ = std::min((width_ - left_) / count, setting_.mm(kWidestSquareMm));
-    pitch_ = static_cast<Length>(look_.size_pt * kLookUpScale * 1.22 * kPt);
+    pitch_ = static_cast<Length>(look_.size_pt * kLookUpScale * 1.22 * kPt) + setting_.row_air;
   }
 
   void add_column_heads() {

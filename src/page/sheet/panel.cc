@@ -6,6 +6,7 @@
 
 #include "page/blocks.h"
 #include "page/drawing.h"
+#include "page/sheet/arrange.h"
 #include "page/words.h"
 
 namespace benchleaf::page {
@@ -21,8 +22,31 @@ void put_below(Strip& whole, Strip part, Length before, Length x = 0) {
   whole.height = y + height;
 }
 
+/// Title in white on a strip of red, dark enough for either to be read in grey.
+Strip alarm_head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
+  const Color paper = print_color(model::Ink::paper);
+  const Length pad = setting.mm(2.4);
+  const Words title(setting, {model::text_run(panel.title)}, in_color(setting.sized(look::section_head()), paper),
+                    setting.add_heading(2, section));
+  Strip words = stacked(title.set(setting, width - 2 * pad));
+  Strip whole;
+  whole.height = words.height + setting.mm(0.8);
+  whole.items.push_back(ground({0, 0, width, whole.height}, alarm_ground()));
+  if (!panel.note.empty()) {
+    const Words note(setting, panel.note, in_color(setting.sized(look::table_cell()), paper), setting.add_tag(Role::p, section));
+    const Length left = pad + title.natural_width(setting) + setting.mm(2.4);
+    Strip small = stacked(note.set(setting, width - left - pad));
+    const Length down = words.baseline + setting.mm(0.4) - small.baseline;
+    overlay(whole, std::move(small), left, down);
+  }
+  overlay(whole, std::move(words), pad, setting.mm(0.4));
+  whole.height += setting.mm(kUnderHeadMm);
+  return whole;
+}
+
 /// Title, and the note on the same line where it has room.
 Strip head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
+  if (panel.alarm) return alarm_head(setting, panel, width, section);
   const Look look = setting.sized(look::section_head());
   const Look small = setting.sized(look::table_head());
   const Words title(setting, {model::text_run(panel.title)}, look, setting.add_heading(2, section));
@@ -52,19 +76,63 @@ Strip set_table_strip(Setting& setting, const model::Table& table, Length width,
   return stacked(std::move(galley.strips));
 }
 
-/// A table over several columns: as many rows in each, told as tables of their own.
+/// Rows that are read together, with the drawing that hangs beside them, stay in one column.
+bool is_grouped(const model::Table& table) {
+  return std::any_of(table.rows.begin(), table.rows.end(), [](const model::TableRow& row) {
+    return std::any_of(row.cells.begin(), row.cells.end(), [](const model::TableCell& cell) { return cell.hangs; });
+  });
+}
+
+/// Where the pieces of a table end that stand side by side, as even as its rows allow.
+std::vector<std::size_t> piece_ends(const model::Table& table, std::size_t parts) {
+  const bool grouped = is_grouped(table);
+  std::vector<PanelSize> groups;
+  std::vector<std::size_t> ends;
+  Length rows = 0;
+  for (std::size_t row = 0; row < table.rows.size(); ++row) {
+    ++rows;
+    if (grouped && table.rows[row].joins_next && row + 1 < table.rows.size()) continue;
+    groups.push_back({rows, false});
+    ends.push_back(row + 1);
+    rows = 0;
+  }
+  const Arrangement even = arrange(groups, static_cast<int>(parts), 0);
+  std::vector<std::size_t> pieces;
+  for (std::size_t group = 0; group < groups.size(); ++group) {
+    const bool last = group + 1 == groups.size() || even.places[group + 1].column != even.places[group].column;
+    if (last) pieces.push_back(ends[group]);
+  }
+  return pieces;
+}
+
+/// More room than this between rows parts them.
+constexpr double kMostEvenMm = 4;
+
+/// A table over several columns: as many rows in each, told as tables of their own. The shorter ones get more air, so that
+/// all end together.
 Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& width, TagId parent) {
-  const std::size_t parts = static_cast<std::size_t>(width.parts);
-  const std::size_t each = (table.rows.size() + parts - 1) / parts;
-  Strip whole;
-  for (std::size_t part = 0; part * each < table.rows.size(); ++part) {
+  std::vector<model::Table> pieces;
+  Length highest = 0;
+  std::size_t begin = 0;
+  for (const std::size_t end : piece_ends(table, static_cast<std::size_t>(width.parts))) {
     model::Table piece = table;
-    const auto begin = table.rows.begin() + static_cast<std::ptrdiff_t>(part * each);
-    const auto end = table.rows.begin() + static_cast<std::ptrdiff_t>(std::min(table.rows.size(), (part + 1) * each));
-    piece.rows.assign(begin, end);
+    piece.rows.assign(table.rows.begin() + static_cast<std::ptrdiff_t>(begin),
+                      table.rows.begin() + static_cast<std::ptrdiff_t>(end));
+    highest = std::max(highest, set_table_strip(setting, piece, width.column, parent).height);
+    pieces.push_back(std::move(piece));
+    begin = end;
+  }
+  Strip whole;
+  Length left = 0;
+  const Length air = setting.row_air;
+  for (const model::Table& piece : pieces) {
+    const Length spare = highest - set_table_strip(setting, piece, width.column, parent).height;
+    setting.row_air = air + std::min(from_mm(kMostEvenMm), spare / static_cast<Length>(piece.rows.size()));
     Strip strip = set_table_strip(setting, piece, width.column, parent);
+    setting.row_air = air;
     whole.height = std::max(whole.height, strip.height);
-    overlay(whole, std::move(strip), static_cast<Length>(part) * (width.column + width.gap), 0);
+    overlay(whole, std::move(strip), left, 0);
+    left += width.column + width.gap;
   }
   return whole;
 }

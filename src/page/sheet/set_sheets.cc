@@ -97,7 +97,7 @@ void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper, const
   pen.rule_at(paper.edge, top, right, 1.5, model::Ink::ink);
   const Length bar = paper.height - paper.edge - from_mm(5);
   pen.check_bar(paper.edge, bar);
-  pen.words({model::text_run("100\u2009mm. If a rule disagrees, lay no cell on this print.")}, caption(), paper.edge,
+  pen.words({model::text_run("100\u2009mm. If a rule disagrees, lay no cell on this print. Film: matt.")}, caption(), paper.edge,
             bar + from_mm(4.4), Pen::From::left);
   Length legend_right = right;
   if (side.code) {
@@ -134,7 +134,7 @@ void set_guides(Pen& pen, const SheetPaper& paper) {
 }
 
 void set_panels(Setting& setting, const SheetFit& fit, const SheetPaper& paper, TagId parent, Page& page) {
-  Trial trial = set_trial(setting, fit.panels, paper, fit.words_pt, fit.columns, parent);
+  Trial trial = set_trial(setting, fit.panels, paper, fit.words_pt, fit.columns, parent, fit.air);
   spread(trial.arrangement, trial.sizes, paper.live_height(), from_mm(kMostSpreadMm));
   for (std::size_t i = 0; i < trial.strips.size(); ++i) {
     const PanelPlace& at = trial.arrangement.places[i];

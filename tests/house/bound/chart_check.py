@@ -1,4 +1,4 @@
-"""The bound charts: paper, size of type, clear edge and true size, as pdf.js and poppler read them.
+"""The bound charts: paper, size of type, leading, room between panels, cover and clear edge, as pdf.js and poppler read them.
 
 usage: chart_check.py FOLDER CONTENT
 
@@ -8,14 +8,25 @@ signs, no source); captions, which are read with the chart in the hand, may be s
 
 import json
 import pathlib
+import re
+import statistics
 import sys
+import typing
 
+import picture
 import records
 import tools
 
 MM = 72 / 25.4
 PAPERS = {"a4": (210, 297), "letter": (215.9, 279.4), "a3": (297, 420), "tabloid": (279.4, 431.8)}
-CAPTION, WORDS, TRADE_NUMBER = 9.5, 11.2, 18.0
+CAPTION, WORDS, LOOK_UP, TRADE_NUMBER = 9.5, 11.2, 14.0, 18.0
+LEADING = 1.15  # baseline to baseline by size of type: common practice, no source
+BETWEEN_MM = 2
+LINE = 0.25  # pt: common practice of print shops, no source
+COVER = 0.8
+# Paper nearer than this to ink belongs to a panel; columns of a table and unknown squares of a matrix are no further apart.
+REACH_MM = 10
+SIDES = 2
 # From the edge of the paper: check bar and legend, title and imprint. Captions stand there and nowhere else.
 BANDS_MM = {"foot": 22, "head": 21}
 CLEAR_MM = 6
@@ -30,10 +41,27 @@ def pages_of(pdf):
     return json.loads(read.stdout)
 
 
-def trade_numbers(content):
-    """What a cell is looked up by, as its record has it."""
-    keys = ("trade-number", "consumer-number")
-    return {fields[key] for kind, _, fields in records.read(content) if kind == "cell" for key in keys if key in fields}
+class Keys(typing.NamedTuple):
+    """What a chart is looked up by, as the records have it: trade numbers, keys of rows, heads that run up, panels."""
+
+    numbers: set
+    rows: set = frozenset()
+    heads: set = frozenset()
+    titles: set = frozenset()
+
+
+def keys_of(content):
+    numbers, rows, heads, titles = set(), set(), set(), set()
+    for kind, _, fields in records.read(content):
+        if kind == "cell":
+            numbers |= {fields[key] for key in ("trade-number", "consumer-number") if key in fields}
+        if kind == "chart":
+            titles |= {panel["title"] for panel in fields["panels"]}
+            rows |= {row["key"] for panel in fields["panels"] for row in panel.get("rows", [])}
+        if kind in ("chemistry", "material"):
+            name = fields.get("short-name", fields["title"])
+            (rows if kind == "chemistry" else heads).add(name[:1].upper() + name[1:])
+    return Keys(numbers, rows, heads, titles)
 
 
 def least_size(word, height):
@@ -41,14 +69,80 @@ def least_size(word, height):
     return CAPTION if in_band else WORDS
 
 
-def type_faults(words, numbers, height):
+def type_faults(words, keys, height):
     for word in words:
         if not word["text"].strip():
             continue
         if word["size"] < least_size(word, height) - 0.01:
             yield f'"{word["text"]}" is set at {word["size"]:.2f} pt'
-        if word["text"].strip() in numbers and word["size"] < TRADE_NUMBER - 0.01:
+        text = word["text"].strip()
+        if text in keys.numbers and word["size"] < TRADE_NUMBER - 0.01:
             yield f'number "{word["text"]}" is set at {word["size"]:.2f} pt'
+        is_key = text in keys.rows or (text in keys.heads and word["width"] == 0)
+        if is_key and text[:1].isupper() and word["size"] < LOOK_UP - 0.01:
+            yield f'key "{word["text"]}" is set at {word["size"]:.2f} pt'
+
+
+def leadings(words):
+    """Baseline to baseline by size, of words of one size that begin under each other."""
+    lines = {}
+    for word in words:
+        if word["width"] > 0:
+            lines.setdefault((round(word["x"]), round(word["size"], 2)), []).append(word["y"])
+    for (_, size), places in lines.items():
+        places = sorted(set(places))
+        yield from (step / size for step in (b - a for a, b in zip(places, places[1:])) if step < 2 * size)
+
+
+def leading_faults(words):
+    found = list(leadings(words))
+    if len(found) >= 5 and statistics.mean(found) < LEADING:
+        yield f"mean leading of {len(found)} lines is {statistics.mean(found):.2f}"
+
+
+def between_faults(words, titles):
+    """Titles of panels that stand too near to what is above them."""
+    for title in words:
+        if title["text"].strip() not in titles or title["width"] == 0:
+            continue
+        top = title["y"] + 0.72 * title["size"]
+        above = [word["y"] - 0.2 * word["size"] for word in words
+                 if title["x"] - MM < word["x"] < title["x"] + title["width"] and word["y"] > top and word["width"] > 0]
+        if above and min(above) - top < BETWEEN_MM * MM:
+            yield f'"{title["text"]}" stands {(min(above) - top) / MM:.1f} mm under what is above it'
+
+
+def near(samples, reach):
+    """Which places of a row lie within reach of ink."""
+    marked = bytearray(len(samples))
+    for way in (1, -1):
+        last = None
+        for at in range(len(samples))[::way]:
+            if samples[at]:
+                last = at
+            if last is not None and abs(at - last) <= reach:
+                marked[at] = 1
+    return marked
+
+
+def cover(pdf, number, page):
+    """Share of the area between the bands that lies within REACH_MM of ink."""
+    box = (CLEAR_MM * MM, BANDS_MM["head"] * MM, page["width"] - CLEAR_MM * MM, page["height"] - BANDS_MM["foot"] * MM)
+    painted = picture.Picture(pdf, number, 30, box)
+    reach = round(REACH_MM * MM * painted.scale)
+    rows = [near(bytes(sample < 200 for sample in painted.samples[y * painted.width:(y + 1) * painted.width]), reach)
+            for y in range(painted.height)]
+    columns = [near(bytes(column), reach) for column in zip(*rows)]
+    return sum(sum(column) for column in columns) / (painted.width * painted.height)
+
+
+def line_faults(pdf):
+    """Lines that a printer may lose."""
+    content = tools.output("qpdf", "--qdf", "--object-streams=disable", pdf, "-")
+    widths = {float(width) for width in re.findall(rb"^([0-9.]+) w$", content, re.M)}
+    if not widths:
+        yield f"{pdf.name}: no lines at all"
+    yield from (f"{pdf.name}: a line of {width} pt" for width in widths if width < LINE - 0.001)
 
 
 def edge_faults(page):
@@ -66,21 +160,36 @@ def paper_faults(name, page):
         yield f'{page["width"] / MM:.1f} x {page["height"] / MM:.1f} mm is not {name}'
 
 
-def faults_of(pdf, numbers):
+def page_faults(pdf, number, page, keys):
     paper = pdf.stem.rsplit("-", 1)[1]
-    for number, page in enumerate(pages_of(pdf), 1):
-        found = [*paper_faults(paper, page), *type_faults(page["words"], numbers, page["height"]), *edge_faults(page)]
-        if len(page["words"]) < FEWEST:
-            found.append(f'only {len(page["words"])} words')
-        yield from (f"{pdf.name} side {number}: {fault}" for fault in found)
+    words = page["words"]
+    yield from paper_faults(paper, page)
+    yield from type_faults(words, keys, page["height"])
+    yield from leading_faults(words)
+    yield from between_faults(words, keys.titles - keys.rows)
+    yield from edge_faults(page)
+    if len(words) < FEWEST:
+        yield f"only {len(words)} words"
+    covered = cover(pdf, number, page)
+    if covered < COVER:
+        yield f"panels cover only {covered:.0%} of the live area"
+
+
+def faults_of(pdf, keys):
+    yield from line_faults(pdf)
+    pages = pages_of(pdf)
+    if len(pages) != SIDES:
+        yield f"{pdf.name}: {len(pages)} sides"
+    for number, page in enumerate(pages, 1):
+        yield from (f"{pdf.name} side {number}: {fault}" for fault in page_faults(pdf, number, page, keys))
 
 
 def main(folder, content):
-    numbers = trade_numbers(content)
+    keys = keys_of(content)
     charts = sorted(folder.glob("chart-*.pdf"))
     found = [] if len(charts) >= 10 else [f"only {len(charts)} charts"]
     for pdf in charts:
-        found += faults_of(pdf, numbers)
+        found += faults_of(pdf, keys)
     tools.finish(found, f"{len(charts)} charts")
 
 

@@ -8,6 +8,8 @@ import tempfile
 import unittest
 
 import chart_check
+import chart_size_check
+import chart_state_check
 import fact_check
 import html_check
 import order_check
@@ -90,14 +92,46 @@ class Charts(unittest.TestCase):
 
     def test_small_type_is_found(self):
         words = [self.word("low", 11.2), self.word("mm", 11.1), self.word("393", 14)]
-        self.assertEqual(list(chart_check.type_faults(words, {"393"}, 842)),
+        self.assertEqual(list(chart_check.type_faults(words, chart_check.Keys({"393"}), 842)),
                          ['"mm" is set at 11.10 pt', 'number "393" is set at 14.00 pt'])
 
     def test_captions_stand_in_the_bands_only(self):
         words = [self.word("edition", 9.5, y=810), self.word("100 mm", 9.5, y=30), self.word("tiny", 9.4, y=30),
                  self.word("never", 9.5, y=70)]
-        self.assertEqual(list(chart_check.type_faults(words, set(), 842)),
+        self.assertEqual(list(chart_check.type_faults(words, chart_check.Keys(set()), 842)),
                          ['"tiny" is set at 9.40 pt', '"never" is set at 9.50 pt'])
+
+    def test_small_keys_are_found(self):
+        words = [self.word("Feel", 13.9), self.word("feel", 11.2)]
+        self.assertEqual(list(chart_check.type_faults(words, chart_check.Keys(set(), {"Feel"}), 842)),
+                         ['key "Feel" is set at 13.90 pt'])
+
+    def test_tight_lines_are_found(self):
+        words = [self.word(str(line), 12, y=100 + 13 * line) for line in range(9)]
+        self.assertEqual(len(list(chart_check.leading_faults(words))), 1)
+        words = [self.word(str(line), 12, y=100 + 14 * line) for line in range(9)]
+        self.assertEqual(list(chart_check.leading_faults(words)), [])
+
+    def test_panels_that_touch_are_found(self):
+        words = [self.word("Gasket", 15, y=500), self.word("above", 12, y=517)]
+        self.assertEqual(len(list(chart_check.between_faults(words, {"Gasket"}))), 1)
+        words = [self.word("Gasket", 15, y=500), self.word("above", 12, y=521)]
+        self.assertEqual(list(chart_check.between_faults(words, {"Gasket"})), [])
+
+    def test_only_what_is_near_ink_is_covered(self):
+        self.assertEqual(list(chart_check.near(bytes([0, 0, 0, 1, 0, 0, 0, 0]), 2)), [0, 1, 1, 1, 1, 1, 0, 0])
+
+    def test_wrong_sizes_are_found(self):
+        self.assertEqual(chart_size_check.told("ring", 11.6, 11.69), [])
+        self.assertEqual(len(chart_size_check.told("ring", 11.6, 11.72)), 1)
+        self.assertEqual(len(chart_size_check.told("ring", 11.6, None)), 1)
+
+    def test_red_and_green_alike_are_found(self):
+        # Two colours that only their red and green tell apart, each as light as the other.
+        red, green = chart_state_check.as_deuteranope((200, 60, 60)), chart_state_check.as_deuteranope((110, 110, 60))
+        self.assertLess(chart_state_check.difference([red], [green]), chart_state_check.LEAST)
+        black, white = chart_state_check.as_deuteranope((0, 0, 0)), chart_state_check.as_deuteranope((255, 255, 255))
+        self.assertGreater(chart_state_check.difference([black], [white]), 0.95)
 
     def test_words_at_the_edge_are_found(self):
         page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}

