@@ -62,7 +62,7 @@ std::string caution_text(const PlanLine& line, const model::KnowledgeBase& recor
   const model::Caution& caution = found->second;
   std::string text = "!! " + std::string(model::message_word(caution.word)) + ": " + caution.hazard;
   if (line.again) return text + " As above.";
-  return text + (caution.harm.empty() ? "" : " " + caution.harm) + " " + caution.avoid;
+  return text + " " + caution.avoid;
 }
 
 }  // namespace

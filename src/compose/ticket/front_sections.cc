@@ -18,7 +18,8 @@ void add_once(std::vector<std::string>& list, const std::string& text) {
 std::vector<std::string> materials_of(const Planner& planner) {
   std::vector<std::string> materials;
   std::vector<std::string> parts = case_materials(planner.watch);
-  if (planner.crystal() != nullptr) parts.push_back(planner.crystal()->material);
+  const std::string crystal = crystal_part(planner, "part/acrylic-crystal");
+  if (planner.crystal() != nullptr) parts.push_back(crystal);
   parts.insert(parts.end(), planner.watch.inside.begin(), planner.watch.inside.end());
   for (const std::string& part : parts) {
     for (const std::string& material : bench::materials_of({planner.desk.records, planner.desk.tables}, part))
@@ -48,10 +49,12 @@ std::string short_word(const Planner& planner, const std::string& agent) {
 /// bench for this plan. A liquid of the drawer that would ruin the case is a finding too.
 void add_banned(Planner& planner, SectionMaker& section) {
   const std::vector<std::string> of_case = case_materials(planner.watch);
+  const std::vector<std::string> of_crystal =
+      bench::materials_of({planner.desk.records, planner.desk.tables}, crystal_part(planner, "part/acrylic-crystal"));
   for (const std::string& material : materials_of(planner)) {
     std::vector<std::string> liquids;
     const bool on_case = std::find(of_case.begin(), of_case.end(), material) != of_case.end();
-    const bool on_crystal = planner.crystal() != nullptr && planner.crystal()->material == material;
+    const bool on_crystal = std::find(of_crystal.begin(), of_crystal.end(), material) != of_crystal.end();
     for (const LiquidVerdict& verdict : planner.desk.uses.liquids_on(material)) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
@@ -138,27 +141,42 @@ void add_first_looks(Planner& planner) {
   section.close();
 }
 
+/// A part of its own line: how many, where it lies, what does as well.
+void add_part(Planner& planner, const PlanNeed& need, SectionMaker& section) {
+  Line line = planner.line();
+  line.say(std::to_string(need.count) + " \u00D7 " + need.words, model::Style::bold);
+  if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer: " + need.place);
+  if (planner.drawer != nullptr && need.in_drawer > 0 && need.in_drawer < need.count)
+    line.say(", only " + std::to_string(need.in_drawer) + " in the drawer: " + need.place + "; order the rest");
+  if (planner.drawer != nullptr && need.in_drawer == 0) line.say(", to order");
+  for (const std::string& instead : need.instead) line.say("; or " + instead);
+  section.tick(line.say("."));
+}
+
+void add_list(Planner& planner, const char* head, const std::vector<std::string>& words, SectionMaker& section) {
+  if (words.empty()) return;
+  Line line = planner.line();
+  section.tick(line.say(head, model::Style::bold).say(listed(words, "; ") + "."));
+}
+
+/// What is used up stands by itself; papers, liquids and tools in a line each, and apart what the drawer lacks of them.
 void add_parts(Planner& planner) {
   SectionMaker section(planner, "parts", planner.drawer == nullptr ? "Get ready" : "From the drawer, and to order");
   std::vector<std::string> tools;
+  std::vector<std::string> shelf;
+  std::vector<std::string> to_order;
   for (const PlanNeed& need : planner.plan.needs) {
-    if (need.record.rfind("tool/", 0) == 0) {
+    const bool lacks = planner.drawer != nullptr && need.in_drawer == 0;
+    if (need.used_up)
+      add_part(planner, need, section);
+    else if (need.record.rfind("tool/", 0) == 0)
       add_once(tools, need.words);
-      continue;
-    }
-    Line line = planner.line();
-    line.say((need.used_up ? std::to_string(need.count) + " \u00D7 " : "") + need.words, model::Style::bold);
-    if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer: " + need.place);
-    if (planner.drawer != nullptr && need.in_drawer > 0 && need.in_drawer < need.count)
-      line.say(", only " + std::to_string(need.in_drawer) + " in the drawer: " + need.place + "; order the rest");
-    if (planner.drawer != nullptr && need.in_drawer == 0) line.say(", to order");
-    for (const std::string& instead : need.instead) line.say("; or " + instead);
-    section.tick(line.say("."));
+    else
+      add_once(lacks ? to_order : shelf, need.place.empty() ? need.words : need.words + " (" + need.place + ")");
   }
-  if (!tools.empty()) {
-    Line line = planner.line();
-    section.tick(line.say("Tools: ", model::Style::bold).say(listed(tools) + "."));
-  }
+  add_list(planner, planner.drawer == nullptr ? "Papers and liquids: " : "In the drawer: ", shelf, section);
+  add_list(planner, "To order, or from the shelf: ", to_order, section);
+  add_list(planner, "Tools: ", tools, section);
   section.close();
 }
 

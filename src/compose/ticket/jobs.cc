@@ -17,14 +17,6 @@ bool holds(const std::vector<std::string>& list, const std::string& word) {
   return std::find(list.begin(), list.end(), word) != list.end();
 }
 
-/// What stands for the crystal in steps; nothing known counts as the kind that bears least.
-std::string crystal_part(const Planner& planner, const std::string& named) {
-  const model::Crystal* crystal = planner.crystal();
-  const bool loose = named == "part/loose-acrylic-crystal";
-  if (crystal == nullptr || crystal->material == "material/acrylic") return loose ? named : "part/acrylic-crystal";
-  return crystal->material == "material/mineral-glass" ? "part/mineral-crystal" : crystal->material;
-}
-
 std::vector<std::string> parts_for(const Planner& planner, const std::string& named) {
   if (named == "part/steel-case" || named == "part/plated-case") return case_materials(planner.watch);
   if (named == "part/acrylic-crystal" || named == "part/loose-acrylic-crystal" || named == "part/mineral-crystal")
@@ -146,6 +138,13 @@ std::string why_held(Planner& planner, const model::Procedure& procedure, std::s
 }
 
 }  // namespace
+
+std::string crystal_part(const Planner& planner, const std::string& named) {
+  const model::Crystal* crystal = planner.crystal();
+  const bool loose = named == "part/loose-acrylic-crystal";
+  if (crystal == nullptr || crystal->material == "material/acrylic") return loose ? named : "part/acrylic-crystal";
+  return crystal->material == "material/mineral-glass" ? "part/mineral-crystal" : crystal->material;
+}
 
 std::vector<std::string> case_materials(const model::Watch& watch) {
   if (!watch.case_metal) return {"part/steel-case", "part/plated-case"};

@@ -21,7 +21,11 @@ model::Runs boxed(const PlanLine& line) {
 }
 
 model::Block caution_block(const Desk& desk, const model::Caution& caution, bool again) {
-  if (!again) return {message_of(desk, caution)};
+  if (!again) {
+    model::Message message = message_of(desk, caution);
+    message.hazard = {model::text_run(caution.hazard)};  // why it harms is the handbook's to say
+    return {std::move(message)};
+  }
   Line line(desk);
   line.say(std::string(model::message_word(caution.word)) + " ", model::Style::bold).say(caution.hazard, model::Style::bold);
   return paragraph_block(line.say(" As above.").take(), model::Paragraph::Role::dense);

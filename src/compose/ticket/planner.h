@@ -85,6 +85,8 @@ class SectionMaker {
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.
 std::vector<std::string> case_materials(const model::Watch& watch);
+/// What stands for the crystal in steps that name a part; nothing known counts as the kind that bears least.
+std::string crystal_part(const Planner& planner, const std::string& named);
 /// The procedures for a watch that names none.
 std::vector<model::Watch::Job> usual_jobs(const Planner& planner);
 
