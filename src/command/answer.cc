@@ -18,24 +18,6 @@
 namespace benchleaf::command {
 namespace {
 
-constexpr std::size_t kMostOthers = 8;
-
-/// Where a record of each kind says in a sentence what it is about; the first that a record has.
-constexpr std::array<const char*, 10> kSummaries = {"meaning", "hazard", "looks", "recognise", "purpose",
-                                                    "lead",    "use",    "where", "found-in",  "publication"};
-
-std::string summary_of(const model::Record& record) {
-  for (const char* path : kSummaries) {
-    const model::Node* node = record.root.find(path);
-    if (node != nullptr && node->type == model::NodeType::string && record.usable(path)) return node->text;
-  }
-  const model::Node* uses = record.root.find("uses");
-  if (uses == nullptr || !record.usable("uses")) return {};
-  std::string text = uses->text;
-  for (const auto& item : uses->items) text += (text.empty() ? "" : ", ") + item.text;
-  return text;
-}
-
 class Answerer {
  public:
   Answerer(const Workbench& bench, const compose::SearchIndex& index,
@@ -47,14 +29,12 @@ class Answerer {
     out.record = record;
     out.title = title_of(record);
     out.page = page_of_(record);
-    const model::Record* found = bench_.base.find(record);
-    if (found == nullptr) return out;
-    out.kind = std::string(model::kind_name(found->kind));
-    if (found->kind == model::Kind::cell) {
+    out.kind = record.substr(0, record.find('/'));
+    if (out.kind == "cell") {
       add_cell(out);
     } else {
-      out.summary = summary_of(*found);
-      out.verdicts = verdicts_about(bench_, record);
+      out.summary = base::to_terminal(entry_of(record).summary);
+      if (bench_.base.find(record) != nullptr) out.verdicts = verdicts_about(bench_, record);
     }
     return out;
   }
@@ -77,11 +57,16 @@ class Answerer {
   }
 
  private:
+  const model::SearchEntry& entry_of(const std::string& record) const {
+    static const model::SearchEntry kNone;
+    const auto& all = index_.entries();
+    const auto found = std::find_if(all.begin(), all.end(), [&](const auto& entry) { return entry.record == record; });
+    return found == all.end() ? kNone : *found;
+  }
+
   std::string title_of(const std::string& record) const {
-    for (const auto& entry : index_.entries()) {
-      if (entry.record == record) return entry.title;
-    }
-    return record;
+    const std::string& title = entry_of(record).title;
+    return title.empty() ? record : title;
   }
 
   /// The fact as the terminal prints it, or empty where it is missing or states nothing.
@@ -122,55 +107,6 @@ class Answerer {
   const std::function<std::string(const std::string&)>& page_of_;
 };
 
-/// `7.9x5.4`, `7.9 x 5.4 mm`: two lengths in millimetres.
-struct AskedSize {
-  double diameter = 0;
-  double height = 0;
-};
-
-std::string without_unit(std::string text) {
-  std::string out;
-  for (const char c : text) {
-    if (c != ' ') out += c;
-  }
-  const std::size_t unit = out.find("mm");
-  return unit != std::string::npos && unit + 2 == out.size() ? out.substr(0, unit) : out;
-}
-
-std::optional<AskedSize> asked_size(const std::string& query) {
-  constexpr std::string_view kTimes = "\xC3\x97";
-  std::size_t at = query.find(kTimes);
-  std::size_t length = kTimes.size();
-  if (at == std::string::npos) {
-    at = query.find_first_of("xX*");
-    length = 1;
-  }
-  if (at == std::string::npos) return std::nullopt;
-  const auto diameter = base::parse_decimal(without_unit(query.substr(0, at)));
-  const auto height = base::parse_decimal(without_unit(query.substr(at + length)));
-  if (!diameter || !height) return std::nullopt;
-  return AskedSize{*diameter, *height};
-}
-
-/// Cells a little smaller than what was measured, the largest first: the old cell may have swollen, by as much as the table
-/// bench-rules says.
-std::vector<std::string> a_little_smaller(const model::Tables& tables, const derive::Relations& relations,
-                                          const AskedSize& asked) {
-  std::vector<std::string> cells;
-  const auto* rule = standards::row_of(tables, "bench-rules", "cell-swelling");
-  const auto swelling = rule == nullptr ? std::nullopt : standards::cell_value(*rule, "value", base::Unit::millimetre);
-  if (!swelling) return cells;
-  const auto& sizes = relations.sizes();
-  for (auto family = sizes.rbegin(); family != sizes.rend(); ++family) {
-    const double narrower = base::tidy(asked.diameter - family->diameter_mm);
-    const double flatter = base::tidy(asked.height - family->height_mm);
-    const bool same = narrower == 0 && flatter == 0;
-    if (same || narrower < 0 || flatter < 0 || narrower > *swelling || flatter > *swelling) continue;
-    cells.insert(cells.end(), family->cells.begin(), family->cells.end());
-  }
-  return cells;
-}
-
 }  // namespace
 
 Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const std::string& query,
@@ -184,26 +120,11 @@ Answers look_up(const Workbench& bench, const compose::SearchIndex& index, const
     for (const auto& record : {pair->agent, pair->target}) answers.others.push_back(answerer.answer(record));
     return answers;
   }
-  const auto hits = index.find(query);
-  const bool exact = !hits.empty() && hits.front().fit == compose::Fit::exact;
-  std::vector<std::string> others;
-  for (const auto& hit : hits) {
-    // A name that is the query word for word comes before those that only hold it.
-    const bool best = exact ? hit.fit == compose::Fit::exact && hit.score == hits.front().score : hit.fit == hits.front().fit;
-    if (best) {
-      answers.hits.push_back(answerer.answer(hit.record));
-    } else {
-      others.push_back(hit.record);
-    }
-  }
-  answers.others_head = "also";
-  if (const auto size = asked_size(query)) {
-    answers.others_head = "a little smaller, in case the old cell has swollen";
-    others = a_little_smaller(bench.tables, bench.derived.relations, *size);
-  }
-  if (others.size() > kMostOthers) others.resize(kMostOthers);
-  for (const auto& record : others) answers.others.push_back(answerer.answer(record));
-  if (answers.hits.empty()) answers.nearest = index.nearest(query);
+  const compose::FoundRecords found = index.look_up(query);
+  for (const auto& hit : found.hits) answers.hits.push_back(answerer.answer(hit.record));
+  for (const auto& hit : found.others) answers.others.push_back(answerer.answer(hit.record));
+  answers.others_head = found.others_head;
+  answers.nearest = found.nearest;
   return answers;
 }
 

@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "command/bench_script.h"
 #include "command/commands.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
@@ -18,6 +19,7 @@
 #include "compose/book.h"
 #include "compose/chart/chart.h"
 #include "compose/ticket/intake_card.h"
+#include "html/single.h"
 #include "html/site.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
@@ -51,6 +53,7 @@ Piece html_piece(const model::Book& book) {
   Piece piece;
   piece.make = [&book](Piece& own) {
     for (auto& [name, bytes] : html::render_site(book, own.findings)) own.files.emplace("html/" + name, std::move(bytes));
+    own.files.emplace("handbook.html", html::render_single(book));
   };
   return piece;
 }
@@ -122,7 +125,10 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
 Bound make_files(const BindOptions& options, Workbench& bench) {
   Bound bound;
   if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
-  if (options.html && !bench.findings.has_errors()) bound.files.emplace(kPageDataName, page_data(bench));
+  if (options.html && !bench.findings.has_errors()) {
+    bound.files.emplace(kPageDataName, page_data(bench));
+    if (auto script = bench_script(bench.findings)) bound.files.emplace(kBenchScriptName, std::move(*script));
+  }
   if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
   return bound;
 }

@@ -36,7 +36,7 @@ int run_find(const FindOptions& options, const CommonOptions& common, Terminal& 
   if (!type) return give_up(bench, terminal);
   const page::Document pages = set_on(book, "a4", *type, bench.findings);
 
-  const compose::SearchIndex index = compose::make_index(bench.base, bench.derived);
+  const compose::SearchIndex index(book.search);
   const Answers answers = look_up(bench, index, joined(options.words),
                                   [&pages](const std::string& anchor) { return page::page_label(pages, anchor); });
   terminal.data(options.json ? answers_json(answers) : answers_text(answers));

@@ -3,11 +3,13 @@
 
 #include <algorithm>
 
+#include "bench/calculator.h"
 #include "compose/chapter.h"
 #include "compose/cover_notes.h"
 #include "compose/entry_maker.h"
 #include "compose/imprint.h"
 #include "compose/index.h"
+#include "compose/search.h"
 
 namespace benchleaf::compose {
 
@@ -24,6 +26,18 @@ model::Chapter index_chapter(const Desk& desk, int number) {
   chapter.blocks.push_back(heading_block(1, "Index", "chapter/index"));
   chapter.blocks.push_back({make_index_list(desk)});
   return chapter;
+}
+
+std::vector<model::CalculatorSheet> calculator_sheets() {
+  std::vector<model::CalculatorSheet> sheets;
+  for (const bench::Calculator& calculator : bench::calculators()) {
+    model::CalculatorSheet sheet{std::string(calculator.name), std::string(calculator.does), {}};
+    for (const bench::InputInfo& input : calculator.inputs)
+      sheet.inputs.push_back({std::string(input.name), std::string(input.what), std::string(input.example), input.required});
+    sheets.push_back(std::move(sheet));
+  }
+  std::sort(sheets.begin(), sheets.end(), [](const auto& one, const auto& other) { return one.name < other.name; });
+  return sheets;
 }
 
 }  // namespace
@@ -48,6 +62,8 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
     last = std::max(last, chapter.number);
   }
   book.chapters.push_back(index_chapter(desk, last + 1));
+  book.calculators = calculator_sheets();
+  book.search = make_search_list(records, tables, derived);
   return book;
 }
 

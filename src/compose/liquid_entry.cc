@@ -1,7 +1,5 @@
 // In: a liquid, paste or grease. Out: its entry: what it is for, how dangerous, what it must never touch or meet, how it is
 // used and kept, where it is used.
-#include <algorithm>
-
 #include "compose/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/meetings.h"
@@ -77,18 +75,6 @@ void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMake
   add_verdicts(desk, maker, "meets", "with", std::move(rows));
 }
 
-/// Residues that name the liquid as their answer; one that must never meet it names it as well.
-std::vector<std::string> answered_by(const Desk& desk, const model::Chemistry& chemistry) {
-  std::vector<std::string> residues;
-  for (const auto& [id, residue] : desk.records.residues) {
-    const bool answers = std::any_of(residue.references.begin(), residue.references.end(), [&](const auto& one) {
-      return one.path.starts_with("answers.") && one.target == chemistry.reference();
-    });
-    if (answers) residues.push_back(residue.reference());
-  }
-  return residues;
-}
-
 }  // namespace
 
 model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
@@ -110,7 +96,7 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
     headed = headed || !text->empty();
     maker.run_in(label, *text);
   }
-  maker.links("Answers", answered_by(desk, chemistry));
+  maker.links("Answers", desk.uses.named_by(chemistry.reference(), model::Kind::residue, "answers"));
   maker.links("Used in", desk.uses.named_by(chemistry.reference(), model::Kind::procedure));
   return maker.finish();
 }

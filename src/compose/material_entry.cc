@@ -91,7 +91,7 @@ model::Entry make_entry(const Desk& desk, const model::Tool& tool) {
   EntryMaker maker(desk, tool, model::Entry::Rank::small);
   if (!tool.size.empty()) maker.entry().aliases = {model::text_run(tool.size)};
   maker.paragraph({model::text_run(tool.use)});
-  maker.run_in("Not instead", tool.instead);
+  maker.run_in("Instead", tool.instead);
   maker.run_in("Check", tool.check);
   if (!tool.touches.empty()) maker.links("Touches with", {tool.touches});
   maker.caution_line(tool.cautions);

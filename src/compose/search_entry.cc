@@ -1,13 +1,17 @@
 // In: a record, its names and facts. Out: what the search knows of it: keys with weights.
 #include <algorithm>
+#include <array>
 #include <map>
 
 #include "base/number.h"
+#include "base/quantity.h"
+#include "bench/calculator.h"
 #include "compose/desk.h"
 #include "compose/index_order.h"
 #include "compose/names.h"
 #include "compose/search.h"
 #include "compose/search_key.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::compose {
 
@@ -29,10 +33,25 @@ constexpr int kKindWord = 20;
 constexpr int kSystem = 15;
 constexpr int kTextWord = 5;
 
+/// Between records that go by the same word: what is seen and done comes before the thing it is done with, the bottle before
+/// what is in it.
+int leaning(model::Kind kind) {
+  switch (kind) {
+    case model::Kind::symptom: return 3;
+    case model::Kind::procedure: return 2;
+    case model::Kind::tool: return -1;
+    case model::Kind::substance: return -5;
+    default: return 0;
+  }
+}
+
 class KeyList {
  public:
+  explicit KeyList(int leaning = 0) : leaning_(leaning) {}
+
   void add_key(const std::string& key, int weight) {
     if (key.empty()) return;
+    if (weight > kTextWord) weight += leaning_;
     int& kept = keys_[key];
     kept = std::max(kept, weight);
   }
@@ -43,8 +62,8 @@ class KeyList {
     if (words.size() > 1) add_words(words, word);
   }
   void add_text(const std::string& text) { add_words(search_words(text), kTextWord); }
-  std::vector<SearchKey> take() const {
-    std::vector<SearchKey> list;
+  std::vector<model::SearchKey> take() const {
+    std::vector<model::SearchKey> list;
     for (const auto& [key, weight] : keys_) list.push_back({key, weight});
     return list;
   }
@@ -56,6 +75,7 @@ class KeyList {
     }
   }
 
+  int leaning_;
   std::map<std::string, int> keys_;
 };
 
@@ -129,41 +149,140 @@ void add_names(const std::vector<Name>& names, KeyList& keys) {
   }
 }
 
-SearchEntry make_search_entry(const model::Record& record, const derive::Derived& derived) {
-  SearchEntry entry;
-  entry.record = record.reference();
-  entry.anchor = record.reference();
-  entry.title = record.title;
-  KeyList keys;
-  const std::vector<Name> names = names_of(record, derived.facts);
-  for (const Name& name : names) entry.names.push_back(name.text);
-  add_names(names, keys);
-  keys.add_name(std::string(model::kind_name(record.kind)), kKindWord, kKindWord);
-  if (record.kind == model::Kind::cell) {
-    const auto& cell = static_cast<const model::Cell&>(record);
-    if (cell_key(cell) != cell.designation) entry.title = cell_key(cell) + " " + cell.designation;
-    add_cell(cell, derived, keys);
-  } else {
-    add_description(record, keys);
+/// Where a record of each kind says in a sentence what it is about; the first that a record has.
+constexpr std::array<const char*, 10> kSummaries = {"meaning", "hazard", "looks", "recognise", "purpose",
+                                                    "lead",    "use",    "where", "found-in",  "publication"};
+
+std::string summary_of(const model::Record& record) {
+  for (const char* path : kSummaries) {
+    const model::Node* node = record.root.find(path);
+    if (node != nullptr && node->type == model::NodeType::string && record.usable(path)) return node->text;
   }
+  const model::Node* uses = record.root.find("uses");
+  if (uses == nullptr || !record.usable("uses")) return {};
+  std::string text = uses->text;
+  for (const auto& item : uses->items) text += (text.empty() ? "" : ", ") + item.text;
+  return text;
+}
+
+class EntryMaker {
+ public:
+  EntryMaker(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived)
+      : records_(records), tables_(tables), derived_(derived) {}
+
+  model::SearchEntry make(const model::Record& record) const {
+    model::SearchEntry entry;
+    entry.record = record.reference();
+    entry.anchor = record.reference();
+    entry.group = std::string(model::kind_plural(record.kind));
+    entry.title = record.title;
+    KeyList keys(leaning(record.kind));
+    const std::vector<Name> names = names_of(record, derived_.facts);
+    for (const Name& name : names) entry.names.push_back(name.text);
+    add_names(names, keys);
+    keys.add_name(plain_words(record.id), kOldId, kKindWord);
+    keys.add_name(std::string(model::kind_name(record.kind)), kKindWord, kKindWord);
+    if (record.kind == model::Kind::cell) {
+      const auto& cell = static_cast<const model::Cell&>(record);
+      entry.title = title_of(cell);
+      entry.summary = summary_of_cell(cell);
+      entry.diameter_mm = value_of(cell, "#size.diameter");
+      entry.height_mm = value_of(cell, "#size.height");
+      add_cell(cell, derived_, keys);
+    } else {
+      entry.summary = summary_of(record);
+      add_description(record, keys);
+    }
+    entry.keys = keys.take();
+    return entry;
+  }
+
+ private:
+  static std::string title_of(const model::Cell& cell) {
+    return cell_key(cell) == cell.designation ? cell.designation : cell_key(cell) + " " + cell.designation;
+  }
+
+  double value_of(const model::Cell& cell, const char* path) const {
+    const model::Fact* fact = derived_.facts.find(cell.reference() + path);
+    return fact == nullptr || !fact->value ? 0 : base::tidy(*fact->value);
+  }
+
+  /// What a cell states at a path, as it is printed; empty where it states nothing.
+  std::string stated(const model::Cell& cell, const char* path) const {
+    const model::Fact* fact = derived_.facts.find(cell.reference() + path);
+    return fact == nullptr || fact->printed == "not stated" || fact->printed == "not known" ? std::string() : fact->printed;
+  }
+
+  /// Size, voltage, system and what else fits, in the order in which they are asked for.
+  std::string summary_of_cell(const model::Cell& cell) const {
+    std::vector<std::string> parts;
+    const std::string height = stated(cell, "#size.height");
+    if (!height.empty()) parts.push_back(base::shortest_text(value_of(cell, "#size.diameter")) + " \u00D7 " + height);
+    parts.push_back(stated(cell, "#nominal"));
+    const model::CellSystem* system = tables_.cell_system_by_id(cell.system);
+    if (system != nullptr) parts.push_back(system->name);
+    if (const std::string drain = stated(cell, "#drain"); !drain.empty())
+      parts.push_back(drain + (drain == "general" ? " use" : " drain"));
+    std::erase(parts, std::string());
+    return listed(parts) + peers_of(cell, true) + peers_of(cell, false);
+  }
+
+  std::string peers_of(const model::Cell& cell, bool same_system) const {
+    std::vector<std::string> titles;
+    for (const auto& peer : derived_.relations.same_size(cell.reference())) {
+      const auto other = records_.cells.find(peer.cell.substr(peer.cell.find('/') + 1));
+      if (peer.same_system == same_system && other != records_.cells.end()) titles.push_back(title_of(other->second));
+    }
+    if (titles.empty()) return {};
+    return std::string("; same size, ") + (same_system ? "same system: " : "OTHER system: ") + listed(titles);
+  }
+
+  const model::KnowledgeBase& records_;
+  const model::Tables& tables_;
+  const derive::Derived& derived_;
+};
+
+/// A calculator is found by its name and by the words of its question.
+model::SearchEntry calculator_entry(const bench::Calculator& calculator) {
+  const std::string name(calculator.name);
+  model::SearchEntry entry;
+  entry.record = entry.anchor = "calculator/" + name;
+  entry.group = "calculators";
+  entry.title = name;
+  entry.summary = calculator.does;
+  entry.names = {name};
+  KeyList keys;
+  keys.add_name(name, kWholeTitle, kKindWord);
+  keys.add_name("calculator", kKindWord, kKindWord);
+  keys.add_text(std::string(calculator.does));
   entry.keys = keys.take();
   return entry;
 }
 
+double swelling_of(const model::Tables& tables) {
+  const auto* rule = standards::row_of(tables, "bench-rules", "cell-swelling");
+  const auto swelling = rule == nullptr ? std::nullopt : standards::cell_value(*rule, "value", base::Unit::millimetre);
+  return swelling.value_or(0);
+}
+
 }  // namespace
 
-SearchIndex make_index(const model::KnowledgeBase& records, const derive::Derived& derived) {
-  std::vector<SearchEntry> entries;
+model::SearchList make_search_list(const model::KnowledgeBase& records, const model::Tables& tables,
+                                   const derive::Derived& derived) {
+  const EntryMaker maker(records, tables, derived);
+  model::SearchList list;
+  list.swelling_mm = swelling_of(tables);
   for (const model::Kind kind : model::all_kinds()) {
-    std::vector<SearchEntry> of_kind;
+    std::vector<model::SearchEntry> of_kind;
     for (const model::Record* record : records.all()) {
-      if (record->kind == kind) of_kind.push_back(make_search_entry(*record, derived));
+      if (record->kind == kind) of_kind.push_back(maker.make(*record));
     }
     std::stable_sort(of_kind.begin(), of_kind.end(),
-                     [](const SearchEntry& one, const SearchEntry& other) { return index_before(one.title, other.title); });
-    for (SearchEntry& entry : of_kind) entries.push_back(std::move(entry));
+                     [](const auto& one, const auto& other) { return index_before(one.title, other.title); });
+    for (model::SearchEntry& entry : of_kind) list.entries.push_back(std::move(entry));
   }
-  return SearchIndex(std::move(entries));
+  for (const bench::Calculator& calculator : bench::calculators()) list.entries.push_back(calculator_entry(calculator));
+  return list;
 }
 
 }  // namespace benchleaf::compose

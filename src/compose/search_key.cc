@@ -33,6 +33,11 @@ std::vector<std::string> pieces_of(const std::string& folded) {
     if (is_times(piece)) {
       close();
       pieces.emplace_back("x");
+    } else if (piece == "\"" && !word.empty() && base::is_digit(word.back())) {
+      close();
+      pieces.emplace_back("in");
+    } else if (piece == "\u03BC") {
+      word += 'u';  // micro is typed as u
     } else if (point || (is_word_byte(piece[0]) && piece != "\u2009" && piece != "\u00A0")) {
       word += piece;
     } else {
@@ -51,6 +56,11 @@ bool is_figure(const std::string& word) {
 bool is_letters(const std::string& word) {
   return !word.empty() && std::all_of(word.begin(), word.end(), [](char c) { return c >= 'a' && c <= 'z'; });
 }
+
+bool is_unit(const std::string& word) { return word == "mm" || word == "in" || word == "inch" || word == "inches"; }
+
+/// Letters behind the figures of a designation (IEC 60086-1): drain and electrolyte.
+bool is_suffix(const std::string& word) { return word == "w" || word == "sw" || word == "s" || word == "p" || word == "c"; }
 
 std::string without_end_zeros(std::string figure) {
   if (figure.find('.') == std::string::npos) return figure;
@@ -71,12 +81,13 @@ std::vector<std::string> split_measures(const std::vector<std::string>& pieces) 
     std::size_t letters = figures;
     while (letters < piece.size() && !base::is_digit(piece[letters])) ++letters;
     const std::string unit = piece.substr(figures, letters - figures);
-    if (unit != "x" && unit != "mm" && unit != "mmx") {
+    if (unit != "x" && unit != "mm" && unit != "mmx" && unit != "in" && unit != "inx") {
       parts.push_back(piece);
       continue;
     }
     parts.push_back(without_end_zeros(piece.substr(0, figures)));
-    parts.push_back(unit == "mmx" ? "x" : unit);
+    parts.push_back(unit.substr(0, 2));
+    if (unit.size() == 3) parts.emplace_back("x");
     if (letters < piece.size()) {
       for (std::string& rest : split_measures({piece.substr(letters)})) parts.push_back(std::move(rest));
     }
@@ -87,19 +98,25 @@ std::vector<std::string> split_measures(const std::vector<std::string>& pieces) 
 /// Reads the parts of a size from `at`: figure, unit or not, sign, figure, unit or not. Nothing taken: zero.
 std::size_t size_parts(const std::vector<std::string>& parts, std::size_t at, std::string& word) {
   std::size_t next = at;
+  bool inches = false;
   const auto is = [&](const char* what) { return next < parts.size() && parts[next] == what; };
   const auto take_figure = [&] {
     if (next >= parts.size() || !is_figure(parts[next])) return false;
     word += parts[next++];
     return true;
   };
+  const auto pass_unit = [&] {
+    inches = inches || is("in");
+    if (is("mm") || is("in")) ++next;
+  };
   if (!take_figure()) return 0;
-  if (is("mm")) ++next;
+  pass_unit();
   if (!is("x") && !is("by")) return 0;
   ++next;
   word += 'x';
   if (!take_figure()) return 0;
-  if (is("mm")) ++next;
+  pass_unit();
+  if (inches) word += "in";
   return next - at;
 }
 
@@ -116,10 +133,12 @@ std::vector<std::string> search_words(std::string_view text) {
       continue;
     }
     const bool more = at + 1 < parts.size();
-    const bool measure = more && is_figure(parts[at]) && parts[at + 1] == "mm";
+    const bool measure = more && is_figure(parts[at]) && is_unit(parts[at + 1]);
     const bool code = more && is_letters(parts[at]) && parts[at].size() <= 2 && is_figure(parts[at + 1]);
-    words.push_back(measure || code ? parts[at] + parts[at + 1] : parts[at]);
+    words.push_back(measure ? parts[at] + parts[at + 1].substr(0, 2) : code ? parts[at] + parts[at + 1] : parts[at]);
     at += measure || code ? 2 : 1;
+    if (!code || at >= parts.size() || !is_suffix(parts[at])) continue;
+    words.back() += parts[at++];
   }
   return words;
 }

@@ -70,8 +70,8 @@ model::Entry make_entry(const Desk& desk, const model::Substance& substance) {
     maker.run_in("Sets free", line);
   }
   add_class_table(desk, substance, maker);
-  maker.links("In", desk.uses.named_by(substance.reference(), model::Kind::chemistry));
-  maker.links("Left in", desk.uses.named_by(substance.reference(), model::Kind::residue));
+  maker.links("In", desk.uses.named_by(substance.reference(), model::Kind::chemistry, "made-of"));
+  maker.links("Left in", desk.uses.named_by(substance.reference(), model::Kind::residue, "made-of"));
   return maker.finish();
 }
 

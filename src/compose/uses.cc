@@ -21,8 +21,7 @@ Uses::Uses(const model::KnowledgeBase& records) {
   for (const model::Record* record : records.all()) {
     for (const model::Reference& reference : record->references) {
       if (reference.target.empty()) continue;
-      std::vector<std::string>& list = named_by_[reference.target];
-      if (list.empty() || list.back() != record->reference()) list.push_back(record->reference());
+      named_by_[reference.target].push_back({record->reference(), reference.path});
     }
   }
   for (const auto& [id, chemistry] : records.chemistries) {
@@ -39,11 +38,12 @@ Uses::Uses(const model::KnowledgeBase& records) {
   }
 }
 
-std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind kind) const {
+std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind kind, std::string_view field) const {
   std::vector<std::string> found;
   const std::string prefix = std::string(model::kind_name(kind)) + "/";
-  for (const std::string& by : found_or_empty(named_by_, reference)) {
-    if (by.compare(0, prefix.size(), prefix) == 0) found.push_back(by);
+  for (const Use& use : found_or_empty(named_by_, reference)) {
+    const bool there = use.record.starts_with(prefix) && use.path.substr(0, use.path.find('.')).find(field) == 0;
+    if (there && (found.empty() || found.back() != use.record)) found.push_back(use.record);
   }
   return found;
 }

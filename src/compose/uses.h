@@ -21,13 +21,17 @@ class Uses {
  public:
   explicit Uses(const model::KnowledgeBase& records);
 
-  /// Records of a kind that name this one, ordered by id.
-  std::vector<std::string> named_by(std::string_view reference, model::Kind kind) const;
+  /// Records of a kind that name this one, ordered by id; with a field, those that name it there: `made-of`.
+  std::vector<std::string> named_by(std::string_view reference, model::Kind kind, std::string_view field = {}) const;
   /// What liquids and abrasives do to `material/ID`, liquids first.
   const std::vector<LiquidVerdict>& liquids_on(std::string_view material) const;
 
  private:
-  std::map<std::string, std::vector<std::string>, std::less<>> named_by_;
+  struct Use {
+    std::string record;
+    std::string path;  ///< `made-of.0.substance` in it
+  };
+  std::map<std::string, std::vector<Use>, std::less<>> named_by_;
   std::map<std::string, std::vector<LiquidVerdict>, std::less<>> liquids_;
 };
 

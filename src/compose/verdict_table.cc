@@ -17,12 +17,22 @@ std::string joined(const std::string& one, const std::string& other, const char*
 
 namespace {
 
-model::TableRow table_row(const Desk& desk, const VerdictRow& row) {
+/// Rows of which a table makes one: the same verdict for the same reason and as well known.
+using VerdictGroup = std::vector<const VerdictRow*>;
+
+model::TableRow table_row(const Desk& desk, const VerdictGroup& group) {
+  const VerdictRow& row = *group.front();
   const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
-  return {{cell(Line(desk).link(sentence_case(desk.name(row.record)), row.record).take()),
-           cell(Line(desk).verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).take()), cell(row.words),
-           cell(Line(desk).sign(row.sign).take())},
-          {}};
+  Line names(desk);
+  for (const VerdictRow* one : group) {
+    const std::string name = desk.name(one->record);
+    if (!names.empty()) names.say(", ");
+    names.link(one == group.front() ? sentence_case(name) : name, one->record);
+  }
+  return {
+      {cell(names.take()), cell(Line(desk).verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).take()),
+       cell(row.words), cell(Line(desk).sign(row.sign).take())},
+      {}};
 }
 
 bool speaks_for_itself(const VerdictRow& row) { return row.verdict == model::Verdict::use && row.words.empty(); }
@@ -46,6 +56,24 @@ model::Runs harmless_line(const Desk& desk, const std::vector<VerdictRow>& rows)
   return line.take();
 }
 
+/// In the order of their first rows.
+std::vector<VerdictGroup> grouped(const std::vector<VerdictRow>& rows) {
+  std::vector<VerdictGroup> groups;
+  for (const VerdictRow& row : rows) {
+    if (speaks_for_itself(row)) continue;
+    const auto same = std::find_if(groups.begin(), groups.end(), [&row](const VerdictGroup& group) {
+      const VerdictRow& first = *group.front();
+      return first.verdict == row.verdict && first.words == row.words && first.sign.trust == row.sign.trust &&
+             first.sign.derived == row.sign.derived;
+    });
+    if (same == groups.end())
+      groups.push_back({&row});
+    else
+      same->push_back(&row);
+  }
+  return groups;
+}
+
 }  // namespace
 
 void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject,
@@ -57,9 +85,7 @@ void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, s
   model::Table table;
   table.name = std::move(table_name);
   table.columns = {column(std::move(subject), model::Column::Align::left, true), column("verdict"), column("why"), sign_column()};
-  for (const VerdictRow& row : rows) {
-    if (!speaks_for_itself(row)) table.rows.push_back(table_row(desk, row));
-  }
+  for (const VerdictGroup& group : grouped(rows)) table.rows.push_back(table_row(desk, group));
   maker.table(std::move(table));
   maker.paragraph(harmless_line(desk, rows));
 }

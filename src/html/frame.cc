@@ -1,9 +1,10 @@
-// In: the content of a page and what it has used. Out: the whole page. There is no script and no control that would need
-// one; the policy lets nothing load but the style sheet beside the pages.
+// In: the content of a page and what it has used. Out: the whole page. Whatever needs a script is put in by the script, so
+// that without one no dead control stands there; the policy lets nothing load but what lies beside the pages.
 #include "html/frame.h"
 
 #include <algorithm>
 
+#include "html/assets.h"
 #include "html/signs.h"
 
 namespace benchleaf::html {
@@ -13,7 +14,8 @@ namespace {
 /// Chapters on the bar of a narrow screen, beside `more`.
 constexpr std::size_t kBarPlaces = 5;
 
-constexpr std::string_view kPolicy = "default-src 'none'; style-src 'self'; base-uri 'none'; form-action 'none'";
+constexpr std::string_view kPolicy =
+    "default-src 'none'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'";
 
 Element page_link(const Page& page, const Setting& setting) {
   Element link("a");
@@ -67,6 +69,13 @@ std::string head_title(const Setting& setting) {
   return title;
 }
 
+/// In the order in which they run.
+std::vector<std::string_view> scripts_of(const Page& page) {
+  std::vector<std::string_view> paths{kSearchPath, kPagePath};
+  if (page.kind == Page::Kind::calculator) paths.insert(paths.end(), {kBenchPath, kBenchDataPath, kCalculatorPath});
+  return paths;
+}
+
 Markup set_document_head(const Setting& setting) {
   Element head("head");
   head.add(Element("meta").set("charset", "utf-8"));
@@ -75,6 +84,7 @@ Markup set_document_head(const Setting& setting) {
   head.add(Element("meta").set("name", "color-scheme").set("content", "light dark"));
   head.add(Element("title").say(head_title(setting)));
   head.add(Element("link").set("rel", "stylesheet").href(Url::between(setting.page.path, kStylePath)));
+  for (const std::string_view path : scripts_of(setting.page)) head.add(script(Url::between(setting.page.path, path)));
   if (const Page* before = neighbour(setting, -1))
     head.add(Element("link").set("rel", "prev").href(address_of(*before, setting)));
   if (const Page* after = neighbour(setting, 1)) head.add(Element("link").set("rel", "next").href(address_of(*after, setting)));
@@ -84,7 +94,8 @@ Markup set_document_head(const Setting& setting) {
 /// The pages about the book as a whole: contents, index if there is one, what stands on its cover.
 std::vector<const Page*> book_pages(const Setting& setting) {
   std::vector<const Page*> pages;
-  for (const Page* page : {setting.plan.page_at(kContentsPath), setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
+  for (const Page* page : {setting.plan.page_at(kCalculatorsPath), setting.plan.page_at(kContentsPath), setting.plan.index_page(),
+                           setting.plan.page_at(kAboutPath)}) {
     if (page != nullptr) pages.push_back(page);
   }
   return pages;
@@ -93,6 +104,7 @@ std::vector<const Page*> book_pages(const Setting& setting) {
 /// Short words for the pages that belong to no chapter.
 std::string short_title(const Page& page) {
   if (page.kind == Page::Kind::about) return "About";
+  if (page.kind == Page::Kind::calculators) return "Calculators";
   return page.kind == Page::Kind::contents ? "Contents" : "Index";
 }
 
@@ -129,8 +141,13 @@ Markup set_bottom_bar(const Setting& setting) {
 
 Markup set_breadcrumb(Setting& setting) {
   const Page& page = setting.page;
-  if (page.kind != Page::Kind::entry) return {};
   Element list("ol");
+  if (page.kind == Page::Kind::calculator) {
+    const Page& all = *setting.plan.page_at(kCalculatorsPath);
+    list.add(Element("li").add(Element("a").href(address_of(all, setting)).say(all.title)));
+    return Element("nav").in_class("breadcrumb").set("aria-label", "Breadcrumb").add(list);
+  }
+  if (page.kind != Page::Kind::entry) return {};
   list.add(
       Element("li").add(Element("a").href(address_of(setting.plan.page_of(*page.chapter), setting)).say(page.chapter->title)));
   if (page.section != nullptr) {
@@ -188,7 +205,7 @@ std::string framed(const Markup& content, Setting& setting) {
   body.add(sprite(setting)).add(set_top(setting)).add(set_thumb_index(setting));
   body.add(main).add(set_foot(setting)).add(set_bottom_bar(setting));
   Element root("html");
-  root.set("lang", setting.plan.book().language);
+  root.set("lang", setting.plan.book().language).set("data-root", Url::to_root(setting.page.path).text());
   return document(root.add(set_document_head(setting)).add(body));
 }
 

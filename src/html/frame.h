@@ -7,9 +7,6 @@
 
 namespace benchleaf::html {
 
-/// Where the style sheet lies in the site.
-inline constexpr std::string_view kStylePath = "assets/handbook.css";
-
 /// The bytes of a page around its content: head, bars, chapter index, breadcrumb, legend of the signs it used, ways to
 /// the pages before and after it.
 std::string framed(const Markup& content, Setting& setting);

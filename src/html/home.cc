@@ -36,6 +36,18 @@ Markup set_edition(const model::Book& book) {
   return Element("p").in_class("edition").say("Edition " + book.edition + date);
 }
 
+/// The place of the search, which a script puts there; without one the lists lead on.
+Markup set_ways(const Setting& setting) {
+  Element line("p");
+  line.say("Look a number or a name up in the ");
+  if (const Page* index = setting.plan.index_page())
+    line.add(Element("a").href(address_of(*index, setting)).say("index")).say(", or go by the ");
+  line.add(Element("a").href(address_of(*setting.plan.page_at(kContentsPath), setting)).say("contents")).say(".");
+  Markup out = Element("h2").in_class("no-rule").say("What have I got in front of me?");
+  out += Element("div").id(Id::of_frame("search_place")).add(line);
+  return out;
+}
+
 }  // namespace
 
 Markup set_home(Setting& setting) {
@@ -43,6 +55,7 @@ Markup set_home(Setting& setting) {
   Markup out = Element("h1").say(book.title);
   if (!book.subtitle.empty()) out += Element("p").in_class("lead").say(book.subtitle);
   out += set_edition(book);
+  out += set_ways(setting);
   Element doors("ul");
   doors.in_class("doors");
   for (const model::Chapter& chapter : book.chapters) doors.add(set_door(chapter, setting));

@@ -2,11 +2,12 @@
 // look as in the handbook.
 #include "html/leaflet.h"
 
+#include <algorithm>
 #include <string_view>
 
+#include "html/assets.h"
 #include "html/blocks.h"
 #include "html/signs.h"
-#include "html/style_sheet.h"
 
 namespace benchleaf::html {
 
@@ -29,8 +30,10 @@ Markup head_of(const model::Leaflet& leaflet) {
 
 /// No element of the handbook holds a style, so that no word of a book can; this one holds ours alone.
 std::string with_style(std::string page) {
+  const auto& all = assets();
+  const auto sheet = std::find_if(all.begin(), all.end(), [](const Asset& one) { return one.path == kStylePath; });
   const std::size_t end = page.find("</head>");
-  return page.insert(end, "<style>" + std::string(style_sheet()) + std::string(kAlone) + "</style>");
+  return page.insert(end, "<style>" + std::string(sheet->text) + std::string(kAlone) + "</style>");
 }
 
 }  // namespace

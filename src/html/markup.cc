@@ -72,18 +72,21 @@ Id Id::of_frame(FramePlace place, std::string_view words) { return Id(std::strin
 
 Id Id::repeated(int count) const { return Id(text_ + "-" + std::to_string(count)); }
 
-Url Url::between(std::string_view from, std::string_view to) {
+Url Url::to_root(std::string_view from) {
   std::string address;
   for (char c : from) {
     if (c == '/') address += "../";
   }
+  return Url(std::move(address));
+}
+
+Url Url::between(std::string_view from, std::string_view to) {
   // A page and its neighbour in the same folder need no way up and down again.
   const std::size_t slash = from.find('/');
   if (slash != std::string_view::npos && from.substr(0, slash + 1) == to.substr(0, slash + 1)) {
     return Url(std::string(to.substr(slash + 1)));
   }
-  address += to;
-  return Url(std::move(address));
+  return Url(to_root(from).text_ + std::string(to));
 }
 
 Url Url::within(const Id& id) { return Url("#" + id.text()); }
@@ -94,6 +97,8 @@ Markup& Markup::operator+=(const Markup& more) {
   bytes_ += more.bytes_;
   return *this;
 }
+
+Markup script(const Url& url) { return Markup("<script src=\"" + url.text() + "\" defer></script>"); }
 
 Markup words(std::string_view text) {
   std::string out;

@@ -32,6 +32,8 @@ class Url {
  public:
   /// From page `from` to page `to`, both paths of the site made of slugs (`cell/sr754w.html`).
   static Url between(std::string_view from, std::string_view to);
+  /// `` or `../`: from a page to the root of the site.
+  static Url to_root(std::string_view from);
   static Url within(const Id& id);
   Url at(const Id& id) const;
   const std::string& text() const { return text_; }
@@ -52,12 +54,16 @@ class Markup {
  private:
   friend class Element;
   friend Markup words(std::string_view text);
+  friend Markup script(const Url& url);
   explicit Markup(std::string bytes) : bytes_(std::move(bytes)) {}
   std::string bytes_;
 };
 
 /// The text as text: markup characters escaped, code points that HTML forbids and broken UTF-8 set as U+FFFD.
 Markup words(std::string_view text);
+
+/// A script of the site, run when the page has been read. There is no way to write one into a page.
+Markup script(const Url& url);
 
 /// One element under construction. The order of calls is the order in the page.
 class Element {

@@ -15,13 +15,35 @@ inline constexpr std::array<std::string_view, 47> kElements = {
     "table", "col",  "caption", "thead", "tbody",   "tr",      "th",     "td",   "b",    "i",      "strong",  "code",
     "sub",   "br",   "data",    "time",  "details", "summary", "svg",    "path", "text", "use",    "symbol"};
 
-inline constexpr std::array<std::string_view, 28> kAttributes = {"aria-current", "aria-hidden", "aria-label",  "charset",
-                                                                 "content",      "d",           "data-fact",   "data-label",
-                                                                 "data-record",  "datetime",    "fill-rule",   "font-size",
-                                                                 "height",       "http-equiv",  "lang",        "name",
-                                                                 "rel",          "role",        "scope",       "stroke-dasharray",
-                                                                 "stroke-width", "tabindex",    "text-anchor", "value",
-                                                                 "viewBox",      "width",       "x",           "y"};
+inline constexpr std::array<std::string_view, 29> kAttributes = {"aria-current",
+                                                                 "aria-hidden",
+                                                                 "aria-label",
+                                                                 "charset",
+                                                                 "content",
+                                                                 "d",
+                                                                 "data-fact",
+                                                                 "data-label",
+                                                                 "data-record",
+                                                                 "data-root",
+                                                                 "datetime",
+                                                                 "fill-rule",
+                                                                 "font-size",
+                                                                 "height",
+                                                                 "http-equiv",
+                                                                 "lang",
+                                                                 "name",
+                                                                 "rel",
+                                                                 "role",
+                                                                 "scope",
+                                                                 "stroke-dasharray",
+                                                                 "stroke-width",
+                                                                 "tabindex",
+                                                                 "text-anchor",
+                                                                 "value",
+                                                                 "viewBox",
+                                                                 "width",
+                                                                 "x",
+                                                                 "y"};
 
 /// Attributes whose value is the name of a place in the page.
 inline constexpr std::array<std::string_view, 1> kReferences = {"aria-labelledby"};

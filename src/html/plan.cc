@@ -39,16 +39,17 @@ class Plan::Walk {
   explicit Walk(Plan& plan) : plan_(plan) {}
 
   void find_pages() {
-    plan_.add_page({Page::Kind::home, {}, plan_.book_->title, nullptr, nullptr, nullptr}, "index");
-    plan_.add_page({Page::Kind::contents, {}, "Contents", nullptr, nullptr, nullptr}, "contents");
-    plan_.add_page({Page::Kind::about, {}, "About this book", nullptr, nullptr, nullptr}, "about");
+    plan_.add_page({Page::Kind::home, {}, plan_.book_->title, nullptr, nullptr, nullptr, nullptr}, "index");
+    plan_.add_page({Page::Kind::contents, {}, "Contents", nullptr, nullptr, nullptr, nullptr}, "contents");
+    plan_.add_page({Page::Kind::about, {}, "About this book", nullptr, nullptr, nullptr, nullptr}, "about");
     for (const model::Chapter& chapter : plan_.book_->chapters) {
       const std::string name = slug(chapter.id);
-      plan_.add_page({Page::Kind::chapter, {}, chapter.title, &chapter, nullptr, nullptr},
+      plan_.add_page({Page::Kind::chapter, {}, chapter.title, &chapter, nullptr, nullptr, nullptr},
                      "chapter/" + (name.empty() ? std::to_string(chapter.number) : name));
       section_ = nullptr;
       for (const model::Block& block : chapter.blocks) find_entries(block, chapter);
     }
+    find_calculators();
   }
 
   void name_places() {
@@ -62,13 +63,24 @@ class Plan::Walk {
   }
 
  private:
+  void find_calculators() {
+    if (plan_.book_->calculators.empty()) return;
+    plan_.add_page({Page::Kind::calculators, {}, "Calculators", nullptr, nullptr, nullptr, nullptr}, "calculators");
+    for (const model::CalculatorSheet& sheet : plan_.book_->calculators) {
+      Page page{Page::Kind::calculator, {}, sheet.name, nullptr, nullptr, nullptr, &sheet};
+      plan_.add_page(std::move(page), "calculator/" + slug(sheet.name));
+      plan_.places_.try_emplace("calculator/" + sheet.name, Place{plan_.pages_.back().path, std::nullopt});
+    }
+  }
+
   void find_entries(const model::Block& outer, const model::Chapter& chapter) {
     for_each_block(outer, [&](const model::Block& block) {
       const auto* heading = std::get_if<model::Heading>(&block.what);
       if (heading != nullptr && heading != opening_heading(chapter)) section_ = heading;
       const auto* entry = std::get_if<model::Entry>(&block.what);
       if (entry == nullptr) return;
-      plan_.add_page({Page::Kind::entry, {}, title_of(*entry), &chapter, entry, section_}, path_of_anchor(entry->anchor));
+      plan_.add_page({Page::Kind::entry, {}, title_of(*entry), &chapter, entry, section_, nullptr},
+                     path_of_anchor(entry->anchor));
       for (const auto& inner : entry->blocks) {
         if (inner) find_entries_inside(*inner, chapter);
       }

@@ -14,16 +14,18 @@ namespace benchleaf::html {
 
 inline constexpr std::string_view kContentsPath = "contents.html";
 inline constexpr std::string_view kAboutPath = "about.html";
+inline constexpr std::string_view kCalculatorsPath = "calculators.html";
 
 /// One page of the site, in the order in which a reader turns them.
 struct Page {
-  enum class Kind { home, contents, about, chapter, entry };
+  enum class Kind { home, contents, about, calculators, calculator, chapter, entry };
   Kind kind = Kind::home;
   std::string path;                         ///< `cell/sr754w.html`
   std::string title;                        ///< plain words
   const model::Chapter* chapter = nullptr;  ///< of a chapter or an entry
   const model::Entry* entry = nullptr;
-  const model::Heading* section = nullptr;  ///< the section that an entry stands in, if any
+  const model::Heading* section = nullptr;             ///< the section that an entry stands in, if any
+  const model::CalculatorSheet* calculator = nullptr;  ///< of the page of one
 };
 
 /// Where a target of the book lies: a page, and a name on it unless the page itself is meant.

@@ -7,6 +7,7 @@
 
 #include "model/drawing.h"
 #include "model/fact.h"
+#include "model/search_list.h"
 
 namespace benchleaf::model {
 
@@ -175,6 +176,21 @@ struct Chapter {
   Door door;
 };
 
+/// One input of a calculator, as its list names it.
+struct CalculatorInput {
+  std::string name;
+  std::string what;
+  std::string example;  ///< `31.85 mm`
+  bool required = false;
+};
+
+/// A calculator of the bench as the screen offers it; what it answers comes from the calculator itself.
+struct CalculatorSheet {
+  std::string name;  ///< `gasket-fit`
+  std::string does;  ///< which question it answers, one line
+  std::vector<CalculatorInput> inputs;
+};
+
 struct Book {
   std::string title;
   std::string subtitle;
@@ -185,6 +201,8 @@ struct Book {
   std::string standing_line;  ///< beside the folio
   Blocks cover_notes;         ///< who answers for what, on the page after the cover
   std::vector<Chapter> chapters;
+  std::vector<CalculatorSheet> calculators;  ///< of the screen alone: paper has their answers as tables
+  SearchList search;
 };
 
 }  // namespace benchleaf::model

@@ -30,28 +30,34 @@ std::string shortened(const std::string& words, std::size_t most) {
   return words.substr(0, cut == std::string::npos || cut == 0 ? most : cut) + "\u2026";
 }
 
+/// First and last entry of the page, each title cut after so many characters.
+model::Runs running_keys(const PageNotes& notes, std::size_t most) {
+  if (notes.first_running.empty()) return {};
+  model::Runs keys{model::text_run(shortened(notes.first_running, most))};
+  if (notes.last_running == notes.first_running) return keys;
+  keys.push_back(model::text_run("\u00A0to\u00A0"));
+  keys.push_back(model::text_run(shortened(notes.last_running, most)));
+  return keys;
+}
+
 void running_head(Pen& pen, const model::Book& book, const PageNotes& notes, const Paper& paper, const Edges& edges) {
   pen.rule_at(std::min(edges.outer, edges.inner), paper.head_rule, std::max(edges.outer, edges.inner), 0.5, model::Ink::ink);
   const Length baseline = paper.head_rule - from_mm(1.8);
   using From = Pen::From;
-  model::Runs keys;
-  if (!notes.first_running.empty()) {
-    constexpr std::size_t kMost = 38;
-    keys.push_back(model::text_run(shortened(notes.first_running, kMost)));
-    if (notes.last_running != notes.first_running) {
-      model::Run between = model::text_run("\u00A0to\u00A0");
-      keys.push_back(between);
-      keys.push_back(model::text_run(shortened(notes.last_running, kMost)));
-    }
-  }
   const From outer = edges.recto ? From::right : From::left;
   const From inner = edges.recto ? From::left : From::right;
-  if (!keys.empty()) pen.words(keys, look::running_head(), edges.outer, baseline, outer);
+  Length free = std::max(edges.outer, edges.inner) - std::min(edges.outer, edges.inner);
   if (notes.chapter >= 0) {
     const model::Chapter& chapter = book.chapters.at(static_cast<std::size_t>(notes.chapter));
-    pen.words({model::text_run(std::to_string(chapter.number) + "\u2002" + chapter.title)}, look::running_chapter(), edges.inner,
-              baseline, inner);
+    free -= from_mm(6) + pen.words({model::text_run(std::to_string(chapter.number) + "\u2002" + chapter.title)},
+                                   look::running_chapter(), edges.inner, baseline, inner);
   }
+  // Titles are cut only where both do not fit beside the chapter.
+  constexpr std::size_t kLongest = 90, kShortest = 12;
+  std::size_t most = kLongest;
+  while (most > kShortest && pen.width(running_keys(notes, most), look::running_head()) > free) --most;
+  const model::Runs keys = running_keys(notes, most);
+  if (!keys.empty()) pen.words(keys, look::running_head(), edges.outer, baseline, outer);
 }
 
 void folio_line(Pen& pen, const model::Book& book, const std::string& label, const Paper& paper, const Edges& edges) {

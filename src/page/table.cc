@@ -15,7 +15,10 @@
 namespace benchleaf::page {
 namespace {
 
+constexpr double kAboveMm = 2.0;         // from what stands before to a table
+constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kGapMm = 2.4;
+constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 9;
 
@@ -100,11 +103,14 @@ class TableSetter {
     std::vector<Length> low(count, 0), high(count, 0);
     grid_.point.assign(count, 0);
     grid_.figures.assign(count, 0);
+    naturals_.assign(rows_.size(), std::vector<Length>(count, 0));
     for (std::size_t i = 0; i < count; ++i) {
       if (has_head_) low[i] = least(head_[i]), high[i] = natural(head_[i]);
-      for (const auto& row : rows_) {
+      for (std::size_t place = 0; place < rows_.size(); ++place) {
+        const auto& row = rows_[place];
+        naturals_[place][i] = natural(row[i]);
         low[i] = std::max(low[i], least(row[i]));
-        high[i] = std::max(high[i], natural(row[i]));
+        high[i] = std::max(high[i], naturals_[place][i]);
         if (table_.columns[i].align == model::Column::Align::decimal && !row[i].words.empty()) {
           grid_.point[i] = std::max(grid_.point[i], row[i].words.point_offset(setting_));
         }
@@ -128,6 +134,34 @@ class TableSetter {
     low = std::max(low, grid_.figures[column]);
   }
 
+  /// How many lines high the table is, if each cell fills its lines: a row is as high as its fullest cell.
+  double height_with(const std::vector<Length>& width) const {
+    double lines = 0;
+    for (const auto& row : naturals_) {
+      double most = 1;
+      for (std::size_t i = 0; i < width.size(); ++i)
+        most = std::max(most, static_cast<double>(row[i]) / static_cast<double>(std::max<Length>(width[i], 1)));
+      lines += most;
+    }
+    return lines;
+  }
+
+  /// The column that lowers the table most when it gets `step` more; of equals the one that lacks most.
+  std::size_t worthiest(const std::vector<Length>& high, Length step) const {
+    std::size_t best = 0;
+    double lowest = 0;
+    Length lacks = -1;
+    for (std::size_t i = 0; i < high.size(); ++i) {
+      std::vector<Length> width = grid_.width;
+      width[i] += step;
+      const double lines = height_with(width);
+      const Length wanting = high[i] - grid_.width[i];
+      if (lacks >= 0 && (lines > lowest || (lines == lowest && wanting <= lacks))) continue;
+      best = i, lowest = lines, lacks = std::max<Length>(wanting, 0);
+    }
+    return best;
+  }
+
   void share(const std::vector<Length>& low, const std::vector<Length>& high) {
     const std::size_t count = low.size();
     const Length gap = from_mm(kGapMm);
@@ -149,11 +183,11 @@ class TableSetter {
           break;
         }
       }
-    } else if (spare > 0) {
-      const Length wish = all_high - all_low;
-      for (std::size_t i = 0; i < count; ++i) {
-        grid_.width[i] +=
-            static_cast<Length>(static_cast<double>(spare) * static_cast<double>(high[i] - low[i]) / static_cast<double>(wish));
+    } else {
+      while (spare > 0) {
+        const Length step = std::min(spare, from_mm(kStepMm));
+        grid_.width[worthiest(high, step)] += step;
+        spare -= step;
       }
     }
     Length x = 0;
@@ -168,7 +202,7 @@ class TableSetter {
     Strip strip = laid(head_, true);
     strip.items.push_back(rule(0, strip.height + from_mm(0.5), target_.width, 0.25, print_color(model::Ink::ink)));
     strip.height += from_mm(1.1);
-    strip.before = from_mm(table_.caption.empty() ? 2.0 : 0.8);
+    strip.before = from_mm(table_.caption.empty() ? kAboveMm : kUnderCaptionMm);
     strip.keep_next = true;
     Strip repeat = strip;
     repeat.links.clear();
@@ -183,6 +217,7 @@ class TableSetter {
     const bool last = row + 1 == rows_.size();
     Strips lines = row_lines(rows_[row]);
     if (lines.empty()) return;
+    if (row == 0 && !has_head_) lines.front().before = from_mm(table_.caption.empty() ? kAboveMm : kUnderCaptionMm);
     if (!table_.rows[row].anchor.empty()) lines.front().places.push_back({table_.rows[row].anchor, 0});
     if (lines.size() <= kBreakableLines)
       lines = {stacked(std::move(lines))};
@@ -296,6 +331,7 @@ class TableSetter {
   int head_index_ = -1;
   std::vector<SetCell> head_;
   std::vector<std::vector<SetCell>> rows_;
+  std::vector<std::vector<Length>> naturals_;  ///< widths of the cells on one line, by row
   Grid grid_;
 };
 

@@ -121,5 +121,6 @@ TEST_CASE("bind writes the same tables and figures as a script that runs by itse
   const std::string script =
       "require('vm').runInThisContext(require('fs').readFileSync(process.argv[1], 'utf8'));"
       "process.stdout.write(benchleafLines)";
-  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/handbook/html/bench-data.js'") == page_lines());
+  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/handbook/html/assets/bench-data.js'") ==
+        page_lines());
 }

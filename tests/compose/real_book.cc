@@ -15,7 +15,7 @@ MadeBook::MadeBook(const read::FileSource& schema, const read::FileSource& conte
   records = read::read_content(content, shapes, files, findings);
   derived = derive::derive(records, tables, findings);
   book = compose::make_book(records, tables, derived, findings);
-  index = compose::make_index(records, derived);
+  index = compose::SearchIndex(book.search);
 }
 
 const MadeBook& real_book() {

@@ -20,7 +20,7 @@ struct MadeBook {
   model::KnowledgeBase records;
   derive::Derived derived;
   model::Book book;
-  compose::SearchIndex index{{}};
+  compose::SearchIndex index{model::SearchList{}};
 };
 
 /// The handbook of content/, made once for all tests.

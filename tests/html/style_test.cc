@@ -1,6 +1,6 @@
 // The style sheet: it loads nothing, and its colours can be told apart. Thresholds and the formula of contrast: WCAG 2.2,
 // success criteria 1.4.3 (text 4.5:1) and 1.4.11 (parts of controls 3:1), definition of relative luminance.
-#include "html/style_sheet.h"
+#include "html/assets.h"
 
 #include <algorithm>
 #include <cmath>
@@ -58,7 +58,7 @@ void check_pairs(const Tokens& tokens) {
 TEST_CASE("text has enough contrast by day and by night", "[html]") {
   // Black on white is 21:1 by definition.
   CHECK(contrast("#000", "#ffffff") == Approx(21));
-  const std::string_view sheet = html::style_sheet();
+  const std::string_view sheet = html::assets().front().text;
   const std::size_t day = sheet.find(":root"), night = sheet.find(":root", sheet.find("prefers-color-scheme: dark"));
   REQUIRE(night != std::string_view::npos);
   const Tokens light = colours(sheet, day);
@@ -69,7 +69,7 @@ TEST_CASE("text has enough contrast by day and by night", "[html]") {
 }
 
 TEST_CASE("the style sheet is whole and loads nothing", "[html]") {
-  const std::string_view sheet = html::style_sheet();
+  const std::string_view sheet = html::assets().front().text;
   for (const char* loading : {"url(", "@import", "http", "@font-face"}) CHECK(sheet.find(loading) == std::string_view::npos);
   CHECK(std::count(sheet.begin(), sheet.end(), '{') == std::count(sheet.begin(), sheet.end(), '}'));
   CHECK(sheet.find("@media print") != std::string_view::npos);

@@ -22,7 +22,7 @@ struct Token {
 
 /// A page as a browser would read it, or the reason why it is refused. Written from the HTML standard for the tests alone
 /// and stricter than a browser: quoted attributes only, no attribute twice, no stray `<`, `>` in text or `&`, each element closed
-/// in order, no comment, no element that switches the way of reading (script, style, textarea ...).
+/// in order, no comment, no element that switches the way of reading (style, textarea ...), a script only as a file of its own.
 struct Tokens {
   std::vector<Token> all;
   std::string fault;

@@ -17,9 +17,11 @@ import records
 import same_bytes_check
 import structure
 import text_check
+import tools
 import trust_check
 
-SITE = pathlib.Path(__file__).parents[1] / "samples" / "site"
+HERE = pathlib.Path(__file__).resolve().parent
+SITE = HERE.parent / "samples" / "site"
 
 # As poppler prints a tree: a heading, a paragraph with two facts (one over two lines), a table cell.
 PRINTED = '''Document
@@ -231,6 +233,28 @@ class Trust(unittest.TestCase):
 
     def test_lost_facts_are_found(self):
         self.assertEqual(self.faults(self.fact("cell/a#nominal", "handbook"), fewest=2), ["only 1 numeric facts were found"])
+
+
+class BrowserTest(unittest.TestCase):
+    """The browser's check finds what is planted, and passes the same page mended."""
+
+    PAGE = ('<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>Planted</title></head><body><main><h1>Planted</h1>'
+            '<p style="color: {colour}; background: #fff">Words to read.</p></main>{script}</body></html>')
+
+    def faults(self, **parts):
+        with tempfile.TemporaryDirectory() as folder:
+            site = pathlib.Path(folder) / "html"
+            site.mkdir()
+            (site / "planted.html").write_text(self.PAGE.format(**parts), encoding="utf-8")
+            return tools.node(HERE / "browser_check.mjs", folder, "-", "page", "planted.html").returncode
+
+    def test_words_that_are_hard_to_read_are_found(self):
+        self.assertNotEqual(self.faults(colour="#bbb", script=""), 0)
+        self.assertEqual(self.faults(colour="#000", script=""), 0)
+
+    def test_a_request_that_leaves_the_disk_and_a_fault_of_a_script_are_found(self):
+        self.assertNotEqual(self.faults(colour="#000", script='<script src="https://example.invalid/x.js"></script>'), 0)
+        self.assertNotEqual(self.faults(colour="#000", script="<script>nothing.at.all()</script>"), 0)
 
 
 if __name__ == "__main__":

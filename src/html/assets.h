@@ -1,0 +1,27 @@
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+namespace benchleaf::html {
+
+// What lies beside the pages, by path from the root of the site.
+inline constexpr std::string_view kStylePath = "assets/handbook.css";
+inline constexpr std::string_view kSearchPath = "assets/search.js";
+inline constexpr std::string_view kPagePath = "assets/page.js";
+inline constexpr std::string_view kCalculatorPath = "assets/calculator.js";
+// Written for each book.
+inline constexpr std::string_view kSearchDataPath = "assets/search-data.js";
+inline constexpr std::string_view kBenchPath = "assets/bench.js";           ///< the calculators, built for the browser
+inline constexpr std::string_view kBenchDataPath = "assets/bench-data.js";  ///< what they look up
+
+/// A file that is the same for every book.
+struct Asset {
+  std::string_view path;
+  std::string_view text;
+};
+
+/// The files of src/html/assets, written into the program by the build.
+const std::vector<Asset>& assets();
+
+}  // namespace benchleaf::html

@@ -1,0 +1,258 @@
+// browser_check.mjs BOUND PROGRAM PART [PAGE]: the bound pages in Debian's Chromium, opened from the disk with no network.
+//   axe      npm axe-core (WCAG 2.0 to 2.2 A and AA, best practice) finds nothing: each template in light and dark, narrow and wide
+//   every    the same on every page once, in light
+//   walk     search, entry, same-size cell, calculator, kept link, theme, keyboard
+//   page     axe-core on PAGE alone
+//   vectors  every vector of the calculators gives the text of the terminal
+// Nothing but file: and data: is ever asked for. The packages are pinned in .ci.
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
+const { chromium } = packages('playwright-core');
+const axe = readFileSync(packages.resolve('axe-core/axe.min.js'), 'utf8');
+const [bound, program, part, one] = process.argv.slice(2);
+const site = path.resolve(bound, 'html');
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+let faults = 0, looked = 0;
+
+function hold(what, right) {
+  ++looked;
+  if (right) return;
+  ++faults;
+  console.error(`wrong: ${what}`);
+}
+
+const address = (name) => pathToFileURL(path.join(site, name)).href;
+
+function pages(folder = '') {
+  return readdirSync(path.join(site, folder), { withFileTypes: true }).flatMap((entry) => {
+    const name = path.posix.join(folder, entry.name);
+    return entry.isDirectory() ? pages(name) : name.endsWith('.html') ? [name] : [];
+  }).sort();
+}
+
+const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
+
+/** A page of its own, with the address of everything it asks for. */
+async function open(options = {}) {
+  const context = await browser.newContext({ offline: true, bypassCSP: options.check ?? false, viewport: { width: options.width ?? 1280, height: 900 },
+    colorScheme: options.scheme ?? 'light', javaScriptEnabled: options.script ?? true });
+  const page = await context.newPage();
+  page.on('request', (request) => {
+    if (!/^(file|data):/.test(request.url())) hold(`asked for ${request.url()}`, false);
+  });
+  page.on('pageerror', (error) => hold(`${page.url()}: ${error.message}`, false));
+  page.on('console', (message) => {
+    if (message.type() === 'error') hold(`${page.url()}: ${message.text()}`, false);
+  });
+  return page;
+}
+
+async function inspect(page, what) {
+  await page.evaluate(axe);
+  const { violations } = await page.evaluate((values) => axe.run(document, { runOnly: { type: 'tag', values }, preload: false }), RULES);
+  for (const one of violations) hold(`${what}: ${one.id}: ${one.help}: ${one.nodes[0].html.slice(0, 160)}`, false);
+  ++looked;
+  const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  hold(`${what} is ${overflow} px wider than the window`, overflow <= 0);
+}
+
+/** The first page of each template, and the fullest one of the records. */
+function templates() {
+  const first = new Map();
+  for (const name of pages()) {
+    const kind = name.includes('/') ? name.split('/')[0] : name;
+    if (!first.has(kind)) first.set(kind, name);
+  }
+  return [...first.values(), 'cell/sr754w.html', 'chemistry/white-vinegar.html', 'procedure/clear-alkaline-crust.html', 'calculator/gasket-fit.html'];
+}
+
+async function axeOnTemplates() {
+  const names = [...new Set(templates())];
+  for (const scheme of ['light', 'dark']) {
+    for (const width of [320, 1280]) {
+      const page = await open({ scheme, width, check: true });
+      for (const name of names) {
+        await page.goto(address(name));
+        await inspect(page, `${name}, ${scheme}, ${width} px`);
+      }
+      await page.goto(address('index.html'));
+      await page.fill('#search_field', '7.9x5.4');
+      await page.waitForSelector('.results a');
+      await inspect(page, `answers, ${scheme}, ${width} px`);
+      await page.goto(address('calculator/gasket-fit.html') + '#seat=31.85mm&section=0.8mm&series=round-0-8');
+      await page.waitForSelector('.answer');
+      await inspect(page, `reckoned, ${scheme}, ${width} px`);
+      await page.context().close();
+    }
+  }
+}
+
+async function axeOnEveryPage() {
+  const names = pages();
+  const work = async (first) => {
+    const page = await open({ check: true });
+    for (let i = first; i < names.length; i += 2) {
+      await page.goto(address(names[i]));
+      await inspect(page, names[i]);
+    }
+  };
+  await Promise.all([work(0), work(1)]);
+  hold(`${names.length} pages`, names.length >= 500);
+}
+
+async function axeOnOnePage() {
+  const page = await open({ check: true });
+  await page.goto(address(one));
+  await inspect(page, one);
+}
+
+/** Without a script each record is reached from the first page in three steps. */
+function reachable() {
+  const links = (name) => [...readFileSync(path.join(site, name), 'utf8').matchAll(/<a [^>]*href="([^"#]*)/g)]
+    .map(([, href]) => path.posix.normalize(path.posix.join(path.posix.dirname(name), href)));
+  let edge = ['index.html'];
+  const seen = new Set(edge);
+  for (let step = 0; step < 3; ++step) {
+    edge = [...new Set(edge.flatMap(links))].filter((name) => name.endsWith('.html') && !seen.has(name));
+    edge.forEach((name) => seen.add(name));
+  }
+  for (const name of pages()) hold(`${name} is reached in three steps`, seen.has(name));
+}
+
+async function withoutScript() {
+  const page = await open({ script: false });
+  await page.goto(address('calculator/gasket-fit.html'));
+  hold('a calculator names its inputs without a script', (await page.locator('table.inputs tbody tr').count()) >= 8);
+  hold('no dead control stands there', (await page.locator('input, button').count()) === 0);
+  await page.goto(address('index.html'));
+  hold('no dead control stands on the first page', (await page.locator('input, button').count()) === 0);
+}
+
+/** The single file asks for no other: its policy lets its own scripts run, and every address leads to a place in it. */
+async function singleFile() {
+  const page = await open();
+  const file = pathToFileURL(path.resolve(bound, 'handbook.html')).href;
+  page.on('request', (request) => hold(`the single file asks for ${request.url()}`, request.url() === file));
+  await page.goto(file);
+  const lost = await page.evaluate(() => [...document.querySelectorAll('a[href]')].map((link) => link.getAttribute('href'))
+    .filter((href) => !href.startsWith('#') || document.getElementById(href.slice(1)) === null));
+  hold(`no place for ${lost.slice(0, 5)}`, lost.length === 0);
+  const twice = await page.evaluate(() => {
+    const names = [...document.querySelectorAll('[id]')].map((one) => one.id);
+    return names.length - new Set(names).size;
+  });
+  hold(`${twice} names stand twice`, twice === 0);
+  await page.fill('#search_field', '393');
+  await page.waitForSelector('.results a');
+  await page.locator('.results a').first().click();
+  hold('the search leads to the entry', page.url() === `${file}#cell_sr754w`);
+  hold('the entry is in sight', await page.locator('#cell_sr754w h3').first().isVisible());
+}
+
+async function walk() {
+  reachable();
+  await singleFile();
+  await withoutScript();
+  const page = await open();
+  await page.goto(address('index.html'));
+  await page.fill('#search_field', '393');
+  await page.waitForSelector('.results a');
+  const first = page.locator('.results a').first();
+  hold('393 brings SR754W first', (await first.textContent()).includes('SR754W'));
+  hold('the answer stands in the row', /7\.9\s×\s5\.4\smm.*1\.55\sV/.test(await page.locator('.results li').first().textContent()));
+  hold('the number of answers is said', /^\d+ answers?$/.test(await page.locator('.search-status').textContent()));
+  await first.click();
+  hold('the entry is open', page.url() === address('cell/sr754w.html'));
+  await page.locator('main a', { hasText: '309' }).first().click();
+  hold('the same-size cell is open', /cell\/sr754sw\.html/.test(page.url()));
+  await page.goto(address('calculator/gasket-fit.html'));
+  await page.fill('input[name=seat]', '31.85 mm');
+  await page.fill('input[name=section]', '0.8 mm');
+  await page.fill('input[name=series]', 'round-0-8');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('.answer');
+  hold('gasket-fit says 31 mm', /31\smm/.test(await page.locator('.answer').textContent()));
+  hold('gasket-fit says 2.74 %', /2\.74\s%/.test(await page.locator('.outputs').textContent()));
+  const kept = page.url();
+  hold('the address keeps what was typed', kept.includes('seat='));
+  const again = await open();
+  await again.goto(kept);
+  await again.waitForSelector('.answer');
+  hold('a kept link opens the same answer', /31\smm/.test(await again.locator('.answer').textContent()));
+  await again.fill('input[name=seat]', '31.85');
+  await again.keyboard.press('Enter');
+  await again.waitForSelector('input[name=seat][aria-invalid]');
+  hold('a missing unit is said beside its field', /unit/.test(await again.locator('#input-seat-error').textContent()));
+  await keyboard();
+  await theme();
+}
+
+async function keyboard() {
+  const page = await open();
+  await page.goto(address('cell/sr754w.html'));
+  await page.focus('#search_field');
+  await page.keyboard.type('ag5');
+  await page.waitForSelector('.results a');
+  await page.keyboard.press('ArrowDown');
+  hold('an arrow leads to the first answer', await page.evaluate(() => document.activeElement.closest('.results') !== null));
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/cell/lr754.html');
+  await page.fill('#search_field', 'acetome');
+  await page.waitForSelector('.results a');
+  hold('one slip finds acetone', /acetone/i.test(await page.locator('.results a').first().textContent()));
+  await page.keyboard.press('Escape');
+  hold('escape closes the answers', await page.locator('.search-panel').isHidden());
+}
+
+async function theme() {
+  const page = await open();
+  await page.goto(address('cell/sr754w.html'));
+  const ground = () => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  const light = await ground();
+  await page.click('.theme');
+  hold('the switch changes the ground', (await ground()) !== light);
+  await page.reload();
+  hold('the choice lasts', (await ground()) !== light);
+}
+
+/** Requests of the file that the calculators are held against: `NAME; key=value; ...` before ` => `. */
+function vectors() {
+  const requests = new Set();
+  for (const line of readFileSync('tests/bench/outside_vectors.txt', 'utf8').split('\n')) {
+    const request = line.split(' | ')[0].trim();
+    if (/^[a-z-]+;/.test(request)) requests.add(request);
+  }
+  return [...requests];
+}
+
+async function answersOfVectors() {
+  const page = await open();
+  const requests = vectors();
+  hold(`${requests.length} vectors`, requests.length >= 80);
+  let shown = '';
+  for (const request of requests) {
+    const [name, ...inputs] = request.split('; ');
+    const pairs = inputs.map((input) => [input.slice(0, input.indexOf('=')), input.slice(input.indexOf('=') + 1)]);
+    if (name !== shown) await page.goto(address(`calculator/${name}.html`));
+    shown = name;
+    await page.waitForSelector('.calculator');
+    await page.evaluate((hash) => new Promise((done) => {
+      addEventListener('hashchange', () => setTimeout(done), { once: true });
+      location.hash = hash;
+    }), new URLSearchParams(pairs).toString());
+    const terminal = spawnSync(program, ['reckon', '--quiet', name, ...inputs], { encoding: 'utf8' });
+    const text = await page.locator('.result pre').textContent({ timeout: 200 }).catch(() => null);
+    hold(`${request}: the page says ${text}`, terminal.status === 0 ? text === terminal.stdout : text === null);
+  }
+}
+
+const parts = { axe: axeOnTemplates, every: axeOnEveryPage, page: axeOnOnePage, walk, vectors: answersOfVectors };
+await parts[part]();
+await browser.close();
+console.log(`${looked} looked at, ${faults} faults`);
+process.exitCode = faults > 0 || looked === 0 ? 1 : 0;
