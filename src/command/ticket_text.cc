@@ -19,7 +19,7 @@ std::string run_text(const model::Run& run) {
   using Kind = model::Run::Kind;
   switch (run.kind) {
     case Kind::text:
-    case Kind::verdict: return base::to_terminal(run.text);
+    case Kind::verdict: return run.text;
     case Kind::trust_sign: return "(" + std::string(model::trust_name(run.trust)) + ")";
     case Kind::blank: return std::string(static_cast<std::size_t>(run.blank_mm / kBlankMm), '_');
     case Kind::line_break: return " ";
@@ -35,13 +35,13 @@ std::string runs_text(const model::Runs& runs) {
   return text;
 }
 
-/// Words in lines of kWidth, the later ones set in.
+/// Words in lines of kWidth, the later ones set in; a value stays beside its unit, whose thin space is no place to break.
 std::string wrapped(const std::string& words, std::size_t indent) {
   std::string out;
   std::size_t column = 0;
   for (std::size_t at = 0; at < words.size();) {
     const std::size_t end = std::min(words.find(' ', at), words.size());
-    const std::string word = words.substr(at, end - at);
+    const std::string word = base::to_terminal(words.substr(at, end - at));
     if (column > indent && column + word.size() + 1 > kWidth) {
       out += "\n" + std::string(indent, ' ');
       column = indent;
@@ -65,10 +65,14 @@ std::string caution_text(const PlanLine& line, const model::KnowledgeBase& recor
   return text + " " + caution.avoid;
 }
 
+std::string paper_text(const PlanLine& line, const model::KnowledgeBase& records) {
+  return line.kind == PlanLine::Kind::caution ? caution_text(line, records) : runs_text(line.runs);
+}
+
 }  // namespace
 
 std::string line_text(const PlanLine& line, const model::KnowledgeBase& records) {
-  return line.kind == PlanLine::Kind::caution ? caution_text(line, records) : runs_text(line.runs);
+  return base::to_terminal(paper_text(line, records));
 }
 
 std::string plan_text(const compose::Plan& plan, const model::KnowledgeBase& records) {
@@ -77,7 +81,7 @@ std::string plan_text(const compose::Plan& plan, const model::KnowledgeBase& rec
     text += "\n" + section.title + "\n";
     for (const PlanLine& line : section.lines) {
       const bool boxed = line.kind == PlanLine::Kind::tick || line.kind == PlanLine::Kind::step;
-      text += wrapped((boxed ? "[ ] " : "") + line_text(line, records), 4);
+      text += wrapped((boxed ? "[ ] " : "") + paper_text(line, records), 4);
     }
   }
   return text;
@@ -86,8 +90,7 @@ std::string plan_text(const compose::Plan& plan, const model::KnowledgeBase& rec
 std::string order_text(const std::vector<compose::PlanNeed>& list, std::size_t watches) {
   std::string text = "\nTo get for " + std::to_string(watches) + (watches == 1 ? " watch\n" : " watches\n");
   if (list.empty()) return text + "nothing: all of it is in the drawer\n";
-  for (const compose::PlanNeed& need : list)
-    text += wrapped("[ ] " + std::to_string(need.count) + " x " + base::to_terminal(need.words), 4);
+  for (const compose::PlanNeed& need : list) text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words, 4);
   return text;
 }
 

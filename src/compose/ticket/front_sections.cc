@@ -37,12 +37,20 @@ bool is_needed(const Plan& plan, const std::string& record) {
   return std::any_of(plan.needs.begin(), plan.needs.end(), [&record](const auto& need) { return need.record == record; });
 }
 
-/// What a liquid is called in a list: `vinegar`; every abrasive is one word there.
-std::string short_word(const Planner& planner, const std::string& agent) {
-  const auto liquid = planner.desk.records.chemistries.find(Planner::id_of(agent));
-  if (agent.rfind("chemistry/", 0) != 0 || liquid == planner.desk.records.chemistries.end())
-    return "paper, cloth and paste that cut";
-  return liquid->second.short_name.empty() ? planner.desk.name(agent) : liquid->second.short_name;
+/// Whether no abrasive of the handbook may touch a material.
+bool bears_no_abrasive(const Desk& desk, const std::string& material) {
+  const auto& verdicts = desk.uses.liquids_on(material);
+  return std::none_of(verdicts.begin(), verdicts.end(), [](const LiquidVerdict& one) {
+    return one.agent.rfind("abrasive/", 0) == 0 && one.item->verdict != model::Verdict::never;
+  });
+}
+
+/// What a liquid is called in a list: `vinegar`; where nothing that cuts is allowed, all of it is one word.
+std::string short_word(const Desk& desk, const std::string& agent, const std::string& material) {
+  const auto liquid = desk.records.chemistries.find(Planner::id_of(agent));
+  if (agent.rfind("chemistry/", 0) == 0 && liquid != desk.records.chemistries.end())
+    return liquid->second.short_name.empty() ? desk.name(agent) : liquid->second.short_name;
+  return bears_no_abrasive(desk, material) ? "every paper, cloth and paste that cuts" : desk.name(agent);
 }
 
 /// One line a material: what never touches it. On the case and the crystal everything counts, on what stays inside what is on the
@@ -58,7 +66,7 @@ void add_banned(Planner& planner, SectionMaker& section) {
     for (const LiquidVerdict& verdict : planner.desk.uses.liquids_on(material)) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
-      if (on_case || on_crystal || at_hand) add_once(liquids, short_word(planner, verdict.agent));
+      if (on_case || on_crystal || at_hand) add_once(liquids, short_word(planner.desk, verdict.agent, material));
       const bool liquid = verdict.agent.rfind("chemistry/", 0) == 0;
       if (on_case && liquid && lies_in(planner.drawer, verdict.agent)) {
         planner.find(report::Rule::ticket_liquid, "case.surface",
@@ -70,7 +78,7 @@ void add_banned(Planner& planner, SectionMaker& section) {
     if (liquids.empty()) continue;
     Line line = planner.line();
     line.verdict(model::Verdict::never, "never").say(" on ").say(planner.desk.name(material), model::Style::bold).say(": ");
-    section.words(line.say(listed(liquids) + "."));
+    section.words(line.say(listed(liquids, "; ") + "."));
   }
 }
 
@@ -236,11 +244,12 @@ void add_gasket(Planner& planner) {
     if (planner.fact(name) != nullptr) planner.say_fact(size.say(word), name);
   }
   section.words(size.say("."));
+  const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.watch.gasket));
+  const bool round = series != planner.desk.records.gaskets.end() && series->second.profile == "round";
   Line groove = planner.line();
-  section.tick(groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ")
-                   .blank(18)
-                   .say(" mm. "
-                        "A round gasket is flattened by 15 to 30 %."));
+  groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ").blank(18).say(" mm.");
+  if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
+  section.tick(groove);
   Line measured = planner.line();
   section.tick(
       measured.say("Measure the gasket that came out of the bag: inside ").blank(16).say(" mm, section ").blank(16).say(" mm."));

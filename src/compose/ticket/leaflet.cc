@@ -47,7 +47,7 @@ model::Leaflet ticket_leaflet(const model::KnowledgeBase& records, const model::
   const Desk desk{records, tables, derived, uses, findings};
   model::Leaflet leaflet;
   leaflet.id = plan.watch;
-  leaflet.title = "Ticket " + plan.watch;
+  leaflet.title = "Ticket " + (plan.number.empty() ? plan.watch : plan.number);
   leaflet.subtitle = plan.title;
   leaflet.imprint = imprint(records.handbook);
   leaflet.standing_line = records.handbook.standing_line;

@@ -75,6 +75,7 @@ Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables,
   const model::FactBase figures = derive::bench_figures(records, tables);
   Planner planner{desk, figures, watch, drawer, {}, {}, {}, {}, {}, {}};
   planner.plan.watch = watch.id;
+  planner.plan.number = watch.number;
   planner.plan.title = watch.title;
   if (drawer != nullptr) planner.plan.drawer = drawer->id;
   planner.add_checks();

@@ -59,7 +59,8 @@ struct PlanNeed {
 };
 
 struct Plan {
-  std::string watch;  ///< id
+  std::string watch;   ///< id
+  std::string number;  ///< of the job, or empty
   std::string title;
   std::string drawer;  ///< id of the stock list, or empty
   std::vector<PlanCheck> checks;

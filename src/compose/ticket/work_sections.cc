@@ -103,6 +103,14 @@ void add_water(Planner& planner) {
   section.close();
 }
 
+/// Whether something that was found comes out of a cell.
+bool has_leaked(const Planner& planner) {
+  return std::any_of(planner.watch.residues.begin(), planner.watch.residues.end(), [&](const std::string& residue) {
+    const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
+    return found != planner.desk.records.residues.end() && !found->second.left_by.empty();
+  });
+}
+
 void add_disposal(Planner& planner) {
   SectionMaker section(planner, "disposal", "What goes where");
   std::set<std::string> systems;
@@ -111,7 +119,7 @@ void add_disposal(Planner& planner) {
   }
   section.tick("Old cells: both faces taped at once, into the box for spent cells, to a collection point. Local rules go first.");
   if (systems.count("lithium-manganese") > 0) section.tick("Lithium cells apart from the rest.");
-  if (!planner.watch.residues.empty())
+  if (has_leaked(planner))
     section.tick(
         "Swabs and the leaking cell: each in a sealed bag, marked. From a leak that is not known to be younger than 2016, to the "
         "point that takes hazardous waste.");
