@@ -263,6 +263,19 @@ TEST_CASE("the order of the bench: what is forbidden first, the reset behind the
   CHECK(words.find("Not water resistant.") != std::string::npos);
 }
 
+TEST_CASE("a leak of which nothing else is known is treated as one with mercury") {
+  model::Watch watch;
+  watch.id = "unknown";
+  watch.residues = {"residue/potassium-carbonate-crust"};
+  report::Findings findings;
+  const compose::Plan plan = plan_of(watch, nullptr, findings);
+  const auto has = [&plan](const std::string& procedure) {
+    return std::any_of(plan.jobs.begin(), plan.jobs.end(), [&](const auto& job) { return job.procedure == procedure; });
+  };
+  CHECK(has("procedure/lift-an-old-leak"));
+  CHECK_FALSE(has("procedure/clear-alkaline-crust"));
+}
+
 TEST_CASE("what stands in the way is a finding, and the work is left out") {
   model::Watch watch = real_book().records.watches.at("quillfen-d-001");
   report::Findings findings;

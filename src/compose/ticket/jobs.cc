@@ -173,6 +173,31 @@ void Planner::add_jobs() {
   }
 }
 
+namespace {
+
+/// What clears a residue. A watch without a list of jobs says nothing of the age of its leak, so that each but lithium's counts
+/// as an old one, which may hold mercury.
+void add_clearing(const Planner& planner, const std::string& residue, std::vector<model::Watch::Job>& jobs) {
+  const auto& records = planner.desk.records;
+  const auto found = records.residues.find(Planner::id_of(residue));
+  if (found == records.residues.end()) return;
+  const std::vector<std::string>& systems = found->second.left_by;
+  const bool may_be_old = holds(systems, "alkaline") || holds(systems, "silver-oxide") || holds(systems, "mercuric-oxide");
+  if (may_be_old && records.procedures.count("lift-an-old-leak") > 0) {
+    const bool there =
+        std::any_of(jobs.begin(), jobs.end(), [](const auto& job) { return job.procedure == "procedure/lift-an-old-leak"; });
+    if (!there) jobs.push_back({"procedure/lift-an-old-leak", {}});
+    return;
+  }
+  const auto clears = std::find_if(records.procedures.begin(), records.procedures.end(), [&residue](const auto& one) {
+    return std::any_of(one.second.steps.begin(), one.second.steps.end(),
+                       [&residue](const Step& step) { return holds(step.meets, residue); });
+  });
+  if (clears != records.procedures.end()) jobs.push_back({clears->second.reference(), {}});
+}
+
+}  // namespace
+
 std::vector<model::Watch::Job> usual_jobs(const Planner& planner) {
   const auto& procedures = planner.desk.records.procedures;
   const model::Watch& watch = planner.watch;
@@ -184,13 +209,7 @@ std::vector<model::Watch::Job> usual_jobs(const Planner& planner) {
   const bool screwed = watch.back == "screwed" || watch.back == "four-screws";
   if (watch.back == "snap") add("open-a-snap-back");
   if (screwed) add("open-a-screwed-back");
-  for (const std::string& residue : watch.residues) {
-    const auto clears = std::find_if(procedures.begin(), procedures.end(), [&residue](const auto& one) {
-      return std::any_of(one.second.steps.begin(), one.second.steps.end(),
-                         [&residue](const Step& step) { return holds(step.meets, residue); });
-    });
-    if (clears != procedures.end()) jobs.push_back({clears->second.reference(), {}});
-  }
+  for (const std::string& residue : watch.residues) add_clearing(planner, residue, jobs);
   const bool mercury = std::any_of(watch.cells_found.begin(), watch.cells_found.end(), [&](const std::string& cell) {
     return planner.desk.cell(cell) != nullptr && planner.desk.cell(cell)->system == "mercuric-oxide";
   });
