@@ -1,5 +1,5 @@
-# In: the date in content/handbook.yaml, 2026-11 or 2026-11-25. Out: BENCHLEAF_EDITION_DATE, a whole date, and
-# BENCHLEAF_EDITION_EPOCH, its first second in seconds since 1970.
+# In: the date in content/handbook.yaml, 2026-11 or 2026-11-25. Out: BENCHLEAF_EDITION_DATE, a whole date,
+# BENCHLEAF_EDITION_EPOCH, its first second in seconds since 1970, and BENCHLEAF_EDITION_MAIL_DATE, as RFC 5322 writes it.
 set(handbook "${PROJECT_SOURCE_DIR}/content/handbook.yaml")
 set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS "${handbook}")
 file(STRINGS "${handbook}" date REGEX "^date:")
@@ -25,3 +25,11 @@ foreach(part IN ITEMS ${month} ${day})
   string(APPEND two_digits "-${part}")
 endforeach()
 set(BENCHLEAF_EDITION_DATE "${year}${two_digits}")
+set(months Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec)
+set(weekdays Thu Fri Sat Sun Mon Tue Wed)  # 1 January 1970 was a Thursday
+math(EXPR month_place "${month} - 1")
+math(EXPR weekday_place "${days} % 7")
+list(GET months ${month_place} month_name)
+list(GET weekdays ${weekday_place} weekday_name)
+string(SUBSTRING "${two_digits}" 4 2 two_digit_day)
+set(BENCHLEAF_EDITION_MAIL_DATE "${weekday_name}, ${two_digit_day} ${month_name} ${year} 00:00:00 +0000")

@@ -12,7 +12,17 @@ add_custom_command(OUTPUT ${described}
   COMMAND benchleaf_describe "${PROJECT_SOURCE_DIR}/schema/shapes" "${PROJECT_VERSION}" "${BENCHLEAF_EDITION_DATE}" "${BENCHLEAF_DESCRIBED}"
   DEPENDS benchleaf_describe ${shapes}
   COMMENT "Describing the command line" VERBATIM)
-add_custom_target(described ALL DEPENDS ${described})
+# Debian keeps manual and changelog packed, without the time of packing.
+set(BENCHLEAF_CHANGELOG "${BENCHLEAF_DESCRIBED}/changelog")
+file(WRITE "${BENCHLEAF_CHANGELOG}"
+  "benchleaf (${PROJECT_VERSION}) stable; urgency=medium\n\n  * What changed, by its effect, stands in the README of the source.\n\n"
+  " -- Benchleaf contributors <contributors@benchleaf.invalid>  ${BENCHLEAF_EDITION_MAIL_DATE}\n")
+set(packed "")
+foreach(text IN ITEMS "${BENCHLEAF_DESCRIBED}/benchleaf.1" "${BENCHLEAF_DESCRIBED}/benchleaf-record.5" "${BENCHLEAF_CHANGELOG}")
+  add_custom_command(OUTPUT "${text}.gz" COMMAND gzip -9 -n -k -f "${text}" DEPENDS "${text}" COMMENT "Packing ${text}" VERBATIM)
+  list(APPEND packed "${text}.gz")
+endforeach()
+add_custom_target(described ALL DEPENDS ${described} ${packed})
 
 # What is installed is built before; tests, that are not, need not be.
 set(CMAKE_SKIP_INSTALL_ALL_DEPENDENCY ON)
@@ -24,8 +34,9 @@ install(FILES LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/benchleaf" RENAM
 install(FILES "${PROJECT_BINARY_DIR}/bench.js" DESTINATION "${share}" OPTIONAL)  # missing where no em++ was found
 install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf.bash" DESTINATION "${CMAKE_INSTALL_DATADIR}/bash-completion/completions" RENAME benchleaf)
 install(FILES "${BENCHLEAF_DESCRIBED}/_benchleaf" DESTINATION "${CMAKE_INSTALL_DATADIR}/zsh/vendor-completions")
-install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf.1" DESTINATION "${CMAKE_INSTALL_MANDIR}/man1")
-install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf-record.5" DESTINATION "${CMAKE_INSTALL_MANDIR}/man5")
+install(FILES "${BENCHLEAF_CHANGELOG}.gz" DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/benchleaf")
+install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf.1.gz" DESTINATION "${CMAKE_INSTALL_MANDIR}/man1")
+install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf-record.5.gz" DESTINATION "${CMAKE_INSTALL_MANDIR}/man5")
 
 # The fonts and patterns that the program opens by name; the libraries that it links, dpkg-shlibdeps finds.
 file(STRINGS "${PROJECT_SOURCE_DIR}/schema/fonts.yaml" packages REGEX "package:")
@@ -38,7 +49,7 @@ set(CPACK_GENERATOR DEB)
 set(CPACK_PACKAGE_CONTACT "Benchleaf contributors <contributors@benchleaf.invalid>")
 set(CPACK_PACKAGE_VENDOR "Benchleaf contributors")
 set(CPACK_PACKAGE_DESCRIPTION_SUMMARY "bench handbook for quartz watches from a knowledge base")
-set(CPACK_PACKAGE_DESCRIPTION "Checks records on cells, leaks, gaskets and crystals, works out what follows from them, and binds\nthem as a printed handbook, offline pages and bench charts; answers the same at the terminal.")
+set(CPACK_PACKAGE_DESCRIPTION "Checks records on cells, leaks, gaskets and crystals, works out what\nfollows from them, and binds them as a printed handbook, offline pages\nand bench charts; answers the same at the terminal.")
 set(CPACK_PACKAGING_INSTALL_PREFIX /usr)
 set(CPACK_STRIP_FILES ON)
 set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS OWNER_READ OWNER_WRITE OWNER_EXECUTE GROUP_READ GROUP_EXECUTE WORLD_READ WORLD_EXECUTE)

@@ -68,8 +68,8 @@ TEST_CASE("installed: program, schema, content, completions, manual, licence; no
   CHECK(names_below(installed.at("share/benchleaf/content")) == names_below("content"));
   for (const char* name :
        {"bin/benchleaf", "share/benchleaf/LICENSE", "share/doc/benchleaf/copyright", "share/benchleaf/bench.js",
-        "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf", "share/man/man1/benchleaf.1",
-        "share/man/man5/benchleaf-record.5"}) {
+        "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf", "share/man/man1/benchleaf.1.gz",
+        "share/man/man5/benchleaf-record.5.gz", "share/doc/benchleaf/changelog.gz"}) {
     INFO(name);
     CHECK(fs::exists(installed.at(name)));
   }
@@ -85,10 +85,11 @@ TEST_CASE("installed, and run from a folder with nothing in it: find, reckon, bi
   const Ran reckoned = installed.program(elsewhere.path(), "reckon cell-swap cell=393");
   CHECK(reckoned.code == 0);
   CHECK(reckoned.out.find("SR754W (393)") != std::string::npos);
-  const Ran bound = installed.program(elsewhere.path(), "bind --only chart --paper a4");
+  const Ran bound = installed.program(elsewhere.path(), "bind --only chart,html --paper a4");
   INFO(bound.err);
   CHECK(bound.code == 0);
   CHECK(fs::exists(elsewhere.path() / "out/handbook/chart-one-sheet-a4.pdf"));
+  CHECK(fs::exists(elsewhere.path() / "out/handbook/html/assets/bench.js"));
   const Ran version = installed.program(elsewhere.path(), "--version");
   CHECK(version.out == "benchleaf " BENCHLEAF_PROJECT_VERSION "\n");
 }
@@ -136,7 +137,7 @@ TEST_CASE("the package: the same bytes at any time, what it needs, nothing of th
   }
   const std::string list = run(folder.path(), "TZ=UTC dpkg-deb -c " + packages[0]).out;
   CHECK(list.find("./usr/bin/benchleaf") != std::string::npos);
-  CHECK(list.find("./usr/share/man/man5/benchleaf-record.5") != std::string::npos);
+  CHECK(list.find("./usr/share/man/man5/benchleaf-record.5.gz") != std::string::npos);
   const std::regex date("date: ([0-9]{4}-[0-9]{2})");
   std::smatch edition;
   const std::string handbook = text_of("content/handbook.yaml");

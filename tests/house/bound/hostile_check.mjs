@@ -1,0 +1,105 @@
+// hostile_check.mjs PROGRAM: forty strings that would be markup, script or an address if anything took them for it, put into every
+// field of prose of a record of each kind (npm yaml writes them). The bound pages, the single file and the search show them as text, in Chromium.
+import { spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import os from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
+const { chromium } = packages('playwright-core');
+const { isScalar, parseDocument, visit } = packages('yaml');
+const program = path.resolve(process.argv[2]);
+const HIT = 'window.hit=1';
+const STRINGS = [
+  `<script>${HIT}</script>`, `</script><script>${HIT}</script>`, `<img src=x onerror=${HIT}>`, `<svg onload=${HIT}>`, `"><script>${HIT}</script>`,
+  `' onmouseover='${HIT}`, `" onfocus="${HIT}" autofocus="`, `<a href="javascript:${HIT}">a</a>`, `javascript:${HIT}`, `</title><script>${HIT}</script>`,
+  `</style><script>${HIT}</script>`, `<!--<script>${HIT}</script>-->`, `--><script>${HIT}</script>`, `<![CDATA[<script>${HIT}</script>]]>`,
+  `<iframe srcdoc="<script>parent.${HIT}</script>">`, `<body onload=${HIT}>`, `<math><mtext><script>${HIT}</script></mtext></math>`,
+  `<details open ontoggle=${HIT}>`, `<base href="https://example.invalid/">`, `<meta http-equiv=refresh content=0>`, `<link rel=stylesheet href=x>`,
+  `<form action=x><input></form>`, `<object data=x></object>`, `<embed src=x>`, `<video><source onerror=${HIT}></video>`, `&lt;b&gt;`, `&#60;b&#62;`,
+  `&amp;&quot;&apos;`, `<b>bold</b>`, `\\x3Cscript\\x3E`, `\\u003cscript\\u003e`, `\${${HIT}}`, `{{${HIT}}}`, `\`${HIT}\``, `%3Cscript%3E`, `';${HIT};//`,
+  `";${HIT};//`, `\\";${HIT};//`, `</textarea><script>${HIT}</script>`, `<plaintext>`];
+// One record of each kind, the watch and the drawer among them.
+const KINDS = readdirSync('content', { withFileTypes: true }).filter((entry) => entry.isDirectory() && !['page', 'chart'].includes(entry.name)).map((entry) => entry.name);
+// Fields that are no prose: names of records, codes, quantities, where a work names its places.
+const CODES = /^(id|.*classes.*|.*basis.*|.*aliases.*|.*signs.*|designation|formula|address|edition|licence|date-read|year|form|kind)$/;
+let looked = 0, faults = 0, put = 0;
+
+function hold(what, right) {
+  ++looked;
+  if (right) return;
+  ++faults;
+  console.error(`wrong: ${what}`);
+}
+
+/** A record with a string behind every stretch of prose, and the strings. */
+function spoiled(text, next) {
+  const document = parseDocument(text);
+  const used = [];
+  visit(document, {
+    Scalar(key, node, ancestors) {
+      const names = ancestors.filter((one) => one.key !== undefined).map((one) => String(one.key.value)).join('.');
+      const prose = isScalar(node) && key === 'value' && typeof node.value === 'string' && / [a-z]/i.test(node.value) && !CODES.test(names);
+      if (!prose || /^([-0-9.]+|not) /.test(node.value)) return;  // a quantity
+      used.push(next());
+      node.value += ` ${used.at(-1)}`;
+      node.type = 'QUOTE_DOUBLE';
+    },
+  });
+  return { text: document.toString({ lineWidth: 0 }), used };
+}
+
+const folder = mkdtempSync(path.join(os.tmpdir(), 'hostile-'));
+cpSync('content', path.join(folder, 'content'), { recursive: true });
+const spoiledPages = new Map();
+let number = 0;
+for (const kind of KINDS) {
+  const name = readdirSync(path.join('content', kind)).sort()[0];
+  const file = path.join(folder, 'content', kind, name);
+  const { text, used } = spoiled(readFileSync(file, 'utf8'), () => STRINGS[number++ % STRINGS.length]);
+  writeFileSync(file, text);
+  put += used.length;
+  spoiledPages.set(`${kind}/${name.replace('.yaml', '.html')}`, used);
+}
+hold(`${put} strings were put in, each of the ${STRINGS.length} at least once`, put >= STRINGS.length);
+const bound = spawnSync(program, ['bind', 'content', '--only', 'html', '--to', 'out', '--quiet', '--schema', path.resolve('schema')], { cwd: folder, encoding: 'utf8' });
+hold(`the content is bound: ${bound.stderr.split('\n').filter((line) => /: error:/.test(line)).slice(0, 5).join('\n')}`, bound.status === 0);
+
+const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
+const page = await (await browser.newContext({ offline: true })).newPage();
+page.on('dialog', (dialog) => { hold(`a dialog: ${dialog.message()}`, false); dialog.dismiss(); });
+page.on('request', (request) => hold(`asked for ${request.url()}`, /^(file|data):/.test(request.url())));
+page.on('pageerror', (error) => hold(`${page.url()}: ${error.message}`, false));
+const plain = (text) => text.replace(/\s+/g, '');
+const site = path.join(folder, 'out/handbook');
+
+async function hasNoHit(what) {
+  hold(`${what} runs nothing of a record`, await page.evaluate(() => window.hit === undefined));
+  hold(`${what} has no element of a record`, (await page.locator('iframe, object, embed, form:not(.calculator), base, img, video, math').count()) === 0);
+}
+
+if (bound.status === 0) {
+  for (const [name, used] of spoiledPages) {
+    if (!existsSync(path.join(site, 'html', name))) continue;
+    await page.goto(pathToFileURL(path.join(site, 'html', name)).href);
+    await hasNoHit(name);
+    const text = plain(await page.evaluate(() => document.body.textContent));
+    for (const one of new Set(used)) looked += text.includes(plain(one)) ? 1 : 0;
+  }
+  for (const name of ['html/index.html', 'html/contents.html', 'handbook.html']) {
+    await page.goto(pathToFileURL(path.join(site, name)).href);
+    for (const query of ['script', 'window.hit', 'bold']) {
+      await page.fill('#search_field', query);
+      await page.waitForFunction(() => document.querySelector('.search-status').textContent !== '');
+      await hasNoHit(`${name}, search for ${query}`);
+    }
+  }
+  const whole = plain(await page.evaluate(() => document.body.textContent));
+  for (const one of STRINGS) hold(`shown as text: ${one}`, whole.includes(plain(one)));
+}
+await browser.close();
+rmSync(folder, { recursive: true });
+console.log(`${looked} looked at, ${put} strings put in, ${faults} faults`);
+process.exitCode = faults > 0 ? 1 : 0;
