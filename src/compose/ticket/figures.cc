@@ -19,18 +19,6 @@ int months_of(const std::string& date) {
   return std::stoi(date.substr(0, 4)) * 12 + std::stoi(date.substr(5, 2));
 }
 
-/// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
-bool is_past(const Planner& planner, const model::Stock::Item& item) {
-  const auto gasket = planner.desk.records.gaskets.find(Planner::id_of(item.item));
-  if (gasket == planner.desk.records.gaskets.end()) return false;
-  const auto material = planner.desk.records.materials.find(Planner::id_of(gasket->second.material));
-  if (material == planner.desk.records.materials.end() || !is_known(material->second.shelf_life)) return false;
-  const auto years = material->second.shelf_life->value_in(base::Unit::year);
-  const int made = months_of(item.made);
-  const int counted = months_of(planner.drawer->date);
-  return years && made > 0 && counted > 0 && counted - made > *years * 12;
-}
-
 /// What lies in the drawer of a series, for a finding: `27 mm`, `27.5 mm (past its shelf life)`.
 std::string sizes_at_hand(const Planner& planner, const std::string& series) {
   std::string text;
@@ -82,6 +70,17 @@ bool polishes(const Planner& planner) {
 
 }  // namespace
 
+bool is_past(const Planner& planner, const model::Stock::Item& item) {
+  const auto gasket = planner.desk.records.gaskets.find(Planner::id_of(item.item));
+  if (gasket == planner.desk.records.gaskets.end()) return false;
+  const auto material = planner.desk.records.materials.find(Planner::id_of(gasket->second.material));
+  if (material == planner.desk.records.materials.end() || !is_known(material->second.shelf_life)) return false;
+  const auto years = material->second.shelf_life->value_in(base::Unit::year);
+  const int made = months_of(item.made);
+  const int counted = months_of(planner.drawer->date);
+  return years && made > 0 && counted > 0 && counted - made > *years * 12;
+}
+
 void Planner::reckon_gasket() {
   if (watch.gasket.empty() || !is_known(watch.gasket_seat)) return;
   const std::string seat = base::terminal(*watch.gasket_seat);
@@ -127,6 +126,7 @@ void Planner::reckon_ladder() {
   const bench::Result result = ask("scratch-ladder", words);
   if (result.refusal) {
     no_ladder = result.refusal->input + " " + result.refusal->reason;
+    too_thin = true;
     find(report::Rule::ticket_crystal, "scratch", "no ladder of grades: " + no_ladder,
          "change the crystal instead of sanding it");
     return;
@@ -138,6 +138,7 @@ void Planner::reckon_ladder() {
               base::to_terminal(holds->printed);
   find(report::Rule::ticket_crystal, "crystal-size.thickness", no_ladder, "change the crystal instead of sanding it");
   rungs.clear();
+  too_thin = true;
 }
 
 void Planner::reckon_doses() {
@@ -154,7 +155,7 @@ void Planner::reckon_doses() {
       if (!used) continue;
       const std::string name = doses.empty() ? "crust-dose" : "crust-dose." + id_of(residue) + "." + id_of(liquid);
       const Words words = {{"residue", id_of(residue)}, {"mass", kCrust}, {"liquid", id_of(liquid)}};
-      if (!ask("crust-dose", words, name).refusal) doses.push_back(name + " " + residue + " " + liquid);
+      if (!ask("crust-dose", words, name).refusal) doses.push_back({name, residue, liquid});
     }
   }
 }

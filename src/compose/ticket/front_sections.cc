@@ -190,17 +190,13 @@ void add_parts(Planner& planner) {
 
 void add_liquids(Planner& planner) {
   SectionMaker section(planner, "liquids", "Doses and dilutions");
-  for (const std::string& dose : planner.doses) {
-    const std::size_t one = dose.find(' ');
-    const std::size_t two = dose.find(' ', one + 1);
-    const std::string name = dose.substr(0, one);
+  for (const PlannedDose& dose : planner.doses) {
     Line line = planner.line();
-    line.say(sentence_case(planner.desk.name(dose.substr(two + 1))), model::Style::bold);
-    line.say(" for 10\u2009mg of " + planner.desk.name(dose.substr(one + 1, two - one - 1)) +
-             ", a heap of about 2\u2009mm each way: ");
-    planner.say_fact(line, name + ".swabs").say("; ");
-    planner.say_fact(line, name + ".volume");
-    if (planner.fact(name + ".gas") != nullptr) planner.say_fact(line.say("; gas "), name + ".gas");
+    line.say(sentence_case(planner.desk.name(dose.liquid)), model::Style::bold);
+    line.say(" for 10\u2009mg of " + planner.desk.name(dose.residue) + ", a heap of about 2\u2009mm each way: ");
+    planner.say_fact(line, dose.name + ".swabs").say("; ");
+    planner.say_fact(line, dose.name + ".volume");
+    if (planner.fact(dose.name + ".gas") != nullptr) planner.say_fact(line.say("; gas "), dose.name + ".gas");
     section.words(line.say(". Swab by swab until it stops fizzing, in the open, then water three times."));
   }
   for (const PlanNeed& need : planner.plan.needs) {

@@ -64,8 +64,7 @@ void add_gasket(Planner& planner) {
 
 void add_new_crystal(Planner& planner) {
   const model::Crystal* crystal = planner.crystal();
-  const bool thin = planner.no_ladder.rfind("the ladder", 0) == 0 || planner.no_ladder.rfind("scratch", 0) == 0;
-  if (crystal == nullptr || !thin) return;
+  if (crystal == nullptr || !planner.too_thin) return;
   PlanNeed need;
   need.record = crystal->reference();
   need.words = planner.desk.name(crystal->reference());
@@ -120,7 +119,7 @@ void look_into_drawer(Planner& planner) {
   if (planner.drawer == nullptr) return;
   for (PlanNeed& need : planner.plan.needs) {
     for (const model::Stock::Item& item : planner.drawer->items) {
-      if (item.item != need.record || item.count == 0) continue;
+      if (item.item != need.record || item.count == 0 || is_past(planner, item)) continue;
       const std::string size = item.size ? base::printed(*item.size) : item.grade;
       if (!need.size.empty() && size != need.size) continue;
       need.in_drawer += item.count;

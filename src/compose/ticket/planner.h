@@ -16,6 +16,13 @@ namespace benchleaf::compose {
 
 using Words = std::vector<std::pair<std::string, std::string>>;
 
+/// A liquid for a residue, and the name of its facts.
+struct PlannedDose {
+  std::string name;  ///< `crust-dose`
+  std::string residue;
+  std::string liquid;
+};
+
 /// A plan under construction: what it is made from, and what is known so far.
 struct Planner {
   const Desk& desk;
@@ -58,7 +65,8 @@ struct Planner {
   std::vector<std::string> gasket_sizes;  ///< that may sit, the best first
   std::vector<std::string> rungs;         ///< grades of the ladder, coarsest first
   std::string no_ladder;                  ///< why there is no ladder, or empty
-  std::vector<std::string> doses;         ///< names of the facts of doses: `crust-dose`
+  bool too_thin = false;                  ///< whether sanding would leave too little of the crystal
+  std::vector<PlannedDose> doses;
 };
 
 /// A section that grows line by line.
@@ -81,6 +89,8 @@ class SectionMaker {
   PlanSection section_;
 };
 
+/// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
+bool is_past(const Planner& planner, const model::Stock::Item& item);
 /// Whether a quantity was measured.
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.
