@@ -18,6 +18,7 @@
 #include "command/workbench.h"
 #include "compose/book.h"
 #include "compose/chart/chart.h"
+#include "compose/ticket/intake_card.h"
 #include "html/single.h"
 #include "html/site.h"
 #include "page/crop_marks.h"
@@ -27,6 +28,8 @@
 
 namespace benchleaf::command {
 namespace {
+
+constexpr std::string_view kIntakeCard = "intake-card";
 
 /// One output of a book, made on a thread of its own: what it writes and what it has to say.
 struct Piece {
@@ -57,14 +60,15 @@ Piece html_piece(const model::Book& book) {
   return piece;
 }
 
-/// `chart-cells-a3.pdf`, and how large its type came out.
-Piece chart_piece(const model::SheetSet& chart, const std::string& paper, bool marks, const TypeCase& type) {
+/// A chart or a card as `STEM-PAPER.pdf`, and how large its type came out.
+Piece sheet_piece(const std::string& stem, const model::SheetSet& chart, const std::string& paper, bool marks,
+                  const TypeCase& type) {
   Piece piece;
-  piece.make = [&chart, paper, marks, &type](Piece& own) {
+  piece.make = [stem, &chart, paper, marks, &type](Piece& own) {
     page::SheetDocument sheets = set_chart_on(chart, paper, type, own.findings);
     if (own.findings.has_errors()) return;
     if (marks) page::add_crop_marks(sheets.document);
-    const std::string name = "chart-" + chart.id + "-" + paper + ".pdf";
+    const std::string name = stem + "-" + paper + ".pdf";
     own.files.emplace(name, pdf::write_pdf(sheets.document, type.fonts, {type.bytes.profile.bytes}, own.findings));
     for (std::size_t side = 0; side < sheets.fits.size(); ++side)
       own.remarks.push_back(fit_text(name, side + 1, sheets.fits[side]));
@@ -94,8 +98,9 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
   }
   if (options.html) pieces.push_back(html_piece(book));
   for (const model::SheetSet& chart : charts) {
+    const std::string stem = chart.id == kIntakeCard ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
-      if (holds(options.papers, paper)) pieces.push_back(chart_piece(chart, paper, options.marks, *type));
+      if (holds(options.papers, paper)) pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type));
     }
   }
   return pieces;
@@ -106,7 +111,10 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
   model::Book book;
   std::vector<model::SheetSet> charts;
   if (options.pdf || options.html) book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
-  if (options.charts) charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
+  if (options.charts) {
+    charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
+    charts.push_back(compose::intake_card(bench.base.handbook));
+  }
   if (bench.findings.has_errors()) return;
   std::optional<TypeCase> type;
   if (options.pdf || options.charts) {

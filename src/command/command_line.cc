@@ -84,6 +84,24 @@ CommandInfo reckon_command() {
           {}};
 }
 
+OptionInfo files_of(std::string name, std::string does) {
+  return {std::move(name), std::move(does), Takes::file, "FILE", {}, true, {}};
+}
+
+CommandInfo ticket_command() {
+  return {"ticket",
+          "plans the work on one watch: what to get, what never to use, the steps with boxes to tick, the owner's card",
+          {{"WATCH", "record of the watch; all it says but id and title may be left out", Takes::file, true, false}},
+          {option("--to", "DIR", Takes::folder, "where the folder tickets goes (default: out)"),
+           option("--stock", "FILE", Takes::file, "record of a drawer: marks what lies in it, and uses nothing else of paper"),
+           files_of("--order", "records of more watches: one list of what all of them need"),
+           flag("--json", "the plan as one JSON object on stdout")},
+          "the record of a watch, such as content/watch/quillfen-d-001.yaml",
+          "the ticket is in its place",
+          "the records have errors, and nothing was written",
+          {}};
+}
+
 CommandInfo draft_command() {
   return {"draft",
           "writes a commented record to start from",
@@ -118,8 +136,8 @@ std::vector<std::string> names_of(const List& list, Name name) {
 }  // namespace
 
 const std::vector<CommandInfo>& commands() {
-  static const std::vector<CommandInfo> kCommands = {check_command(),  bind_command(),  find_command(),
-                                                     reckon_command(), draft_command(), changes_command()};
+  static const std::vector<CommandInfo> kCommands = {check_command(),  bind_command(),  find_command(),   reckon_command(),
+                                                     ticket_command(), draft_command(), changes_command()};
   return kCommands;
 }
 

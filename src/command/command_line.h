@@ -16,7 +16,7 @@ struct OptionInfo {
   Takes takes = Takes::nothing;
   std::string value;               ///< `FILE`
   std::vector<std::string> words;  ///< all values, where it takes words
-  bool list = false;               ///< several of them, parted by commas
+  bool list = false;               ///< several of them: words parted by commas, files one after the other
   std::string excludes;            ///< an option that must not stand beside it, or empty
 };
 

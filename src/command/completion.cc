@@ -2,6 +2,7 @@
 
 #include "command/completion.h"
 
+#include <algorithm>
 #include <vector>
 
 #include "bench/calculator.h"
@@ -69,7 +70,8 @@ std::string valued_options() {
   std::vector<std::string> names;
   const auto add = [&names](const std::vector<OptionInfo>& options) {
     for (const OptionInfo& option : options) {
-      if (option.takes != Takes::nothing) names.push_back(option.name);
+      const bool named = std::find(names.begin(), names.end(), option.name) != names.end();
+      if (option.takes != Takes::nothing && !named) names.push_back(option.name);  // two commands may share one
     }
   };
   add(common_options());

@@ -56,8 +56,9 @@ CLI::Validator one_of(std::vector<std::string> words) {
 
 CLI::Option* add_option(CLI::App& app, const std::string& command, const OptionInfo& info, Given& given) {
   if (info.takes == Takes::nothing) return app.add_flag(info.name, given.flag(command, info.name), info.does);
-  CLI::Option* option = info.list ? app.add_option(info.name, given.words(command, info.name), info.does)->delimiter(',')
+  CLI::Option* option = info.list ? app.add_option(info.name, given.words(command, info.name), info.does)
                                   : app.add_option(info.name, given.word(command, info.name), info.does);
+  if (info.list && info.takes == Takes::words) option->delimiter(',');  // a file may have a comma in its name
   option->type_name(info.value);
   return info.words.empty() ? option : option->check(one_of(info.words));
 }
@@ -168,6 +169,15 @@ Parsed finish(const Given& given, const std::string& command) {
     auto reckon = reckon_options(given);
     if (auto* exit = std::get_if<EarlyExit>(&reckon)) return *exit;
     options.command = std::get<ReckonOptions>(reckon);
+  }
+  if (command == "ticket") {
+    TicketOptions ticket;
+    ticket.watch = given.one("ticket", "WATCH");
+    ticket.to = given.one("ticket", "--to", ticket.to);
+    ticket.stock = given.one("ticket", "--stock");
+    ticket.order = given.all("ticket", "--order");
+    ticket.json = given.has("ticket", "--json");
+    options.command = std::move(ticket);
   }
   if (command == "draft") {
     options.command = DraftOptions{given.one("draft", "KIND"), given.one("draft", "ID"), given.has("draft", "--stdout")};

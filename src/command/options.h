@@ -64,9 +64,17 @@ struct DraftOptions {
   bool to_stdout = false;
 };
 
+struct TicketOptions {
+  std::string watch;  ///< file of the watch
+  std::string to = "out";
+  std::string stock;               ///< file of a drawer, or empty
+  std::vector<std::string> order;  ///< files of further watches
+  bool json = false;
+};
+
 struct Options {
   CommonOptions common;
-  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, ChangesOptions, DraftOptions> command;
+  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, TicketOptions, ChangesOptions, DraftOptions> command;
 };
 
 /// The command line asked for nothing but a text (help, version) or made no sense.

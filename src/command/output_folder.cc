@@ -68,7 +68,7 @@ bool SignalsHeld::is_one_waiting() const {
   return false;
 }
 
-OutputFolder::OutputFolder(fs::path folder) : folder_(std::move(folder)), place_(folder_ / kBookFolder) {
+OutputFolder::OutputFolder(fs::path folder, std::string_view name) : folder_(std::move(folder)), place_(folder_ / name) {
   std::error_code error;
   fs::create_directories(folder_, error);
   if (error || !fs::is_directory(folder_)) {

@@ -6,6 +6,7 @@
 
 #include "page/paper.h"
 #include "page/set_book.h"
+#include "page/set_leaflet.h"
 
 namespace benchleaf::command {
 
@@ -19,6 +20,11 @@ std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findi
 
 page::Document set_on(const model::Book& book, const std::string& paper, const TypeCase& type, report::Findings& findings) {
   return page::set_book(book, page::paper_named(paper).value(), type.fonts, &type.hyphenator, findings);
+}
+
+page::Document set_leaflet_on(const model::Leaflet& leaflet, const std::string& paper, const TypeCase& type,
+                              report::Findings& findings) {
+  return page::set_leaflet(leaflet, page::paper_named(paper).value(), type.fonts, &type.hyphenator, findings);
 }
 
 page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string& paper, const TypeCase& type,

@@ -6,6 +6,7 @@
 
 #include "command/font_files.h"
 #include "model/book.h"
+#include "model/leaflet.h"
 #include "page/display.h"
 #include "page/sheet/set_sheets.h"
 #include "page/text/fonts.h"
@@ -26,6 +27,10 @@ std::optional<TypeCase> open_type_case(const read::FontList& list, report::Findi
 
 /// Sets a book on the paper of that name (`a4`, `letter`).
 page::Document set_on(const model::Book& book, const std::string& paper, const TypeCase& type, report::Findings& findings);
+
+/// Sets a ticket on the paper of that name (`a4`, `letter`).
+page::Document set_leaflet_on(const model::Leaflet& leaflet, const std::string& paper, const TypeCase& type,
+                              report::Findings& findings);
 
 /// Sets a chart on the paper of that name (`a4`, `letter`, `a3`, `tabloid`).
 page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string& paper, const TypeCase& type,

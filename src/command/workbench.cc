@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "command/disk_files.h"
+#include "command/extra_files.h"
 #include "command/schema_folder.h"
 #include "prove/prove.h"
 #include "read/content_reader.h"
@@ -29,6 +30,24 @@ void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes)
   bench.fonts = read::read_fonts(schema, shapes, bench.files, bench.findings);
 }
 
+/// Nobody but the user answers for what was measured on the watch at hand or counted in the drawer.
+void take_as_given(model::Record& record) {
+  for (const std::string& path : record.basis_paths) {
+    if (record.basis_for(path) == nullptr)
+      record.basis.emplace(path, model::Basis{{}, {}, model::Trust::given, {}, record.span_of(path)});
+  }
+}
+
+void take_as_given(model::KnowledgeBase& base, const ExtraRecords& extra) {
+  for (const auto& [path, file] : extra) {
+    const std::string id = fs::path(path).stem().string();
+    if (const auto watch = base.watches.find(id); watch != base.watches.end() && path.rfind("watch/", 0) == 0)
+      take_as_given(watch->second);
+    if (const auto stock = base.stocks.find(id); stock != base.stocks.end() && path.rfind("stock/", 0) == 0)
+      take_as_given(stock->second);
+  }
+}
+
 }  // namespace
 
 std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
@@ -46,7 +65,7 @@ std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
   return bench;
 }
 
-std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options) {
+std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options, const ExtraRecords& extra) {
   std::error_code error;
   const fs::path folder = find_content(options.content);
   if (!fs::is_directory(folder, error)) {
@@ -54,13 +73,14 @@ std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options)
   }
   const SchemaFolder schema = find_schema(options.schema, folder);
   if (schema.path.empty()) return no_schema(schema);
-  const DiskFiles content(folder);
+  const ExtraFiles content(folder, extra);
   if (!content.list()) return Unreadable{"the folder " + folder.generic_string() + " cannot be read"};
 
   Workbench bench;
   read::Shapes shapes;
   read_schema(schema.path, bench, shapes);
   bench.base = read::read_content(content, shapes, bench.files, bench.findings);
+  take_as_given(bench.base, extra);
   bench.derived = derive::derive(bench.base, bench.tables, bench.findings);
   prove::prove(bench.base, bench.tables, bench.derived, bench.findings);
   return bench;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <filesystem>
+#include <map>
 #include <string>
 #include <variant>
 
@@ -29,8 +30,11 @@ struct Unreadable {
   std::string why;
 };
 
-/// Reads schema and content, derives, proves.
-std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options);
+/// Files of elsewhere by the path below the content that they stand for: `watch/quillfen-d-001.yaml`.
+using ExtraRecords = std::map<std::string, std::filesystem::path>;
+
+/// Reads schema and content, derives, proves. A measure of an extra record that states no basis is the user's own: `given`.
+std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options, const ExtraRecords& extra = {});
 
 /// Tables and what records could be read, for a calculator, which names the ones that it lacks: findings are those of the
 /// tables alone, and without a folder of content there are no records.

@@ -20,6 +20,11 @@ Line& Line::fact(const model::Record& record, std::string_view path, std::string
   return *this;
 }
 
+Line& Line::fact(const model::Fact& fact, model::Style style) {
+  runs_.push_back(model::fact_run(fact, style));
+  return *this;
+}
+
 Line& Line::link(std::string_view reference, model::Style style) { return link(desk_.name(reference), reference, style); }
 
 Line& Line::link(std::string words, std::string_view reference, model::Style style) {
@@ -64,6 +69,13 @@ Line& Line::blank(double mm) {
   model::Run run;
   run.kind = model::Run::Kind::blank;
   run.blank_mm = mm;
+  runs_.push_back(std::move(run));
+  return *this;
+}
+
+Line& Line::tick() {
+  model::Run run;
+  run.kind = model::Run::Kind::tick;
   runs_.push_back(std::move(run));
   return *this;
 }

@@ -20,6 +20,7 @@ class Line {
   /// The fact of a record as it is printed; `before` stands in front of it where there is one.
   Line& fact(const model::Record& record, std::string_view path, std::string before = {},
              model::Style style = model::Style::plain);
+  Line& fact(const model::Fact& fact, model::Style style = model::Style::plain);
   /// The name of a record as a link, in print with its page.
   Line& link(std::string_view reference, model::Style style = model::Style::plain);
   /// The same with other words.
@@ -31,6 +32,7 @@ class Line {
   Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);
   Line& sign(Sign sign);
   Line& blank(double mm);
+  Line& tick();
   Line& line_break();
 
   bool empty() const { return runs_.empty(); }

@@ -172,4 +172,16 @@ Markup blank_line(double width_mm) {
   return picture(blank);
 }
 
+Markup tick_box() {
+  constexpr double kSideMm = 3.2;
+  model::Drawing box;
+  box.width_mm = box.height_mm = kSideMm;
+  box.alt = "a box to tick";
+  PathShape square = model::rectangle({0.2, 0.2}, kSideMm - 0.4, kSideMm - 0.4);
+  square.stroke = Ink::ink;
+  square.stroke_mm = 0.25;
+  box.shapes.emplace_back(std::move(square));
+  return picture(box);
+}
+
 }  // namespace benchleaf::html

@@ -17,5 +17,7 @@ Markup used_symbol(const Id& id, const model::Drawing& drawing, ClassName class_
 Markup true_size_bar();
 /// A line to write on.
 Markup blank_line(double width_mm);
+/// A small square to tick.
+Markup tick_box();
 
 }  // namespace benchleaf::html

@@ -100,6 +100,7 @@ class Setter {
       case Run::Kind::verdict: return verdict(run.verdict, set_verdict_words(run), setting_);
       case Run::Kind::line_break: return Element("br");
       case Run::Kind::blank: return blank_line(run.blank_mm);
+      case Run::Kind::tick: return tick_box();
     }
     return {};
   }

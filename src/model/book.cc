@@ -16,7 +16,8 @@ std::string plain_text(const Runs& runs) {
       case Run::Kind::line_break: text += ' '; break;
       case Run::Kind::page_of:  // a page number and a sign say nothing in a bookmark or an index
       case Run::Kind::trust_sign:
-      case Run::Kind::blank: break;
+      case Run::Kind::blank:
+      case Run::Kind::tick: break;
     }
   }
   return text;

@@ -38,6 +38,7 @@ struct Run {
     verdict,     ///< mark of `verdict` before the words in `text`
     line_break,
     blank,  ///< a line to write on, `blank_mm` long
+    tick,   ///< a small square to tick
   };
   Kind kind = Kind::text;
   std::string text;

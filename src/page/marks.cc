@@ -81,4 +81,14 @@ void Words::add_blank(const model::Run& run) {
   add_box(std::move(content), width, share(look_, 0.7), share(look_, 0.2), kLayoutArtifact, {});
 }
 
+void Words::add_tick() {
+  const Length side = share(look_, 0.85);
+  model::PathShape square = model::rectangle({0, -mm_of(side) + 0.3}, mm_of(side), mm_of(side));
+  square.stroke = model::Ink::ink;
+  square.stroke_mm = 0.25;
+  BoxContent content;
+  content.items.push_back({kLayoutArtifact, place_path(square, 1)});
+  add_box(std::move(content), side, side, 0, kLayoutArtifact, {});
+}
+
 }  // namespace benchleaf::page

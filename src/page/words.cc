@@ -36,6 +36,7 @@ Words::Words(Setting& setting, const model::Runs& runs, const Look& look, TagId 
       case model::Run::Kind::trust_sign: add_trust(setting, run, parent); break;
       case model::Run::Kind::verdict: add_verdict(setting, run, parent); break;
       case model::Run::Kind::blank: add_blank(run); break;
+      case model::Run::Kind::tick: add_tick(); break;
       case model::Run::Kind::line_break:
         pieces_.push_back({"\n", style(model::Style::plain), parent, {}, {}, {}});
         links_.push_back(kLayoutArtifact);

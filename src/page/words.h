@@ -41,6 +41,7 @@ class Words {
   void add_verdict(Setting& setting, const model::Run& run, TagId parent);
   void add_slot(Setting& setting, const model::Run& run, TagId parent);
   void add_blank(const model::Run& run);
+  void add_tick();
   TagId link_tag(Setting& setting, const model::Run& run, TagId parent);
   TextStyle style(model::Style wanted) const;
   Strip strip_of(const SetLine& line) const;

@@ -1,0 +1,151 @@
+// ticket: the plan for one watch, as text, PDF and HTML. Everything is made in memory first; only a run without an error touches
+// the folder of tickets.
+
+#include <array>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <system_error>
+#include <utility>
+#include <vector>
+
+#include "command/commands.h"
+#include "command/manifest.h"
+#include "command/output_folder.h"
+#include "command/setting.h"
+#include "command/ticket_written.h"
+#include "command/workbench.h"
+#include "compose/ticket/plan.h"
+#include "html/leaflet.h"
+#include "pdf/writer.h"
+#include "read/two_threads.h"
+#include "report/print.h"
+
+namespace benchleaf::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::array<const char*, 2> kPapers = {"a4", "letter"};
+
+/// The files that the user named, by the records that they stand for.
+struct Named {
+  ExtraRecords records;
+  std::vector<std::string> watches;  ///< ids, the one of the ticket first
+  std::string drawer;                ///< id, or empty
+  std::string problem;               ///< why they cannot be used, or empty
+};
+
+void name_file(const std::string& file, const std::string& kind, Named& named) {
+  std::error_code error;
+  if (!fs::is_regular_file(file, error)) {
+    named.problem = "the file " + file + " cannot be read";
+    return;
+  }
+  const fs::path path(file);
+  const auto [there, is_new] = named.records.emplace(kind + "/" + path.filename().string(), path);
+  if (!is_new && !fs::equivalent(there->second, path, error))
+    named.problem = "two files are called " + path.filename().string() + ": a record is known by the name of its file";
+  if (!is_new && named.problem.empty()) named.problem = "the file " + file + " is named twice";
+}
+
+Named name_files(const TicketOptions& options) {
+  Named named;
+  std::vector<std::string> watches = {options.watch};
+  watches.insert(watches.end(), options.order.begin(), options.order.end());
+  for (const std::string& file : watches) {
+    if (named.problem.empty()) name_file(file, "watch", named);
+    named.watches.push_back(fs::path(file).stem().string());
+  }
+  if (options.stock.empty() || !named.problem.empty()) return named;
+  name_file(options.stock, "stock", named);
+  named.drawer = fs::path(options.stock).stem().string();
+  return named;
+}
+
+/// What check tells of the rest of the content is not asked for here, unless it is an error.
+report::Findings of_concern(const Workbench& bench, const ExtraRecords& records) {
+  report::Findings kept;
+  for (const report::Finding& finding : bench.findings.all()) {
+    bool named = finding.where.file == base::kNoFile;
+    for (const auto& [path, file] : records) named = named || bench.files.path(finding.where.file) == file.generic_string();
+    if (!named && finding.severity != report::Severity::error) continue;
+    report::Finding& copy = kept.add(finding.rule, finding.where, finding.message, finding.hint);
+    copy = finding;
+  }
+  return kept;
+}
+
+std::vector<compose::Plan> make_plans(Workbench& bench, const Named& named) {
+  const auto drawer = bench.base.stocks.find(named.drawer);
+  std::vector<compose::Plan> plans;
+  for (const std::string& id : named.watches) {
+    const auto watch = bench.base.watches.find(id);
+    if (watch == bench.base.watches.end()) continue;
+    plans.push_back(compose::make_plan(bench.base, bench.tables, bench.derived, watch->second,
+                                       drawer == bench.base.stocks.end() ? nullptr : &drawer->second, bench.findings));
+  }
+  return plans;
+}
+
+/// The ticket on both papers and on the screen; incomplete where a finding is an error.
+Files make_files(Workbench& bench, const compose::Plan& plan) {
+  const auto type = open_type_case(bench.fonts, bench.findings);
+  if (!type) return {};
+  const model::Leaflet leaflet = compose::ticket_leaflet(bench.base, bench.tables, bench.derived, plan, bench.findings);
+  const std::string name = "ticket-" + plan.watch;
+  std::array<std::string, kPapers.size()> pages;
+  std::array<report::Findings, kPapers.size()> said;
+  read::on_two_threads(kPapers.size(), [&](std::size_t i) {
+    const page::Document document = set_leaflet_on(leaflet, kPapers[i], *type, said[i]);
+    if (!said[i].has_errors()) pages[i] = pdf::write_pdf(document, type->fonts, {type->bytes.profile.bytes}, said[i]);
+  });
+  Files files;
+  for (std::size_t i = 0; i < kPapers.size(); ++i) {
+    files.emplace(name + "-" + kPapers[i] + ".pdf", std::move(pages[i]));
+    bench.findings.append(std::move(said[i]));
+  }
+  files.emplace(name + ".html", html::render_leaflet(leaflet, bench.findings));
+  return files;
+}
+
+std::string put_in_place(const std::string& folder, const Files& files) {
+  OutputFolder output(folder, kTicketFolder);
+  for (const auto& [name, bytes] : files) output.write(name, bytes);
+  output.commit();
+  return output.problem();
+}
+
+}  // namespace
+
+int run_ticket(const TicketOptions& options, const CommonOptions& common, Terminal& terminal) {
+  const Named named = name_files(options);
+  if (!named.problem.empty()) return terminal.failure(named.problem);
+  auto opened = open_workbench(common, named.records);
+  if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
+  auto& bench = std::get<Workbench>(opened);
+  bench.findings = of_concern(bench, named.records);
+  std::vector<compose::Plan> plans;
+  Files files;
+  if (!bench.findings.has_errors()) plans = make_plans(bench, named);
+  if (!plans.empty()) files = make_files(bench, plans.front());
+  terminal.findings(bench.findings, bench.files);
+  if (bench.findings.has_errors() || plans.size() != named.watches.size()) {
+    terminal.progress("nothing was written: " + report::count_text(bench.findings));
+    return terminal.finish(kExitFindings);
+  }
+  const std::string problem = put_in_place(options.to, files);
+  if (!problem.empty()) return terminal.failure(problem);
+  const std::vector<compose::PlanNeed> order = compose::shopping_list(plans);
+  const bool ordered = !options.order.empty();
+  if (options.json) {
+    terminal.data(plan_json(plans.front(), bench.base, ordered ? &order : nullptr));
+  } else {
+    terminal.data(plan_text(plans.front(), bench.base) + (ordered ? order_text(order, plans.size()) : std::string()));
+  }
+  terminal.progress("ticket of " + plans.front().watch + " in " + (fs::path(options.to) / kTicketFolder).string() + ": " +
+                    report::count_text(bench.findings));
+  return terminal.finish(kExitGood);
+}
+
+}  // namespace benchleaf::command

@@ -1,0 +1,267 @@
+// In: what was found out. Out: the sections that are read before the first step: never, checks, first looks, parts, liquids,
+// ladder, gasket.
+#include <algorithm>
+#include <map>
+
+#include "compose/ticket/planner.h"
+#include "compose/uses.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+void add_once(std::vector<std::string>& list, const std::string& text) {
+  if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(text);
+}
+
+/// Materials of this watch that a liquid could ruin: case, crystal, what stays inside.
+std::vector<std::string> materials_of(const Planner& planner) {
+  std::vector<std::string> materials;
+  std::vector<std::string> parts = case_materials(planner.watch);
+  const std::string crystal = crystal_part(planner, "part/acrylic-crystal");
+  if (planner.crystal() != nullptr) parts.push_back(crystal);
+  parts.insert(parts.end(), planner.watch.inside.begin(), planner.watch.inside.end());
+  for (const std::string& part : parts) {
+    for (const std::string& material : bench::materials_of({planner.desk.records, planner.desk.tables}, part))
+      add_once(materials, material);
+  }
+  return materials;
+}
+
+bool lies_in(const model::Stock* drawer, const std::string& record) {
+  return drawer != nullptr && std::any_of(drawer->items.begin(), drawer->items.end(),
+                                          [&record](const auto& item) { return item.item == record && item.count > 0; });
+}
+
+bool is_needed(const Plan& plan, const std::string& record) {
+  return std::any_of(plan.needs.begin(), plan.needs.end(), [&record](const auto& need) { return need.record == record; });
+}
+
+/// Whether no abrasive of the handbook may touch a material.
+bool bears_no_abrasive(const Desk& desk, const std::string& material) {
+  const auto& verdicts = desk.uses.liquids_on(material);
+  return std::none_of(verdicts.begin(), verdicts.end(), [](const LiquidVerdict& one) {
+    return one.agent.rfind("abrasive/", 0) == 0 && one.item->verdict != model::Verdict::never;
+  });
+}
+
+/// What a liquid is called in a list: `vinegar`; where nothing that cuts is allowed, all of it is one word.
+std::string short_word(const Desk& desk, const std::string& agent, const std::string& material) {
+  const auto liquid = desk.records.chemistries.find(Planner::id_of(agent));
+  if (agent.rfind("chemistry/", 0) == 0 && liquid != desk.records.chemistries.end())
+    return liquid->second.short_name.empty() ? desk.name(agent) : liquid->second.short_name;
+  return bears_no_abrasive(desk, material) ? "every paper, cloth and paste that cuts" : desk.name(agent);
+}
+
+/// One line a material: what never touches it. On the case and the crystal everything counts, on what stays inside what is on the
+/// bench for this plan. A liquid of the drawer that would ruin the case is a finding too.
+void add_banned(Planner& planner, SectionMaker& section) {
+  const std::vector<std::string> of_case = case_materials(planner.watch);
+  const std::vector<std::string> of_crystal =
+      bench::materials_of({planner.desk.records, planner.desk.tables}, crystal_part(planner, "part/acrylic-crystal"));
+  for (const std::string& material : materials_of(planner)) {
+    std::vector<std::string> liquids;
+    const bool on_case = std::find(of_case.begin(), of_case.end(), material) != of_case.end();
+    const bool on_crystal = std::find(of_crystal.begin(), of_crystal.end(), material) != of_crystal.end();
+    for (const LiquidVerdict& verdict : planner.desk.uses.liquids_on(material)) {
+      if (verdict.item->verdict != model::Verdict::never) continue;
+      const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
+      if (on_case || on_crystal || at_hand) add_once(liquids, short_word(planner.desk, verdict.agent, material));
+      const bool liquid = verdict.agent.rfind("chemistry/", 0) == 0;
+      if (on_case && liquid && lies_in(planner.drawer, verdict.agent)) {
+        planner.find(report::Rule::ticket_liquid, "case.surface",
+                     Planner::id_of(verdict.agent) + " lies in the drawer and would ruin " + Planner::id_of(material) + ": " +
+                         verdict.item->why,
+                     "put it away before the work begins");
+      }
+    }
+    if (liquids.empty()) continue;
+    Line line = planner.line();
+    line.verdict(model::Verdict::never, "never").say(" on ").say(planner.desk.name(material), model::Style::bold).say(": ");
+    section.words(line.say(listed(liquids, "; ") + "."));
+  }
+}
+
+/// What somebody else does: what harms, and what needs a machine of its own.
+std::vector<std::string> for_others(const Planner& planner) {
+  std::vector<std::string> list;
+  const auto has = [](const std::vector<std::string>& all, const char* one) {
+    return std::find(all.begin(), all.end(), one) != all.end();
+  };
+  const bool mercury = std::any_of(planner.watch.cells_found.begin(), planner.watch.cells_found.end(), [&](const auto& cell) {
+    return planner.desk.cell(cell) != nullptr && planner.desk.cell(cell)->system.rfind("mercuric", 0) == 0;
+  });
+  if (mercury || has(planner.watch.residues, "residue/mercury-era-deposit"))
+    list.emplace_back(
+        "The old cell or its leak may hold mercury: gloves, a closed bag, and the point that takes hazardous waste.");
+  if (has(planner.watch.inside, "part/luminous-paint"))
+    list.emplace_back(
+        "Luminous paint that nobody knows is left alone: no scraping, no sanding, no blowing; ask the office for radiation.");
+  list.emplace_back("A pressure test is for somebody with the machine. Without one nothing is said about water.");
+  for (const std::string& symptom : planner.watch.symptoms) {
+    const auto found = planner.desk.records.symptoms.find(Planner::id_of(symptom));
+    if (found == planner.desk.records.symptoms.end()) continue;
+    for (const auto& cause : found->second.causes) add_once(list, cause.stop);
+  }
+  return list;
+}
+
+void add_never(Planner& planner) {
+  SectionMaker section(planner, "never", "Never, and not by you");
+  for (const PlanJob& job : planner.plan.jobs) {
+    if (job.held.empty()) continue;
+    Line line = planner.line();
+    line.verdict(model::Verdict::never, "not done").say(" ").say(planner.desk.name(job.procedure), model::Style::bold);
+    section.words(line.say(": " + job.held + "."));
+  }
+  add_banned(planner, section);
+  for (const std::string& symptom : planner.watch.symptoms) {
+    const auto found = planner.desk.records.symptoms.find(Planner::id_of(symptom));
+    if (found == planner.desk.records.symptoms.end()) continue;
+    for (const std::string& never : found->second.never) section.words(never);
+  }
+  for (const std::string& words : for_others(planner)) {
+    Line line = planner.line();
+    section.words(line.say("For somebody else: ", model::Style::bold).say(words));
+  }
+  section.close();
+}
+
+void add_check_list(Planner& planner) {
+  SectionMaker section(planner, "checks", "Find out first");
+  for (const PlanCheck& check : planner.plan.checks) {
+    Line line = planner.line();
+    section.tick(line.say(check.what + ". ", model::Style::bold).say(check.how + " ").blank(30));
+  }
+  section.close();
+}
+
+void add_first_looks(Planner& planner) {
+  SectionMaker section(planner, "before", "Before anything moves");
+  section.tick("Photograph front, back, both sides and the strap ends, with the buttons as they stand.");
+  section.tick(
+      "Back off: photograph cell, strap, insulator and gasket. Sketch every spring with the way it stands and what it touches.");
+  section.tick(
+      "Write down which face of the cell looks up, where the insulator lies, and over what the notch of the back stands.");
+  Line count = planner.line();
+  section.tick(
+      count.say("Cells on the bench, in: ").blank(12).say(" out: ").blank(12).say(". The two agree when the watch is closed."));
+  section.close();
+}
+
+/// A part of its own line: how many, where it lies, what does as well.
+void add_part(Planner& planner, const PlanNeed& need, SectionMaker& section) {
+  Line line = planner.line();
+  line.say(std::to_string(need.count) + " \u00D7 " + need.words, model::Style::bold);
+  if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer: " + need.place);
+  if (planner.drawer != nullptr && need.in_drawer > 0 && need.in_drawer < need.count)
+    line.say(", only " + std::to_string(need.in_drawer) + " in the drawer: " + need.place + "; order the rest");
+  if (planner.drawer != nullptr && need.in_drawer == 0) line.say(", to order");
+  for (const std::string& instead : need.instead) line.say("; or " + instead);
+  section.tick(line.say("."));
+}
+
+void add_list(Planner& planner, const char* head, const std::vector<std::string>& words, SectionMaker& section) {
+  if (words.empty()) return;
+  Line line = planner.line();
+  section.tick(line.say(head, model::Style::bold).say(listed(words, "; ") + "."));
+}
+
+/// What is used up stands by itself; papers, liquids and tools in a line each, and apart what the drawer lacks of them.
+void add_parts(Planner& planner) {
+  SectionMaker section(planner, "parts", planner.drawer == nullptr ? "Get ready" : "From the drawer, and to order");
+  std::vector<std::string> tools;
+  std::vector<std::string> shelf;
+  std::vector<std::string> to_order;
+  for (const PlanNeed& need : planner.plan.needs) {
+    const bool lacks = planner.drawer != nullptr && need.in_drawer == 0;
+    if (need.used_up)
+      add_part(planner, need, section);
+    else if (need.record.rfind("tool/", 0) == 0)
+      add_once(tools, need.words);
+    else
+      add_once(lacks ? to_order : shelf, need.place.empty() ? need.words : need.words + " (" + need.place + ")");
+  }
+  add_list(planner, planner.drawer == nullptr ? "Papers and liquids: " : "In the drawer: ", shelf, section);
+  add_list(planner, "To order, or from the shelf: ", to_order, section);
+  add_list(planner, "Tools: ", tools, section);
+  section.close();
+}
+
+void add_liquids(Planner& planner) {
+  SectionMaker section(planner, "liquids", "Doses and dilutions");
+  for (const PlannedDose& dose : planner.doses) {
+    Line line = planner.line();
+    line.say(sentence_case(planner.desk.name(dose.liquid)), model::Style::bold);
+    line.say(" for 10\u2009mg of " + planner.desk.name(dose.residue) + ", a heap of about 2\u2009mm each way: ");
+    planner.say_fact(line, dose.name + ".swabs").say("; ");
+    planner.say_fact(line, dose.name + ".volume");
+    if (planner.fact(dose.name + ".gas") != nullptr) planner.say_fact(line.say("; gas "), dose.name + ".gas");
+    section.words(line.say(". Swab by swab until it stops fizzing, in the open, then water three times."));
+  }
+  for (const PlanNeed& need : planner.plan.needs) {
+    const auto chemistry = planner.desk.records.chemistries.find(Planner::id_of(need.record));
+    if (need.record.rfind("chemistry/", 0) != 0 || chemistry == planner.desk.records.chemistries.end()) continue;
+    if (chemistry->second.dilute.empty()) continue;
+    Line line = planner.line();
+    section.words(line.say(sentence_case(need.words) + ": ", model::Style::bold).say(chemistry->second.dilute));
+  }
+  section.close();
+}
+
+void add_ladder(Planner& planner) {
+  if (planner.rungs.empty()) return;
+  SectionMaker section(planner, "ladder", "Sanding ladder");
+  Line rungs = planner.line();
+  planner.say_fact(rungs, "scratch-ladder.ladder");
+  section.words(rungs.say(". Wet, each grade across the one before, no pressing."));
+  Line taken = planner.line();
+  planner.say_fact(taken.say("The grades take "), "scratch-ladder.ladder-removal");
+  planner.say_fact(taken.say(", with the scratch "), "scratch-ladder.removal");
+  planner.say_fact(taken.say("; left of the crystal: "), "scratch-ladder.left");
+  section.words(taken.say("."));
+  if (planner.fact("scratch-ladder.still-holds") != nullptr) {
+    Line holds = planner.line();
+    planner.say_fact(holds.say("What is left, under a thumb: "), "scratch-ladder.still-holds");
+    section.words(holds.say("."));
+  }
+  section.close();
+}
+
+void add_gasket(Planner& planner) {
+  if (planner.gasket_sizes.empty()) return;
+  SectionMaker section(planner, "gasket", "Gasket of the back");
+  Line size = planner.line();
+  size.say(sentence_case(planner.desk.name(planner.watch.gasket)) + ": inside ");
+  planner.say_fact(size, "gasket-fit.size").say(" on a seat of ").fact(planner.watch, "gasket-seat");
+  for (const auto& [output, word] :
+       {std::pair{"stretch", "; stretch "}, {"interference", "; interference "}, {"play", "; play "}}) {
+    const std::string name = std::string("gasket-fit.") + output;
+    if (planner.fact(name) != nullptr) planner.say_fact(size.say(word), name);
+  }
+  section.words(size.say("."));
+  const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.watch.gasket));
+  const bool round = series != planner.desk.records.gaskets.end() && series->second.profile == "round";
+  Line groove = planner.line();
+  groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ").blank(18).say(" mm.");
+  if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
+  section.tick(groove);
+  Line measured = planner.line();
+  section.tick(
+      measured.say("Measure the gasket that came out of the bag: inside ").blank(16).say(" mm, section ").blank(16).say(" mm."));
+  section.close();
+}
+
+}  // namespace
+
+void Planner::add_front_sections() {
+  add_never(*this);
+  add_check_list(*this);
+  add_first_looks(*this);
+  add_parts(*this);
+  add_liquids(*this);
+  add_ladder(*this);
+  add_gasket(*this);
+}
+
+}  // namespace benchleaf::compose

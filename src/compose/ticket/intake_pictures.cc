@@ -1,0 +1,113 @@
+// Out: the pictures of the intake card: outlines, and arrows where the callipers go.
+#include "compose/ticket/intake_pictures.h"
+
+#include <utility>
+#include <vector>
+
+#include "compose/sketch.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+using model::Drawing;
+using model::Ink;
+using model::Mm;
+
+constexpr double kWidth = 26;
+constexpr double kHeight = 14;
+constexpr double kPen = 0.3;
+constexpr double kArrow = 1.6;
+
+Drawing sheet(const char* alt) {
+  Drawing drawing;
+  drawing.width_mm = kWidth;
+  drawing.height_mm = kHeight;
+  drawing.alt = alt;
+  return drawing;
+}
+
+void stroke(Drawing& drawing, const std::vector<Mm>& points, double pen = kPen) {
+  model::PathShape path;
+  for (const Mm& point : points)
+    path.steps.push_back({path.steps.empty() ? model::PathStep::Op::move : model::PathStep::Op::line, point, {}, {}});
+  add(drawing, std::move(path), Ink::ink, Ink::none, pen);
+}
+
+void box(Drawing& drawing, Mm at, double width, double height, Ink fill) {
+  add(drawing, model::rectangle(at, width, height, 0.3), Ink::ink, fill, kPen);
+}
+
+/// A measure between two points on a line along one axis.
+void measure(Drawing& drawing, Mm from, Mm to) {
+  const bool across = from.y == to.y;
+  const Mm back = across ? Mm{-1, 0} : Mm{0, -1};
+  const Mm on = across ? Mm{1, 0} : Mm{0, 1};
+  stroke(drawing, {from, to}, 0.25);
+  add_arrow_head(drawing, from, back, kArrow);
+  add_arrow_head(drawing, to, on, kArrow);
+}
+
+std::shared_ptr<const Drawing> done(Drawing drawing) { return std::make_shared<const Drawing>(std::move(drawing)); }
+
+}  // namespace
+
+std::shared_ptr<const Drawing> seat_picture() {
+  Drawing drawing = sheet("A back in section: a boss stands up from it, a measure goes across the outside of the boss.");
+  box(drawing, {2, 11}, 22, 2.2, Ink::dark_fill);
+  box(drawing, {6, 7}, 14, 4, Ink::light_fill);
+  for (const double x : {5.1, 20.9}) add(drawing, model::circle({x, 10}, 0.9), Ink::ink, Ink::ink, kPen);
+  measure(drawing, {6, 4}, {20, 4});
+  for (const double x : {6.0, 20.0}) stroke(drawing, {{x, 3}, {x, 7}}, 0.15);
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> groove_picture() {
+  Drawing drawing = sheet("A groove in section with putty in it: one measure is its depth, one its width.");
+  stroke(drawing, {{2, 6}, {9, 6}, {9, 12}, {17, 12}, {17, 6}, {24, 6}}, 0.6);
+  box(drawing, {9.4, 7.2}, 7.2, 4.5, Ink::light_fill);
+  measure(drawing, {9, 3}, {17, 3});
+  measure(drawing, {20.5, 6}, {20.5, 12});
+  stroke(drawing, {{17, 12}, {22, 12}}, 0.15);
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> crystal_picture() {
+  Drawing drawing = sheet("A crystal from above with a measure across it, and from the side with a measure of its thickness.");
+  add(drawing, model::circle({6.5, 6}, 4.6), Ink::ink, Ink::light_fill, kPen);
+  measure(drawing, {1.9, 12.4}, {11.1, 12.4});
+  box(drawing, {14, 5}, 8, 2.4, Ink::light_fill);
+  measure(drawing, {24.4, 5}, {24.4, 7.4});
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> scratch_picture() {
+  Drawing drawing = sheet("A finger nail drawn over a crystal whose face has a notch, the scratch.");
+  stroke(drawing, {{2, 9}, {12, 9}, {13, 10.6}, {14, 9}, {24, 9}}, 0.5);
+  stroke(drawing, {{2, 13}, {24, 13}}, 0.5);
+  stroke(drawing, {{4, 1}, {10, 4}, {12.6, 8.6}, {8, 7}, {2, 5}}, 0.4);
+  stroke(drawing, {{16, 6}, {21, 6}}, 0.3);
+  add_arrow_head(drawing, {22, 6}, {1, 0}, kArrow);
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> lugs_picture() {
+  Drawing drawing = sheet("A case from above with two lugs; the measure goes from the inside of one to the inside of the other.");
+  box(drawing, {5, 1}, 2.6, 6, Ink::light_fill);
+  box(drawing, {18.4, 1}, 2.6, 6, Ink::light_fill);
+  add(drawing, model::rectangle({3.4, 6}, 19.2, 7.4, 2.4), Ink::ink, Ink::light_fill, kPen);
+  measure(drawing, {7.6, 2.8}, {18.4, 2.8});
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> cell_picture() {
+  Drawing drawing = sheet("A cell from the side, the wide can above, the cap below; one measure is its width, one its height.");
+  box(drawing, {5.6, 9}, 9.6, 2, Ink::paper);
+  box(drawing, {4, 5}, 12.8, 4, Ink::light_fill);
+  measure(drawing, {4, 2.4}, {16.8, 2.4});
+  measure(drawing, {20, 5}, {20, 11});
+  stroke(drawing, {{15.2, 11}, {21.4, 11}}, 0.15);
+  return done(std::move(drawing));
+}
+
+}  // namespace benchleaf::compose

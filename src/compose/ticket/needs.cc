@@ -1,0 +1,142 @@
+// In: the module, the gasket, the ladder, the jobs, the drawer. Out: what the plan needs, with what does as well, and where it
+// lies if it is there.
+#include <algorithm>
+
+#include "base/quantity.h"
+#include "compose/ticket/planner.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+std::string size_of(const Desk& desk, const model::Cell& cell) {
+  const model::Fact* diameter = desk.fact(cell, "size.diameter");
+  const model::Fact* height = desk.fact(cell, "size.height");
+  return diameter == nullptr || height == nullptr ? std::string() : ", " + diameter->printed + " \u00D7 " + height->printed;
+}
+
+std::string system_words(const model::Cell& cell) { return ", " + plain_words(cell.system); }
+
+/// Cells that do as well, by cell-swap: `303 SR44SW, with care: ...`.
+void add_instead(Planner& planner, const model::Cell& cell, PlanNeed& need) {
+  const model::Module* module = planner.module();
+  const std::string lamp = module == nullptr || module->lamp.empty() ? "yes" : module->lamp == "none" ? "no" : "yes";
+  const bench::Result result =
+      bench::reckon("cell-swap", {{"cell", {cell.id, model::Trust::given, {}}}, {"lamp", {lamp, model::Trust::given, {}}}},
+                    {planner.desk.tables, planner.figures});
+  constexpr std::string_view kHead = "candidate.";
+  for (const bench::Output& output : result.outputs) {
+    if (output.name.rfind(kHead, 0) != 0 || output.name.substr(kHead.size()) == cell.id) continue;
+    const bool does = output.printed.rfind("use", 0) == 0 || output.printed.rfind("with care", 0) == 0;
+    if (does && need.instead.size() < 2) need.instead.push_back(output.label + ", " + output.printed);
+  }
+}
+
+void add_cell(Planner& planner, const std::string& reference, int count) {
+  const model::Cell* cell = planner.desk.cell(reference);
+  if (cell == nullptr) return;
+  PlanNeed need;
+  need.record = reference;
+  need.count = count;
+  need.words = planner.desk.name(reference) + size_of(planner.desk, *cell) + system_words(*cell);
+  add_instead(planner, *cell, need);
+  planner.plan.needs.push_back(std::move(need));
+}
+
+void add_cells(Planner& planner) {
+  const model::Module* module = planner.module();
+  if (module == nullptr) return;
+  const int cells = static_cast<int>(module->cells.size());
+  const int each = cells == 0 ? 0 : std::max(1, module->cell_count / cells);
+  for (const std::string& cell : module->cells) add_cell(planner, cell, each);
+}
+
+void add_gasket(Planner& planner) {
+  if (planner.gasket_sizes.empty()) return;
+  PlanNeed need;
+  need.record = planner.watch.gasket;
+  need.size = planner.gasket_sizes.front();
+  need.words = planner.desk.name(planner.watch.gasket) + ", inside " + need.size;
+  for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i)
+    need.instead.push_back("inside " + planner.gasket_sizes[i] + ", within the band, further from the best");
+  planner.plan.needs.push_back(std::move(need));
+}
+
+void add_new_crystal(Planner& planner) {
+  const model::Crystal* crystal = planner.crystal();
+  if (crystal == nullptr || !planner.too_thin) return;
+  PlanNeed need;
+  need.record = crystal->reference();
+  need.words = planner.desk.name(crystal->reference());
+  need.size = planner.watch.crystal_size && is_known(planner.watch.crystal_size->diameter)
+                  ? base::printed(*planner.watch.crystal_size->diameter)
+                  : std::string();
+  if (!need.size.empty()) need.words += ", about " + need.size + " across";
+  if (is_known(crystal->oversize)) need.words += "; measure the bare seat and add " + base::printed(*crystal->oversize);
+  planner.plan.needs.push_back(std::move(need));
+}
+
+void add_papers(Planner& planner) {
+  for (const std::string& grade : planner.rungs) {
+    PlanNeed need;
+    need.record = grade.front() == 'P' ? "abrasive/fepa-p" : std::string("abrasive/") + (grade.front() == 'F' ? "fepa-f" : "jis");
+    need.size = grade;
+    need.used_up = false;
+    need.words = "wet-and-dry paper " + grade;
+    planner.plan.needs.push_back(std::move(need));
+  }
+}
+
+bool is_needed(const Plan& plan, const std::string& record) {
+  return std::any_of(plan.needs.begin(), plan.needs.end(), [&record](const PlanNeed& need) { return need.record == record; });
+}
+
+/// Liquids and tools of the steps that are done.
+void add_bench(Planner& planner) {
+  std::vector<std::string> tools;
+  const auto add = [&planner](const std::string& record) {
+    if (is_needed(planner.plan, record) || planner.desk.records.find(record) == nullptr) return;
+    PlanNeed need;
+    need.record = record;
+    need.used_up = false;
+    need.words = planner.desk.name(record);
+    planner.plan.needs.push_back(std::move(need));
+  };
+  for (const PlanJob& job : planner.plan.jobs) {
+    if (!job.held.empty()) continue;
+    for (const auto& step : job.bound.steps) {
+      for (const std::string& liquid : step.with) {
+        if (liquid.rfind("chemistry/", 0) == 0) add(liquid);
+      }
+      tools.insert(tools.end(), step.tools.begin(), step.tools.end());
+    }
+  }
+  for (const std::string& tool : tools) add(tool);
+}
+
+/// Counts what the drawer holds of each.
+void look_into_drawer(Planner& planner) {
+  if (planner.drawer == nullptr) return;
+  for (PlanNeed& need : planner.plan.needs) {
+    for (const model::Stock::Item& item : planner.drawer->items) {
+      if (item.item != need.record || item.count == 0 || is_past(planner, item)) continue;
+      const std::string size = item.size ? base::printed(*item.size) : item.grade;
+      if (!need.size.empty() && size != need.size) continue;
+      need.in_drawer += item.count;
+      need.place += (need.place.empty() ? "" : "; ") + item.place;
+    }
+  }
+}
+
+}  // namespace
+
+void Planner::add_needs() {
+  add_cells(*this);
+  add_gasket(*this);
+  add_new_crystal(*this);
+  add_papers(*this);
+  add_bench(*this);
+  look_into_drawer(*this);
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,103 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "bench/calculator.h"
+#include "bench/step_checker.h"
+#include "compose/desk.h"
+#include "compose/line.h"
+#include "compose/ticket/plan.h"
+
+namespace benchleaf::compose {
+
+using Words = std::vector<std::pair<std::string, std::string>>;
+
+/// A liquid for a residue, and the name of its facts.
+struct PlannedDose {
+  std::string name;  ///< `crust-dose`
+  std::string residue;
+  std::string liquid;
+};
+
+/// A plan under construction: what it is made from, and what is known so far.
+struct Planner {
+  const Desk& desk;
+  const model::FactBase& figures;  ///< what calculators look up in records
+  const model::Watch& watch;
+  const model::Stock* drawer;
+  Plan plan;
+  std::vector<std::string> cautions_said;
+
+  const model::Module* module() const;
+  const model::Crystal* crystal() const;
+  /// `round-0-7` of `gasket/round-0-7`.
+  static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
+
+  /// Asks a calculator about this watch; its outputs become facts `watch/ID#NAME.OUTPUT`, where NAME is that of the calculator
+  /// unless another is given.
+  bench::Result ask(const std::string& calculator, const Words& words, const std::string& name = {});
+  const model::Fact* fact(const std::string& name) const { return plan.facts.find(watch.reference() + "#" + name); }
+
+  /// Adds a finding at a place of the watch.
+  void find(report::Rule rule, std::string_view path, std::string message, std::string hint);
+
+  Line line() const { return Line(desk); }
+  /// `gasket-fit.stretch` as it is printed, with its sign.
+  Line& say_fact(Line& line, const std::string& name) const;
+
+  // The parts of make_plan, in their order; each reads what the ones before have put into the plan.
+  void add_checks();
+  void reckon_gasket();
+  void reckon_ladder();
+  void add_jobs();
+  void reckon_doses();
+  void reckon_life();
+  void add_needs();
+  void add_front_sections();
+  void add_job_sections();
+  void add_closing_sections();
+
+  /// The plan's own results that later parts ask for.
+  std::vector<std::string> gasket_sizes;  ///< that may sit, the best first
+  std::vector<std::string> rungs;         ///< grades of the ladder, coarsest first
+  std::string no_ladder;                  ///< why there is no ladder, or empty
+  bool too_thin = false;                  ///< whether sanding would leave too little of the crystal
+  std::vector<PlannedDose> doses;
+};
+
+/// A section that grows line by line.
+class SectionMaker {
+ public:
+  SectionMaker(Planner& planner, std::string id, std::string title)
+      : planner_(planner), section_{std::move(id), std::move(title), {}} {}
+  void tick(Line& line);
+  void tick(std::string words);
+  void words(Line& line);
+  void words(std::string words);
+  void step(model::Runs runs);
+  void caution(const std::string& record);
+  bool empty() const { return section_.lines.empty(); }
+  /// Puts it into the plan unless it stayed empty.
+  void close();
+
+ private:
+  Planner& planner_;
+  PlanSection section_;
+};
+
+/// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
+bool is_past(const Planner& planner, const model::Stock::Item& item);
+/// Whether a quantity was measured.
+bool is_known(const std::optional<base::Quantity>& quantity);
+/// The materials of the case of this watch, those of both kinds of case where it is not known.
+std::vector<std::string> case_materials(const model::Watch& watch);
+/// What stands for the crystal in steps that name a part; nothing known counts as the kind that bears least.
+std::string crystal_part(const Planner& planner, const std::string& named);
+/// The procedures for a watch that names none.
+std::vector<model::Watch::Job> usual_jobs(const Planner& planner);
+
+}  // namespace benchleaf::compose

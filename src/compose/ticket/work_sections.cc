@@ -1,0 +1,186 @@
+// In: the judged jobs. Out: a section each, cautions before their steps, the reset behind the cell; then the list before closing,
+// what may be said of water, what goes where, the owner's card.
+#include <algorithm>
+#include <set>
+
+#include "compose/ticket/planner.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+using Step = model::Procedure::Step;
+
+void add_reset(Planner& planner, SectionMaker& section) {
+  const model::Module* module = planner.module();
+  Line line = planner.line();
+  line.say("Reset after the cell. ", model::Style::bold);
+  if (module != nullptr && !module->reset.empty() && module->reset != "none") {
+    section.tick(line.say(module->reset));
+  } else {
+    section.tick(line.say(
+        "None is on record. Look for a pad marked AC, R or reset and join it to plus for two seconds with the bent wire; "
+        "where there is none, the cell comes out for ten minutes and goes in again."));
+  }
+}
+
+bool changes_cell(const PlanJob& job) {
+  return job.procedure == "procedure/change-the-cell" || job.procedure == "procedure/replace-a-mercury-cell";
+}
+
+model::Runs step_runs(const Planner& planner, const Step& step) {
+  Line line = planner.line();
+  line.say(step.text);
+  if (!step.grade.empty()) line.say(" Grade " + step.grade + ".", model::Style::bold);
+  std::vector<std::string> liquids;
+  for (const std::string& liquid : step.with) {
+    const std::string name = planner.desk.name(liquid);
+    const bool said = step.text.find(name) != std::string::npos;
+    if (!said && liquid.rfind("chemistry/", 0) == 0) liquids.push_back(name);
+  }
+  if (!liquids.empty()) line.say(" With " + listed(liquids) + ".", model::Style::bold);
+  if (!step.see.empty()) line.say(" Then: " + step.see, model::Style::italic);
+  return line.take();
+}
+
+void add_job(Planner& planner, const PlanJob& job, int number) {
+  SectionMaker section(planner, "job-" + std::to_string(number), std::to_string(number) + "  " + job.bound.title);
+  if (!job.bound.before.empty()) {
+    Line line = planner.line();
+    section.words(line.say("Before: ", model::Style::bold).say(listed(job.bound.before, "; ") + "."));
+  }
+  for (const std::string& caution : job.bound.cautions) section.caution(caution);
+  for (const Step& step : job.bound.steps) {
+    if (!step.caution.empty())
+      section.caution(step.caution);
+    else
+      section.step(step_runs(planner, step));
+  }
+  if (changes_cell(job)) add_reset(planner, section);
+  if (!job.bound.stop.empty()) {
+    Line line = planner.line();
+    section.words(line.say("Stop if: ", model::Style::bold).say(listed(job.bound.stop, ". Or: ") + "."));
+  }
+  if (!job.bound.done.empty()) {
+    Line line = planner.line();
+    section.tick(line.say("Done: ", model::Style::bold).say(job.bound.done));
+  }
+  section.close();
+}
+
+void add_closing(Planner& planner) {
+  const model::Module* module = planner.module();
+  SectionMaker section(planner, "closing", "Before it is closed, and after");
+  const bool hands = module != nullptr && module->display == "hands";
+  section.tick(hands ? "Every hand moves and touches nothing; the date changes at midnight."
+                     : "Every segment was seen: all at the reset, or each figure from 0 to 9.");
+  section.tick("Each button ten times: ten presses, ten returns.");
+  if (module == nullptr) section.tick("The lamp, if it has one, last of all: the display holds.");
+  if (module != nullptr && module->lamp != "none") section.tick("The lamp last, with the cell that stays in: the figures hold.");
+  Line current = planner.line();
+  current.say("Current ").blank(18).say(" \u00B5A");
+  if (module != nullptr && !module->healthy.empty()) current.say("; healthy is " + module->healthy);
+  if (planner.fact("cell-life.mean-current") != nullptr)
+    planner.say_fact(current.say(" In the mean of a day, lamp and all, "), "cell-life.mean-current").say(".");
+  section.tick(current);
+  Line voltage = planner.line();
+  section.tick(voltage.say("Cell in its place ").blank(18).say(" V."));
+  Line rate = planner.line();
+  section.tick(
+      rate.say("Rate: set at ").blank(22).say(", after a day ").blank(14).say(" s. Half a second a day and less is good."));
+  section.tick(
+      "Fog: on a plate of 40 to 45\u2009\u00B0C until it is warm, one drop of cool water on the crystal for a minute, wiped off; "
+      "clear "
+      "inside, twice running.");
+  section.close();
+}
+
+void add_water(Planner& planner) {
+  SectionMaker section(planner, "water", "What may be said of water");
+  section.caution("caution/not-water-resistant");
+  section.words(
+      "Say: the gasket of the back was renewed and the watch was tried for fog. Say no depth, no pressure and no \"resistant\".");
+  section.close();
+}
+
+/// Whether something that was found comes out of a cell.
+bool has_leaked(const Planner& planner) {
+  return std::any_of(planner.watch.residues.begin(), planner.watch.residues.end(), [&](const std::string& residue) {
+    const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
+    return found != planner.desk.records.residues.end() && !found->second.left_by.empty();
+  });
+}
+
+void add_disposal(Planner& planner) {
+  SectionMaker section(planner, "disposal", "What goes where");
+  std::set<std::string> systems;
+  for (const std::string& cell : planner.watch.cells_found) {
+    if (planner.desk.cell(cell) != nullptr) systems.insert(planner.desk.cell(cell)->system);
+  }
+  section.tick("Old cells: both faces taped at once, into the box for spent cells, to a collection point. Local rules go first.");
+  if (systems.count("lithium-manganese") > 0) section.tick("Lithium cells apart from the rest.");
+  if (has_leaked(planner))
+    section.tick(
+        "Swabs and the leaking cell: each in a sealed bag, marked. From a leak that is not known to be younger than 2016, to the "
+        "point that takes hazardous waste.");
+  for (const PlanNeed& need : planner.plan.needs) {
+    const auto chemistry = planner.desk.records.chemistries.find(Planner::id_of(need.record));
+    if (need.record.rfind("chemistry/", 0) != 0 || chemistry == planner.desk.records.chemistries.end()) continue;
+    if (chemistry->second.waste.empty()) continue;
+    Line line = planner.line();
+    section.words(line.say(sentence_case(need.words) + ": ", model::Style::bold).say(chemistry->second.waste));
+  }
+  section.tick("Old gasket and old crystal: in a bag with the number of the job, to the owner.");
+  section.close();
+}
+
+void add_card(Planner& planner) {
+  SectionMaker section(planner, "card", "Owner's card");
+  Line head = planner.line();
+  section.words(head.say(planner.watch.title).say(". Date ").blank(26));
+  for (const PlanNeed& need : planner.plan.needs) {
+    const model::Cell* cell = planner.desk.cell(need.record);
+    if (cell == nullptr) continue;
+    Line line = planner.line();
+    section.tick(line.say("Cell fitted: ", model::Style::bold).say(std::to_string(need.count) + " \u00D7 " + need.words + "."));
+  }
+  if (planner.module() == nullptr) {
+    Line line = planner.line();
+    section.tick(line.say("Cell fitted: ", model::Style::bold).blank(24).say(" system ").blank(20));
+  }
+  Line life = planner.line();
+  life.say("Change it after: ", model::Style::bold);
+  if (planner.fact("cell-life.life") != nullptr)
+    section.tick(planner.say_fact(life, "cell-life.life").say(", or when it stops; a spent cell leaks. Month ").blank(18));
+  else
+    section.tick(life.say("by the current that was measured, at the latest in two years. Month ").blank(18));
+  Line replaced = planner.line();
+  replaced.say("Replaced: ", model::Style::bold);
+  for (const PlanNeed& need : planner.plan.needs) {
+    if (need.used_up && planner.desk.cell(need.record) == nullptr) replaced.say(need.words + "; ");
+  }
+  section.tick(replaced.blank(34));
+  Line left = planner.line();
+  section.tick(left.say("Left as it was: ", model::Style::bold).blank(40));
+  Line water = planner.line();
+  section.words(water.say("Not water resistant.", model::Style::bold).say(" Keep it away from water, whatever its back says."));
+  section.close();
+}
+
+}  // namespace
+
+void Planner::add_job_sections() {
+  int number = 0;
+  for (const PlanJob& job : plan.jobs) {
+    if (job.held.empty()) add_job(*this, job, ++number);
+  }
+}
+
+void Planner::add_closing_sections() {
+  add_closing(*this);
+  add_water(*this);
+  add_disposal(*this);
+  add_card(*this);
+}
+
+}  // namespace benchleaf::compose
