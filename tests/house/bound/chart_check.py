@@ -23,7 +23,8 @@ CAPTION, WORDS, LOOK_UP, TRADE_NUMBER = 9.5, 11.2, 14.0, 18.0
 LEADING = 1.15  # baseline to baseline by size of type: common practice, no source
 BETWEEN_MM = 2
 LINE = 0.25  # pt: common practice of print shops, no source
-COVER = 0.8
+COVER = 0.8  # of the live area by the boxes of the panels, as MANIFEST tells
+INKED = 0.75  # of it on the rendering, so that no box is a box of air
 # Paper nearer than this to ink belongs to a panel; columns of a table and unknown squares of a matrix are no further apart.
 REACH_MM = 10
 SIDES = 2
@@ -78,7 +79,7 @@ def type_faults(words, keys, height):
         text = word["text"].strip()
         if text in keys.numbers and word["size"] < TRADE_NUMBER - 0.01:
             yield f'number "{word["text"]}" is set at {word["size"]:.2f} pt'
-        is_key = text in keys.rows or (text in keys.heads and word["width"] == 0)
+        is_key = (text in keys.rows and text not in keys.titles) or (text in keys.heads and word["width"] == 0)
         if is_key and text[:1].isupper() and word["size"] < LOOK_UP - 0.01:
             yield f'key "{word["text"]}" is set at {word["size"]:.2f} pt'
 
@@ -171,8 +172,8 @@ def page_faults(pdf, number, page, keys):
     if len(words) < FEWEST:
         yield f"only {len(words)} words"
     covered = cover(pdf, number, page)
-    if covered < COVER:
-        yield f"panels cover only {covered:.0%} of the live area"
+    if covered < INKED:
+        yield f"ink and what is near it fill only {covered:.1%} of the live area"
 
 
 def faults_of(pdf, keys):
@@ -184,12 +185,24 @@ def faults_of(pdf, keys):
         yield from (f"{pdf.name} side {number}: {fault}" for fault in page_faults(pdf, number, page, keys))
 
 
+def cover_faults(manifest, charts):
+    """What each side says of itself: `type NAME side 1 ... covers 97 % ...`."""
+    told = {(name, int(side)): int(share) for name, side, share in
+            re.findall(r"^type (\S+) side (\d) .* covers (\d+) % ", manifest, re.M)}
+    for pdf in charts:
+        for side in range(1, SIDES + 1):
+            share = told.get((pdf.name, side))
+            if share is None or share < 100 * COVER:
+                yield f"{pdf.name} side {side}: panels cover {share} % of the live area"
+
+
 def main(folder, content):
     keys = keys_of(content)
     charts = sorted(folder.glob("chart-*.pdf"))
     found = [] if len(charts) >= 10 else [f"only {len(charts)} charts"]
     for pdf in charts:
         found += faults_of(pdf, keys)
+    found += cover_faults((folder / "MANIFEST").read_text(encoding="utf-8"), charts)
     tools.finish(found, f"{len(charts)} charts")
 
 

@@ -137,6 +137,20 @@ class Charts(unittest.TestCase):
         page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}
         self.assertEqual([fault.split('"')[1] for fault in chart_check.edge_faults(page)], ["out", "low"])
 
+    def test_a_side_that_covers_too_little_or_says_nothing_is_found(self):
+        charts = [pathlib.Path("chart-a-a4.pdf")]
+        told = "type chart-a-a4.pdf side 1 words 12 pt columns 2 covers {} % limited by\ntype chart-a-a4.pdf side 2 words 12 pt columns 2 covers 90 % limited by\n"
+        self.assertEqual(list(chart_check.cover_faults(told.format(80), charts)), [])
+        self.assertEqual(len(list(chart_check.cover_faults(told.format(79), charts))), 1)
+        self.assertEqual(len(list(chart_check.cover_faults("", charts))), 2)
+
+    def test_a_chart_may_have_the_unit_in_a_head_and_nothing_else(self):
+        facts = {"cell/a#size.height": "5.4 mm"}
+        bare = fact_check.without_unit(facts)
+        self.assertEqual(fact_check.faults_of("c", [("cell/a#size.height", "5.4")], facts, bare), [])
+        self.assertEqual(len(fact_check.faults_of("c", [("cell/a#size.height", "5.5")], facts, bare)), 1)
+        self.assertEqual(len(fact_check.faults_of("h", [("cell/a#size.height", "5.4")], facts)), 1)
+
     def test_wrong_paper_is_found(self):
         self.assertEqual(list(chart_check.paper_faults("a4", {"width": 595.276, "height": 841.89})), [])
         self.assertEqual(len(list(chart_check.paper_faults("a3", {"width": 595.276, "height": 841.89}))), 1)
