@@ -66,6 +66,19 @@ class Questions(unittest.TestCase):
         self.assertEqual(look_up(self.program, self.content, self.schema, ["helicopter", "gearbox"]), [])
 
 
+class Readme(unittest.TestCase):
+    """What the README shows of an answer is the answer."""
+
+    def test_the_sample_is_what_find_prints(self):
+        text = (ROOT / "README.md").read_text(encoding="utf-8")
+        block = re.search(r"^    benchleaf find (\S+)\n\n((?:    .*\n)+)", text, re.M)
+        self.assertIsNotNone(block)
+        shown = "".join(line[4:] for line in block[2].splitlines(keepends=True))
+        run = subprocess.run([Questions.program, "--content", Questions.content, "--schema", Questions.schema, "--quiet", "find", block[1]],
+                             capture_output=True, text=True, check=True)
+        self.assertEqual(shown, run.stdout)
+
+
 if __name__ == "__main__":
     Questions.program, Questions.content, Questions.schema = sys.argv[1:4]
     unittest.main(argv=sys.argv[:1])
