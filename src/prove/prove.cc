@@ -38,6 +38,7 @@ constexpr Check kChecks[] = {
     check_basis_fits_its_source,
     check_sources_are_current,
     check_source_dates,
+    check_reading_is_dated,
     check_sources_are_cited,
     check_trust_has_a_source,
     check_licences,

@@ -10,6 +10,7 @@ namespace benchleaf::prove {
 void check_basis_fits_its_source(const Proof& proof);
 void check_sources_are_current(const Proof& proof);
 void check_source_dates(const Proof& proof);
+void check_reading_is_dated(const Proof& proof);
 void check_sources_are_cited(const Proof& proof);
 void check_trust_has_a_source(const Proof& proof);
 void check_licences(const Proof& proof);

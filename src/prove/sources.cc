@@ -117,6 +117,16 @@ void check_source_dates(const Proof& proof) {
   }
 }
 
+void check_reading_is_dated(const Proof& proof) {
+  if (!is_whole_book(proof)) return;
+  for (const auto& [id, source] : proof.base.sources) {
+    const bool silent = source.root.find("date-read") == nullptr && source.usable("read") && source.usable("kind");
+    if (!silent || source.read.empty() || source.work == "practice") continue;
+    proof.findings.add(Rule::source_read_date, source.span_of("read"), "it says what was read and not when",
+                       "add date-read: with the day on which it was read");
+  }
+}
+
 void check_sources_are_cited(const Proof& proof) {
   if (!is_whole_book(proof)) return;
   std::set<std::string> cited;
