@@ -5,6 +5,21 @@
 
 namespace benchleaf::compose {
 
+model::Drawing picture(double width_mm, double height_mm, const char* alt) {
+  model::Drawing drawing;
+  drawing.width_mm = width_mm;
+  drawing.height_mm = height_mm;
+  drawing.alt = alt;
+  return drawing;
+}
+
+void add_line(model::Drawing& drawing, const std::vector<model::Mm>& points, double pen_mm) {
+  using Op = model::PathStep::Op;
+  model::PathShape path;
+  for (const model::Mm& point : points) path.steps.push_back({path.steps.empty() ? Op::move : Op::line, point, {}, {}});
+  add(drawing, std::move(path), model::Ink::ink, model::Ink::none, pen_mm);
+}
+
 void add(model::Drawing& drawing, model::PathShape shape, model::Ink stroke, model::Ink fill, double stroke_mm) {
   shape.stroke = stroke;
   shape.fill = fill;

@@ -19,25 +19,13 @@ constexpr double kWidth = 24;
 constexpr double kHeight = 15;
 constexpr double kPen = 0.3;
 
-Drawing sheet(const char* alt) {
-  Drawing drawing;
-  drawing.width_mm = kWidth;
-  drawing.height_mm = kHeight;
-  drawing.alt = alt;
-  return drawing;
-}
+Drawing sheet(const char* alt) { return picture(kWidth, kHeight, alt); }
 
 void box(Drawing& drawing, Mm at, double width, double height, Ink fill = Ink::none, double corner = 0.3) {
   add(drawing, model::rectangle(at, width, height, corner), Ink::ink, fill, kPen);
 }
 
-void stroke(Drawing& drawing, const std::vector<Mm>& points, double pen = kPen) {
-  model::PathShape path;
-  for (const Mm& point : points) {
-    path.steps.push_back({path.steps.empty() ? model::PathStep::Op::move : model::PathStep::Op::line, point, {}, {}});
-  }
-  add(drawing, std::move(path), Ink::ink, Ink::none, pen);
-}
+void stroke(Drawing& drawing, const std::vector<Mm>& points, double pen = kPen) { add_line(drawing, points, pen); }
 
 void arrow(Drawing& drawing, Mm from, Mm to, Mm way) {
   stroke(drawing, {from, to}, 0.4);

@@ -19,20 +19,9 @@ constexpr double kHeight = 14;
 constexpr double kPen = 0.3;
 constexpr double kArrow = 1.6;
 
-Drawing sheet(const char* alt) {
-  Drawing drawing;
-  drawing.width_mm = kWidth;
-  drawing.height_mm = kHeight;
-  drawing.alt = alt;
-  return drawing;
-}
+Drawing sheet(const char* alt) { return picture(kWidth, kHeight, alt); }
 
-void stroke(Drawing& drawing, const std::vector<Mm>& points, double pen = kPen) {
-  model::PathShape path;
-  for (const Mm& point : points)
-    path.steps.push_back({path.steps.empty() ? model::PathStep::Op::move : model::PathStep::Op::line, point, {}, {}});
-  add(drawing, std::move(path), Ink::ink, Ink::none, pen);
-}
+void stroke(Drawing& drawing, const std::vector<Mm>& points, double pen = kPen) { add_line(drawing, points, pen); }
 
 void box(Drawing& drawing, Mm at, double width, double height, Ink fill) {
   add(drawing, model::rectangle(at, width, height, 0.3), Ink::ink, fill, kPen);
