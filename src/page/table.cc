@@ -177,6 +177,10 @@ class TableSetter {
                             "leave a column out, or shorten its longest word");
     }
     Length spare = room - (all_high <= room ? all_high : all_low);
+    // Columns that may stand close stand no closer than they must.
+    const Length apart = std::max<Length>(0, from_mm(kGapMm) - gap);
+    const Length wider = count > 1 && spare > 0 ? std::min(apart, spare / 2 / static_cast<Length>(count - 1)) : 0;
+    spare -= wider * static_cast<Length>(count - 1);
     if (all_high <= room) {
       // What is left goes to the last column of words, so that signs stand at the right edge.
       for (std::size_t i = count; i-- > 0;) {
@@ -195,7 +199,7 @@ class TableSetter {
     Length x = 0;
     for (std::size_t i = 0; i < count; ++i) {
       grid_.left.push_back(x);
-      x += grid_.width[i] + gap;
+      x += grid_.width[i] + gap + wider;
     }
   }
 
