@@ -25,26 +25,19 @@ Unreadable no_schema(const SchemaFolder& schema) {
 
 void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes) {
   const DiskFiles schema(folder);
+  bench.schema = folder;
   shapes = read::load_shapes(schema, bench.files, bench.findings);
   bench.tables = read::read_tables(schema, shapes, bench.files, bench.findings);
   bench.fonts = read::read_fonts(schema, shapes, bench.files, bench.findings);
-}
-
-/// Nobody but the user answers for what was measured on the watch at hand or counted in the drawer.
-void take_as_given(model::Record& record) {
-  for (const std::string& path : record.basis_paths) {
-    if (record.basis_for(path) == nullptr)
-      record.basis.emplace(path, model::Basis{{}, {}, model::Trust::given, {}, record.span_of(path)});
-  }
 }
 
 void take_as_given(model::KnowledgeBase& base, const ExtraRecords& extra) {
   for (const auto& [path, file] : extra) {
     const std::string id = fs::path(path).stem().string();
     if (const auto watch = base.watches.find(id); watch != base.watches.end() && path.rfind("watch/", 0) == 0)
-      take_as_given(watch->second);
+      model::take_as_given(watch->second);
     if (const auto stock = base.stocks.find(id); stock != base.stocks.end() && path.rfind("stock/", 0) == 0)
-      take_as_given(stock->second);
+      model::take_as_given(stock->second);
   }
 }
 

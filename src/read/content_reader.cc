@@ -9,9 +9,9 @@
 
 #include "read/checked_file.h"
 #include "read/content_files.h"
-#include "read/decode.h"
 #include "read/record_builder.h"
 #include "read/record_names.h"
+#include "read/typed_record.h"
 
 namespace benchleaf::read {
 
@@ -96,7 +96,8 @@ class ContentReader {
     handbook.file = checked.file;
     handbook.root = std::move(checked.root);
     handbook.unusable = std::move(checked.report.unusable);
-    const DecodeContext context = resolve(names_, checked.report, handbook.unusable, handbook.references);
+    resolve(names_, checked.report, handbook.references);
+    const DecodeContext context = context_of(handbook.unusable, handbook.references);
     decode(Fields(handbook.root, {}, context), handbook);
   }
 

@@ -233,7 +233,8 @@ void add_gasket(Planner& planner) {
   SectionMaker section(planner, "gasket", "Gasket of the back");
   Line size = planner.line();
   size.say(sentence_case(planner.desk.name(planner.watch.gasket)) + ": inside ");
-  planner.say_fact(size, "gasket-fit.size").say(" on a seat of ").fact(planner.watch, "gasket-seat");
+  planner.say_fact(size, "gasket-fit.size");
+  if (const model::Fact* seat = planner.fact("gasket-seat")) size.say(" on a seat of ").fact(*seat);
   for (const auto& [output, word] :
        {std::pair{"stretch", "; stretch "}, {"interference", "; interference "}, {"play", "; play "}}) {
     const std::string name = std::string("gasket-fit.") + output;

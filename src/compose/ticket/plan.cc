@@ -78,6 +78,7 @@ Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables,
   planner.plan.number = watch.number;
   planner.plan.title = watch.title;
   if (drawer != nullptr) planner.plan.drawer = drawer->id;
+  derive::add_stated_facts(watch, planner.plan.facts);
   planner.add_checks();
   planner.reckon_gasket();
   planner.reckon_ladder();
