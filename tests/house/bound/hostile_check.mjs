@@ -1,5 +1,6 @@
-// hostile_check.mjs PROGRAM: forty strings that would be markup, script or an address if anything took them for it, put into every
-// field of prose of a record of each kind (npm yaml writes them). The bound pages, the single file and the search show them as text, in Chromium.
+// hostile_check.mjs PROGRAM [ROUNDS]: forty strings that would be markup, script or an address if anything took them for it, put into every
+// field of prose of a record of each kind (npm yaml writes them). The bound pages, the single file and the search show them as text, in Chromium, and so does
+// a ticket that is planned of them. Each round gives each field the next string; after forty every field has had all.
 import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -52,20 +53,27 @@ function spoiled(text, next) {
 }
 
 const folder = mkdtempSync(path.join(os.tmpdir(), 'hostile-'));
-cpSync('content', path.join(folder, 'content'), { recursive: true });
-const spoiledPages = new Map();
-let number = 0;
-for (const kind of KINDS) {
-  const name = readdirSync(path.join('content', kind)).sort()[0];
-  const file = path.join(folder, 'content', kind, name);
-  const { text, used } = spoiled(readFileSync(file, 'utf8'), () => STRINGS[number++ % STRINGS.length]);
-  writeFileSync(file, text);
-  put += used.length;
-  spoiledPages.set(`${kind}/${name.replace('.yaml', '.html')}`, used);
+const site = path.join(folder, 'out/handbook');
+
+/** The content with hostile records, bound; the pages of those records and what was put into them. */
+function bindSpoiled(round) {
+  rmSync(path.join(folder, 'content'), { recursive: true, force: true });
+  cpSync('content', path.join(folder, 'content'), { recursive: true });
+  const pages = new Map();
+  let number = round;
+  for (const kind of KINDS) {
+    const name = readdirSync(path.join('content', kind)).sort()[0];
+    const file = path.join(folder, 'content', kind, name);
+    const { text, used } = spoiled(readFileSync(file, 'utf8'), () => STRINGS[number++ % STRINGS.length]);
+    writeFileSync(file, text);
+    put += used.length;
+    pages.set(`${kind}/${name.replace('.yaml', '.html')}`, used);
+  }
+  hold(`${number - round} strings are put in, each of the ${STRINGS.length} at least once`, number - round >= STRINGS.length);
+  const bound = spawnSync(program, ['bind', 'content', '--only', 'html', '--to', 'out', '--quiet', '--schema', path.resolve('schema')], { cwd: folder, encoding: 'utf8' });
+  hold(`the content is bound: ${bound.stderr.split('\n').filter((line) => /: error:/.test(line)).slice(0, 5).join('\n')}`, bound.status === 0);
+  return bound.status === 0 ? pages : null;
 }
-hold(`${put} strings were put in, each of the ${STRINGS.length} at least once`, put >= STRINGS.length);
-const bound = spawnSync(program, ['bind', 'content', '--only', 'html', '--to', 'out', '--quiet', '--schema', path.resolve('schema')], { cwd: folder, encoding: 'utf8' });
-hold(`the content is bound: ${bound.stderr.split('\n').filter((line) => /: error:/.test(line)).slice(0, 5).join('\n')}`, bound.status === 0);
 
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
 const page = await (await browser.newContext({ offline: true })).newPage();
@@ -73,23 +81,27 @@ page.on('dialog', (dialog) => { hold(`a dialog: ${dialog.message()}`, false); di
 page.on('request', (request) => hold(`asked for ${request.url()}`, /^(file|data):/.test(request.url())));
 page.on('pageerror', (error) => hold(`${page.url()}: ${error.message}`, false));
 const plain = (text) => text.replace(/\s+/g, '');
-const site = path.join(folder, 'out/handbook');
 
 async function hasNoHit(what) {
   hold(`${what} runs nothing of a record`, await page.evaluate(() => window.hit === undefined));
   hold(`${what} has no element of a record`, (await page.locator('iframe, object, embed, form:not(.calculator), base, img, video, math').count()) === 0);
 }
 
-if (bound.status === 0) {
-  for (const [name, used] of spoiledPages) {
+const addressOf = (name) => pathToFileURL(path.join(site, name)).href;
+
+async function lookAtEntries(pages) {
+  for (const [name, used] of pages) {
     if (!existsSync(path.join(site, 'html', name))) continue;
-    await page.goto(pathToFileURL(path.join(site, 'html', name)).href);
+    await page.goto(addressOf(`html/${name}`));
     await hasNoHit(name);
     const text = plain(await page.evaluate(() => document.body.textContent));
     for (const one of new Set(used)) looked += text.includes(plain(one)) ? 1 : 0;
   }
+}
+
+async function lookAtSearchAndWhole() {
   for (const name of ['html/index.html', 'html/contents.html', 'handbook.html']) {
-    await page.goto(pathToFileURL(path.join(site, name)).href);
+    await page.goto(addressOf(name));
     for (const query of ['script', 'window.hit', 'bold']) {
       await page.fill('#search_field', query);
       await page.waitForFunction(() => document.querySelector('.search-status').textContent !== '');
@@ -98,6 +110,29 @@ if (bound.status === 0) {
   }
   const whole = plain(await page.evaluate(() => document.body.textContent));
   for (const one of STRINGS) hold(`shown as text: ${one}`, whole.includes(plain(one)));
+}
+
+/** The form shows hostile records to choose from, and plans a watch whose owner says all of it. */
+async function lookAtTicket() {
+  await page.goto(addressOf('html/ticket.html'));
+  await page.waitForSelector('.ticket-form');
+  await hasNoHit('the ticket form');
+  const half = STRINGS.length / 2;
+  await page.fill('#answer-found', STRINGS.slice(0, half).join(' '));
+  await page.fill('#answer-wants', STRINGS.slice(half).join(' '));
+  await page.click('.ticket-form button[type=submit]');
+  await page.waitForSelector('.plan:not([hidden]) .ticket h3', { timeout: 60000 });
+  await hasNoHit('a planned ticket');
+  const text = plain(await page.locator('.ticket').textContent());
+  for (const one of STRINGS) hold(`shown as text on the ticket: ${one}`, text.includes(plain(one)));
+}
+
+for (let round = 0; round < Number(process.argv[3] ?? 1); ++round) {
+  const pages = bindSpoiled(round);
+  if (pages === null) break;
+  await lookAtEntries(pages);
+  await lookAtSearchAndWhole();
+  if (round === 0) await lookAtTicket();
 }
 await browser.close();
 rmSync(folder, { recursive: true });
