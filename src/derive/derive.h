@@ -22,7 +22,8 @@ struct Derived {
 /// Knowledge base and tables to facts: stated facts, table rows, derived facts, in a stable order.
 Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings& findings);
 
-/// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each.
+/// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each; `overlay` only where one has the
+/// record.
 std::string facts_jsonl(const model::FactBase& facts);
 
 }  // namespace benchleaf::derive
