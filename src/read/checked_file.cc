@@ -38,6 +38,10 @@ void check_file(std::string_view text, const FileForm& form, CheckedFile& checke
   if (!tree.root || shape == form.shapes.end()) return;  // a missing shape has been told
   checked.root = std::move(*tree.root);
   rename_fields(name, is_head ? format_of(checked.root, form.format) : form.format, form.renamed, checked.root, findings);
+  if (!checked.body.empty()) {
+    checked.body =
+        with_renamed_links(std::move(checked.body), checked.file, checked.body_line, form.format, form.renamed, findings);
+  }
   checked.report = check_shape(shape->second, checked.root, tree.refused, findings);
   checked.usable = checked.root.type == model::NodeType::mapping;
 }

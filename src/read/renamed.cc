@@ -7,6 +7,7 @@
 
 #include "read/decode_fields.h"
 #include "read/schema_file.h"
+#include "read/source_text.h"
 
 namespace benchleaf::read {
 
@@ -35,6 +36,20 @@ Member* member_of(Node& node, std::string_view key) {
 /// `size.across` and `size.across.x` where the path is `size.across`.
 bool begins_with_path(const std::string& text, const std::string& path) {
   return text.compare(0, path.size(), path) == 0 && (text.size() == path.size() || text.at(path.size()) == '.');
+}
+
+void tell_renamed(const RenamedField& field, const base::Span& where, const std::string& was, const std::string& now,
+                  report::Findings& findings) {
+  findings.add(report::Rule::content_renamed, where,
+               "found " + was + ", which is called " + now + " since format " + std::to_string(field.since),
+               "write " + now + "; when no old name is left, put the new format into the head");
+}
+
+/// `size.across`; a path through a list has no single name.
+std::string path_to(const RenamedField& field, const std::string& name) {
+  std::string path;
+  for (const std::string& step : field.where) path += step + ".";
+  return path + name;
 }
 
 /// One renaming in one file.
@@ -83,9 +98,7 @@ class Renaming {
   }
 
   void tell(const base::Span& where, const std::string& was, const std::string& now) {
-    findings_.add(report::Rule::content_renamed, where,
-                  "found " + was + ", which is called " + now + " since format " + std::to_string(field_.since),
-                  "write " + now + "; when no old name is left, put the new format into the head");
+    tell_renamed(field_, where, was, now, findings_);
   }
 
   const RenamedField& field_;
@@ -108,6 +121,24 @@ Renamed read_renamed(const FileSource& schema, const Shapes& shapes, base::FileT
                               field.count("since", renamed.format)});
   }
   return renamed;
+}
+
+std::string with_renamed_links(std::string body, base::FileId file, int first_line, int format, const Renamed& renamed,
+                               report::Findings& findings) {
+  for (const RenamedField& field : renamed.fields) {
+    if (format >= field.since) continue;
+    const std::string was = path_to(field, field.was);
+    const std::string start = "](" + field.kind + "/";
+    for (std::size_t at = body.find(start); at != std::string::npos; at = body.find(start, at + start.size())) {
+      const std::size_t end = std::min(body.find(')', at), body.size());
+      const std::size_t hash = body.find('#', at);
+      if (hash >= end || !begins_with_path(body.substr(hash + 1, end - hash - 1), was)) continue;
+      tell_renamed(field, SourceText(body, file, first_line).span(hash + 1, was.size()), was, path_to(field, field.now),
+                   findings);
+      body.replace(hash + 1, was.size(), path_to(field, field.now));
+    }
+  }
+  return body;
 }
 
 void rename_fields(std::string_view kind, int format, const Renamed& renamed, Node& root, report::Findings& findings) {

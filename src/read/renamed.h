@@ -34,4 +34,9 @@ Renamed read_renamed(const FileSource& schema, const Shapes& shapes, base::FileT
 /// `basis` and `conflicts` that begin with one. Where both names stand, nothing is renamed and the shape refuses the old one.
 void rename_fields(std::string_view kind, int format, const Renamed& renamed, model::Node& root, report::Findings& findings);
 
+/// The same for the facts that a page of an older format asks for, `](cell/sr754w#across)`: the body with the paths of today.
+/// Places of later findings count the new words of the same line.
+std::string with_renamed_links(std::string body, base::FileId file, int first_line, int format, const Renamed& renamed,
+                               report::Findings& findings);
+
 }  // namespace benchleaf::read
