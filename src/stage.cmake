@@ -10,16 +10,22 @@ foreach(line IN LISTS table)
   set(BENCHLEAF_ALLOWED_${folder} "${words}")
 endforeach()
 
-# benchleaf_stage(FOLDER SOURCES a.cc sub/b.cc ... LINKS base model external::fmt ...)
+# benchleaf_stage(FOLDER SOURCES a.cc sub/b.cc ... NATIVE c.cc ... LINKS base model external::fmt ...)
 #
-# The library of one folder. SOURCES is every .cc of the folder but those called main.cc, relative to it. LINKS names folders of ours
-# (passed on to whoever links this one) and external:: libraries (kept to this one).
+# The library of one folder. SOURCES and NATIVE together are every .cc of the folder but those called main.cc, relative to it; the
+# page's build takes SOURCES alone, and no library of others. LINKS names folders of ours (passed on to whoever links this one) and
+# external:: libraries (kept to this one).
 function(benchleaf_stage folder)
-  cmake_parse_arguments(PARSE_ARGV 1 stage "" "" "SOURCES;LINKS")
+  cmake_parse_arguments(PARSE_ARGV 1 stage "" "" "SOURCES;NATIVE;LINKS")
   if(stage_UNPARSED_ARGUMENTS)
     message(FATAL_ERROR "src/${folder}: unexpected ${stage_UNPARSED_ARGUMENTS}")
   endif()
-  benchleaf_check_sources(${folder} "${stage_SOURCES}")
+  benchleaf_check_sources(${folder} ${stage_SOURCES} ${stage_NATIVE})
+  if(EMSCRIPTEN)
+    list(FILTER stage_LINKS EXCLUDE REGEX "^external::")
+  else()
+    list(APPEND stage_SOURCES ${stage_NATIVE})
+  endif()
   add_library(benchleaf_${folder} STATIC ${stage_SOURCES})
   target_include_directories(benchleaf_${folder} PUBLIC "${PROJECT_SOURCE_DIR}/src")
   target_link_libraries(benchleaf_${folder} PRIVATE benchleaf_options)
@@ -35,7 +41,8 @@ function(benchleaf_stage folder)
 endfunction()
 
 # An explicit list is read in review; the folder is what counts. They must say the same.
-function(benchleaf_check_sources folder listed)
+function(benchleaf_check_sources folder)
+  set(listed ${ARGN})
   file(GLOB_RECURSE found CONFIGURE_DEPENDS RELATIVE "${CMAKE_CURRENT_SOURCE_DIR}" "${CMAKE_CURRENT_SOURCE_DIR}/*.cc")
   list(FILTER found EXCLUDE REGEX "(^|/)main\\.cc$")  # of a program of its own
   foreach(source IN LISTS found)

@@ -1,15 +1,14 @@
 // In and out: figures of records and their line format.
 //   benchleaf-figures 1
 //   id  trust  unit  value  low  high  printed        (an empty part: none)
-// Parts are parted by tabs; none of them holds a tab or a line end.
+// Parts stand between tabs, as base/line_parts.h writes them.
 
 #include "bench/figure_lines.h"
 
-#include <algorithm>
 #include <cstddef>
 #include <utility>
-#include <vector>
 
+#include "base/line_parts.h"
 #include "base/number.h"
 
 namespace benchleaf::bench {
@@ -20,18 +19,6 @@ constexpr std::size_t kParts = 7;
 
 std::string number_text(const std::optional<double>& number) { return number ? base::shortest_text(*number) : std::string(); }
 
-std::vector<std::string> parts_of(std::string_view line) {
-  std::vector<std::string> parts(1);
-  for (const char c : line) {
-    if (c == '\t') {
-      parts.emplace_back();
-    } else {
-      parts.back() += c;
-    }
-  }
-  return parts;
-}
-
 /// An empty part is no number and no fault.
 bool read_number_part(const std::string& part, std::optional<double>& number) {
   if (part.empty()) return true;
@@ -40,7 +27,7 @@ bool read_number_part(const std::string& part, std::optional<double>& number) {
 }
 
 std::optional<model::Fact> fact_of(std::string_view line) {
-  const auto parts = parts_of(line);
+  const auto parts = base::parts_of(line);
   if (parts.size() != kParts) return std::nullopt;
   const auto trust = model::trust_from_name(parts[1]);
   model::Fact fact;
@@ -59,17 +46,8 @@ std::optional<model::Fact> fact_of(std::string_view line) {
 std::string figure_lines(const model::FactBase& figures) {
   std::string text(kHead);
   for (const auto& fact : figures.all()) {
-    std::string printed = fact.printed;
-    std::replace_if(
-        printed.begin(), printed.end(), [](char c) { return c == '\t' || c == '\n'; }, ' ');
-    const std::string parts[kParts] = {fact.id,
-                                       std::string(model::trust_name(fact.trust)),
-                                       fact.unit,
-                                       number_text(fact.value),
-                                       number_text(fact.low),
-                                       number_text(fact.high),
-                                       printed};
-    for (std::size_t i = 0; i < kParts; ++i) text += (i == 0 ? "" : "\t") + parts[i];
+    text += base::line_of({fact.id, model::trust_name(fact.trust), fact.unit, number_text(fact.value), number_text(fact.low),
+                           number_text(fact.high), fact.printed});
     text += '\n';
   }
   return text;
@@ -80,11 +58,9 @@ std::optional<model::FactBase> read_figure_lines(std::string_view text) {
   text.remove_prefix(kHead.size());
   model::FactBase figures;
   while (!text.empty()) {
-    const std::size_t end = text.find('\n');
-    auto fact = fact_of(text.substr(0, end));
+    auto fact = fact_of(base::take_line(text));
     if (!fact) return std::nullopt;
     figures.add(std::move(*fact));
-    text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
   }
   return figures;
 }

@@ -9,11 +9,10 @@
 #include <utility>
 #include <vector>
 
-#include "command/bench_script.h"
 #include "command/commands.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
-#include "command/page_data.h"
+#include "command/page_scripts.h"
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/book.h"
@@ -129,10 +128,7 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
 Bound make_files(const BindOptions& options, Workbench& bench) {
   Bound bound;
   if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
-  if (options.html && !bench.findings.has_errors()) {
-    bound.files.emplace(kPageDataName, page_data(bench));
-    if (auto script = bench_script(bench.findings)) bound.files.emplace(kBenchScriptName, std::move(*script));
-  }
+  if (options.html && !bench.findings.has_errors()) bound.files.merge(page_scripts(bench));
   if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
   return bound;
 }

@@ -16,6 +16,7 @@
 #include "command/ticket_written.h"
 #include "command/workbench.h"
 #include "compose/ticket/plan.h"
+#include "compose/ticket/plan_text.h"
 #include "html/leaflet.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
@@ -141,7 +142,8 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   if (options.json) {
     terminal.data(plan_json(plans.front(), bench.base, ordered ? &order : nullptr));
   } else {
-    terminal.data(plan_text(plans.front(), bench.base) + (ordered ? order_text(order, plans.size()) : std::string()));
+    terminal.data(compose::plan_text(plans.front(), bench.base) +
+                  (ordered ? compose::order_text(order, plans.size()) : std::string()));
   }
   terminal.progress("ticket of " + plans.front().watch + " in " + (fs::path(options.to) / kTicketFolder).string() + ": " +
                     report::count_text(bench.findings));

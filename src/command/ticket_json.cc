@@ -4,6 +4,7 @@
 
 #include "base/quantity.h"
 #include "command/ticket_written.h"
+#include "compose/ticket/plan_text.h"
 
 namespace benchleaf::command {
 namespace {
@@ -58,7 +59,7 @@ Json sections_json(const compose::Plan& plan, const model::KnowledgeBase& record
   for (const compose::PlanSection& section : plan.sections) {
     Json lines = Json::array();
     for (const compose::PlanLine& line : section.lines)
-      lines.push_back({{"kind", kind_word(line.kind)}, {"text", line_text(line, records)}, {"record", line.record}});
+      lines.push_back({{"kind", kind_word(line.kind)}, {"text", compose::line_text(line, records)}, {"record", line.record}});
     sections.push_back({{"id", section.id}, {"title", section.title}, {"lines", std::move(lines)}});
   }
   return sections;

@@ -35,6 +35,7 @@ struct Form {
 
 void read_schema(const fs::path& folder, Workbench& bench, Form& form) {
   const DiskFiles schema(folder);
+  bench.schema = folder;
   form.shapes = read::load_shapes(schema, bench.files, bench.findings);
   const read::Shapes& shapes = form.shapes;
   form.renamed = read::read_renamed(schema, shapes, bench.files, bench.findings);
@@ -42,21 +43,13 @@ void read_schema(const fs::path& folder, Workbench& bench, Form& form) {
   bench.fonts = read::read_fonts(schema, shapes, bench.files, bench.findings);
 }
 
-/// Nobody but the user answers for what was measured on the watch at hand or counted in the drawer.
-void take_as_given(model::Record& record) {
-  for (const std::string& path : record.basis_paths) {
-    if (record.basis_for(path) == nullptr)
-      record.basis.emplace(path, model::Basis{{}, {}, model::Trust::given, {}, record.span_of(path)});
-  }
-}
-
 void take_as_given(model::KnowledgeBase& base, const ExtraRecords& extra) {
   for (const auto& [path, file] : extra) {
     const std::string id = fs::path(path).stem().string();
     if (const auto watch = base.watches.find(id); watch != base.watches.end() && path.rfind("watch/", 0) == 0)
-      take_as_given(watch->second);
+      model::take_as_given(watch->second);
     if (const auto stock = base.stocks.find(id); stock != base.stocks.end() && path.rfind("stock/", 0) == 0)
-      take_as_given(stock->second);
+      model::take_as_given(stock->second);
   }
 }
 

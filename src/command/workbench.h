@@ -17,6 +17,7 @@ namespace benchleaf::command {
 
 /// What lies ready after reading, deriving and proving. Findings say what is wrong with it.
 struct Workbench {
+  std::filesystem::path schema;  ///< the folder of shapes and tables
   base::FileTable files;
   report::Findings findings;
   model::Tables tables;

@@ -9,7 +9,9 @@
 #include "compose/entry_maker.h"
 #include "compose/imprint.h"
 #include "compose/index.h"
+#include "compose/measure_pictures.h"
 #include "compose/search.h"
+#include "compose/ticket/form.h"
 
 namespace benchleaf::compose {
 
@@ -33,7 +35,8 @@ std::vector<model::CalculatorSheet> calculator_sheets() {
   for (const bench::Calculator& calculator : bench::calculators()) {
     model::CalculatorSheet sheet{std::string(calculator.name), std::string(calculator.does), {}};
     for (const bench::InputInfo& input : calculator.inputs)
-      sheet.inputs.push_back({std::string(input.name), std::string(input.what), std::string(input.example), input.required});
+      sheet.inputs.push_back({std::string(input.name), std::string(input.what), std::string(input.example), input.required,
+                              input_picture(calculator.name, input.name)});
     sheets.push_back(std::move(sheet));
   }
   std::sort(sheets.begin(), sheets.end(), [](const auto& one, const auto& other) { return one.name < other.name; });
@@ -64,6 +67,7 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   }
   book.chapters.push_back(index_chapter(desk, last + 1));
   book.calculators = calculator_sheets();
+  book.ticket_form = ticket_form(records);
   book.search = make_search_list(records, tables, derived);
   return book;
 }

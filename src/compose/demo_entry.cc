@@ -71,7 +71,9 @@ model::Entry make_entry(const Desk& desk, const model::Watch& watch) {
   crystal.fact(watch, "scratch", "; scratch ");
   maker.run_in("Crystal", crystal);
   Line metal(desk);
-  if (watch.case_metal) metal.link(watch.case_metal->metal).say(", surface ").link(watch.case_metal->surface);
+  if (watch.case_metal && !watch.case_metal->metal.empty()) metal.link(watch.case_metal->metal);
+  if (watch.case_metal && !watch.case_metal->surface.empty())
+    metal.say(metal.empty() ? "surface " : ", surface ").link(watch.case_metal->surface);
   maker.run_in("Case", metal);
   maker.links("Residues", watch.residues);
   maker.links("Symptoms", watch.symptoms);

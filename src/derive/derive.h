@@ -8,6 +8,7 @@
 
 namespace benchleaf::model {
 struct KnowledgeBase;
+struct Record;
 struct Tables;
 }  // namespace benchleaf::model
 
@@ -21,6 +22,9 @@ struct Derived {
 
 /// Knowledge base and tables to facts: stated facts, table rows, derived facts, in a stable order.
 Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings& findings);
+
+/// What one record states: every quantity, number and code word of it, by path.
+void add_stated_facts(const model::Record& record, model::FactBase& facts);
 
 /// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each; `overlay` only where one has the
 /// record.

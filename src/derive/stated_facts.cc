@@ -117,8 +117,10 @@ std::string source_text(std::string_view source, std::string_view where) {
   return text + std::string(where);
 }
 
+void add_stated_facts(const Record& record, model::FactBase& facts) { Walker(record, facts).walk(); }
+
 void make_stated_facts(Making& making) {
-  for (const Record* record : making.base.all()) Walker(*record, making.facts).walk();
+  for (const Record* record : making.base.all()) add_stated_facts(*record, making.facts);
 }
 
 }  // namespace benchleaf::derive

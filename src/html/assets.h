@@ -9,11 +9,16 @@ namespace benchleaf::html {
 inline constexpr std::string_view kStylePath = "assets/handbook.css";
 inline constexpr std::string_view kSearchPath = "assets/search.js";
 inline constexpr std::string_view kPagePath = "assets/page.js";
+inline constexpr std::string_view kTrueSizePath = "assets/true-size.js";
 inline constexpr std::string_view kCalculatorPath = "assets/calculator.js";
+inline constexpr std::string_view kTicketFormPath = "assets/ticket-form.js";
+inline constexpr std::string_view kYamlPath = "assets/js-yaml.min.js";  ///< of others: it reads and writes watch files
 // Written for each book.
 inline constexpr std::string_view kSearchDataPath = "assets/search-data.js";
-inline constexpr std::string_view kBenchPath = "assets/bench.js";           ///< the calculators, built for the browser
-inline constexpr std::string_view kBenchDataPath = "assets/bench-data.js";  ///< what they look up
+inline constexpr std::string_view kBenchPath = "assets/bench.js";             ///< the calculators, built for the browser
+inline constexpr std::string_view kBenchDataPath = "assets/bench-data.js";    ///< what they look up
+inline constexpr std::string_view kTicketScriptPath = "assets/ticket.js";     ///< the ticket's form, built for the browser
+inline constexpr std::string_view kTicketDataPath = "assets/ticket-data.js";  ///< records and shapes for it
 
 /// A file that is the same for every book.
 struct Asset {

@@ -1,6 +1,8 @@
 // In: what a calculator asks. Out: its page as it is read without a script; scripts/calculator.js makes a form of it.
 #include "html/calculator.h"
 
+#include "html/drawings.h"
+
 namespace benchleaf::html {
 
 namespace {
@@ -8,7 +10,10 @@ namespace {
 Element input_row(const model::CalculatorInput& input) {
   Element row("tr");
   row.set("data-record", input.name);
-  row.add(Element("th").set("scope", "row").say(input.name));
+  Element head("th");
+  head.set("scope", "row");
+  if (input.picture) head.add(ornament(*input.picture, "measured"));
+  row.add(head.say(input.name));
   row.add(Element("td").in_class("prose").say(input.what));
   row.add(Element("td").add(Element("code").say(input.example)));
   return row.add(Element("td").say(input.required ? "needed" : ""));

@@ -71,8 +71,10 @@ std::string head_title(const Setting& setting) {
 
 /// In the order in which they run.
 std::vector<std::string_view> scripts_of(const Page& page) {
-  std::vector<std::string_view> paths{kSearchPath, kPagePath};
+  std::vector<std::string_view> paths{kSearchPath, kPagePath, kTrueSizePath};
   if (page.kind == Page::Kind::calculator) paths.insert(paths.end(), {kBenchPath, kBenchDataPath, kCalculatorPath});
+  if (page.kind == Page::Kind::ticket)
+    paths.insert(paths.end(), {kYamlPath, kTicketScriptPath, kBenchDataPath, kTicketDataPath, kTicketFormPath});
   return paths;
 }
 
@@ -94,8 +96,8 @@ Markup set_document_head(const Setting& setting) {
 /// The pages about the book as a whole: contents, index if there is one, what stands on its cover.
 std::vector<const Page*> book_pages(const Setting& setting) {
   std::vector<const Page*> pages;
-  for (const Page* page : {setting.plan.page_at(kCalculatorsPath), setting.plan.page_at(kContentsPath), setting.plan.index_page(),
-                           setting.plan.page_at(kAboutPath)}) {
+  for (const Page* page : {setting.plan.page_at(kTicketPath), setting.plan.page_at(kCalculatorsPath),
+                           setting.plan.page_at(kContentsPath), setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
     if (page != nullptr) pages.push_back(page);
   }
   return pages;
@@ -105,6 +107,7 @@ std::vector<const Page*> book_pages(const Setting& setting) {
 std::string short_title(const Page& page) {
   if (page.kind == Page::Kind::about) return "About";
   if (page.kind == Page::Kind::calculators) return "Calculators";
+  if (page.kind == Page::Kind::ticket) return "Ticket";
   return page.kind == Page::Kind::contents ? "Contents" : "Index";
 }
 

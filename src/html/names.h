@@ -15,12 +15,13 @@ inline constexpr std::array<std::string_view, 47> kElements = {
     "table", "col",  "caption", "thead", "tbody",   "tr",      "th",     "td",   "b",    "i",      "strong",  "code",
     "sub",   "br",   "data",    "time",  "details", "summary", "svg",    "path", "text", "use",    "symbol"};
 
-inline constexpr std::array<std::string_view, 29> kAttributes = {"aria-current",
+inline constexpr std::array<std::string_view, 30> kAttributes = {"aria-current",
                                                                  "aria-hidden",
                                                                  "aria-label",
                                                                  "charset",
                                                                  "content",
                                                                  "d",
+                                                                 "data-answer",
                                                                  "data-fact",
                                                                  "data-label",
                                                                  "data-record",

@@ -9,6 +9,7 @@
 #include "html/entry.h"
 #include "html/home.h"
 #include "html/runs.h"
+#include "html/ticket_form.h"
 
 namespace benchleaf::html {
 
@@ -36,6 +37,7 @@ Markup set_page(Setting& setting) {
     case Page::Kind::about: return set_about(setting);
     case Page::Kind::calculators: return set_calculators(setting);
     case Page::Kind::calculator: return set_calculator(*setting.page.calculator, setting);
+    case Page::Kind::ticket: return set_ticket_form(setting);
     case Page::Kind::chapter: return set_chapter(*setting.page.chapter, setting);
     case Page::Kind::entry: return set_entry_page(*setting.page.entry, setting);
   }

@@ -50,6 +50,8 @@ class Plan::Walk {
       for (const model::Block& block : chapter.blocks) find_entries(block, chapter);
     }
     find_calculators();
+    if (!plan_.book_->ticket_form.sections.empty())
+      plan_.add_page({Page::Kind::ticket, {}, "Plan a ticket", nullptr, nullptr, nullptr, nullptr}, "ticket");
   }
 
   void name_places() {

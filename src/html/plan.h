@@ -15,10 +15,11 @@ namespace benchleaf::html {
 inline constexpr std::string_view kContentsPath = "contents.html";
 inline constexpr std::string_view kAboutPath = "about.html";
 inline constexpr std::string_view kCalculatorsPath = "calculators.html";
+inline constexpr std::string_view kTicketPath = "ticket.html";
 
 /// One page of the site, in the order in which a reader turns them.
 struct Page {
-  enum class Kind { home, contents, about, calculators, calculator, chapter, entry };
+  enum class Kind { home, contents, about, calculators, calculator, ticket, chapter, entry };
   Kind kind = Kind::home;
   std::string path;                         ///< `cell/sr754w.html`
   std::string title;                        ///< plain words

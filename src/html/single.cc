@@ -85,7 +85,7 @@ std::string render_single(const model::Book& book) {
   Setting whole(plan, plan.pages().front());
   const std::string content = sections(plan, whole);
   const std::vector<std::string> scripts = {search_data(book.search, plan), std::string(asset(kSearchPath)),
-                                            std::string(asset(kPagePath))};
+                                            std::string(asset(kPagePath)), std::string(asset(kTrueSizePath))};
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +
                     "<header class=\"top\"><a class=\"brand\" href=\"#index\">" + words(book.title).bytes() +

@@ -8,6 +8,7 @@
 #include "model/drawing.h"
 #include "model/fact.h"
 #include "model/search_list.h"
+#include "model/ticket_form.h"
 
 namespace benchleaf::model {
 
@@ -185,6 +186,7 @@ struct CalculatorInput {
   std::string what;
   std::string example;  ///< `31.85 mm`
   bool required = false;
+  std::shared_ptr<const Drawing> picture;  ///< of what is measured, or nullptr
 };
 
 /// A calculator of the bench as the screen offers it; what it answers comes from the calculator itself.
@@ -206,6 +208,7 @@ struct Book {
   Blocks cover_notes;                 ///< who answers for what, on the page after the cover
   std::vector<Chapter> chapters;
   std::vector<CalculatorSheet> calculators;  ///< of the screen alone: paper has their answers as tables
+  TicketForm ticket_form;                    ///< of the screen alone: paper has the intake card
   SearchList search;
 };
 

@@ -99,4 +99,10 @@ const Basis* Record::basis_for(std::string_view path) const {
   return nullptr;
 }
 
+void take_as_given(Record& record) {
+  for (const std::string& path : record.basis_paths) {
+    if (record.basis_for(path) == nullptr) record.basis.emplace(path, Basis{{}, {}, Trust::given, {}, record.span_of(path)});
+  }
+}
+
 }  // namespace benchleaf::model

@@ -104,4 +104,7 @@ struct Record {
   const Basis* basis_for(std::string_view path) const;
 };
 
+/// Gives every value that needs a basis and has none that of the user, who measured the watch at hand or counted the drawer.
+void take_as_given(Record& record);
+
 }  // namespace benchleaf::model

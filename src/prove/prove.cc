@@ -105,6 +105,7 @@ constexpr Check kChecks[] = {
     check_procedure_tools,
     check_procedure_times,
     check_grade_ladders,
+    check_residue_colours,
     check_watches,
     check_watch_numbers,
     check_stock_sizes,

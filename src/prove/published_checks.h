@@ -49,6 +49,9 @@ void check_medians(const Proof& proof);
 void check_median_order(const Proof& proof);
 void check_grain_spread(const Proof& proof);
 
+// residues.cc
+void check_residue_colours(const Proof& proof);
+
 // substances.cc
 void check_check_digits(const Proof& proof);
 void check_registry_numbers(const Proof& proof);

@@ -134,7 +134,8 @@ void check_case(const Proof& proof, const Watch& watch) {
   check("case.surface", watch.case_metal->surface, {"metal", "plastic", "plating"});
   const auto* surface = record_of(proof, Kind::material, watch.case_metal->surface);
   const bool bare = surface != nullptr && proof.base.materials.at(surface->id).family != "plating";
-  if (bare && watch.case_metal->surface != watch.case_metal->metal && watch.usable("case")) {
+  const bool both = !watch.case_metal->metal.empty() && watch.case_metal->surface != watch.case_metal->metal;
+  if (bare && both && watch.usable("case")) {
     does_not_fit(proof, watch, "case.surface",
                  "found " + surface->id + " on " + watch.case_metal->metal + ", and it is no plating", *surface, "kind");
   }

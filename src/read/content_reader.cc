@@ -12,11 +12,11 @@
 
 #include "read/checked_file.h"
 #include "read/content_files.h"
-#include "read/decode.h"
 #include "read/overlays.h"
 #include "read/record_builder.h"
 #include "read/record_names.h"
 #include "read/shape_words.h"
+#include "read/typed_record.h"
 
 namespace benchleaf::read {
 
@@ -134,7 +134,8 @@ class ContentReader {
     head.file = checked.file;
     head.root = std::move(checked.root);
     head.unusable = std::move(checked.report.unusable);
-    const DecodeContext context = resolve(names_, checked.report, head.unusable, head.references);
+    resolve(names_, checked.report, head.references);
+    const DecodeContext context = context_of(head.unusable, head.references);
     decode(Fields(head.root, {}, context), head);
   }
 

@@ -74,6 +74,7 @@ void decode(const Fields& fields, model::Residue& residue) {
     residue.made_of.push_back({one.reference("substance"), one.quantity("share")});
   }
   residue.looks = fields.text("looks");
+  residue.colours = fields.texts("colours");
   residue.side = fields.text("side");
   residue.answers = fields.references("answers");
   residue.why = fields.text("why");

@@ -1,5 +1,7 @@
 // In: checked trees of what a watch is made of. Out: the typed records of cells, modules, gaskets, crystals, parts,
 // tools, watches and stock lists.
+#include <utility>
+
 #include "read/decode.h"
 
 namespace benchleaf::read {
@@ -104,24 +106,54 @@ void decode(const Fields& fields, model::Tool& tool) {
   tool.cautions = fields.references("cautions");
 }
 
-void decode(const Fields& fields, model::Watch& watch) {
-  watch.number = fields.text("number");
-  watch.module = fields.reference("module");
+namespace {
+
+void decode_crystal(const Fields& fields, model::Watch& watch) {
   watch.crystal = fields.reference("crystal");
+  if (auto signs = fields.part("crystal-signs")) watch.crystal_signs = {signs->text("scratches"), signs->text("feels")};
   if (auto size = fields.part("crystal-size")) {
     watch.crystal_size =
         model::Watch::CrystalSize{size->quantity("diameter"), size->quantity("length"), size->quantity("thickness")};
   }
   watch.scratch = fields.quantity("scratch");
-  watch.cells_found = fields.references("cells-found");
-  watch.back = fields.text("back");
+  watch.nail = fields.text("nail");
+}
+
+void decode_gasket(const Fields& fields, model::Watch& watch) {
   watch.gasket = fields.reference("gasket");
   watch.gasket_seat = fields.quantity("gasket-seat");
+  if (auto old = fields.part("old-gasket")) watch.old_gasket = {old->quantity("inside"), old->quantity("section")};
+  if (auto groove = fields.part("groove")) watch.groove = {groove->quantity("depth"), groove->quantity("width")};
+}
+
+void decode_on_hand(const Fields& fields, model::Watch& watch) {
+  auto part = fields.part("on-hand");
+  if (!part) return;
+  model::Watch::OnHand on_hand{part->texts("grades"), part->references("liquids"), {}};
+  for (const Fields& one : part->parts("gaskets")) on_hand.gaskets.push_back({one.reference("series"), one.quantity("inside")});
+  watch.on_hand = std::move(on_hand);
+}
+
+}  // namespace
+
+void decode(const Fields& fields, model::Watch& watch) {
+  watch.number = fields.text("number");
+  watch.module = fields.reference("module");
+  watch.display = fields.text("display");
+  decode_crystal(fields, watch);
+  watch.cells_found = fields.references("cells-found");
+  watch.cell_count = fields.count("cell-count", 0);
+  if (auto size = fields.part("cell-size"))
+    watch.cell_size = model::Watch::CellSize{size->quantity("diameter"), size->quantity("height")};
+  watch.back = fields.text("back");
+  decode_gasket(fields, watch);
   if (auto metal = fields.part("case")) {
     watch.case_metal = model::Watch::Case{metal->reference("metal"), metal->reference("surface"), metal->text("mark")};
   }
   watch.residues = fields.references("residues");
+  if (auto crust = fields.part("crust")) watch.crust = model::Watch::Crust{crust->text("colour"), crust->text("place")};
   watch.inside = fields.references("inside");
+  watch.lume = fields.text("lume");
   watch.symptoms = fields.references("symptoms");
   for (const Fields& job : fields.parts("jobs")) {
     model::Watch::Job one{job.reference("procedure"), {}};
@@ -130,6 +162,8 @@ void decode(const Fields& fields, model::Watch& watch) {
   }
   watch.lug_width = fields.quantity("lug-width");
   watch.found = fields.text("found");
+  watch.wants = fields.text("wants");
+  decode_on_hand(fields, watch);
 }
 
 void decode(const Fields& fields, model::Stock& stock) {

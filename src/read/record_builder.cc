@@ -4,8 +4,8 @@
 #include <map>
 #include <utility>
 
-#include "read/decode.h"
 #include "read/markdown.h"
+#include "read/typed_record.h"
 
 namespace benchleaf::read {
 
@@ -21,21 +21,18 @@ class RecordBuilder {
 
   template <typename RecordType>
   void add_to(std::map<std::string, RecordType, std::less<>>& list) {
-    RecordType record;
-    record.kind = *checked_.name.kind;
-    record.id = checked_.name.id;
-    record.file = checked_.file;
-    record.root = std::move(checked_.root);
-    record.unusable = std::move(checked_.report.unusable);
-    record.basis_paths = std::move(checked_.report.basis_paths);
-    record.quantity_paths = std::move(checked_.report.quantity_paths);
-    record.overlay = checked_.overlay;
-    record.replaced = std::move(checked_.replaced);
-    const DecodeContext context = resolve(names_, checked_.report, record.unusable, record.references);
-    const Fields fields(record.root, {}, context);
-    record.span = fields.span("id");
-    decode_common(fields, context, record);
-    decode(fields, record);
+    model::Record frame;
+    frame.kind = *checked_.name.kind;
+    frame.id = checked_.name.id;
+    frame.file = checked_.file;
+    frame.root = std::move(checked_.root);
+    frame.unusable = std::move(checked_.report.unusable);
+    frame.basis_paths = std::move(checked_.report.basis_paths);
+    frame.quantity_paths = std::move(checked_.report.quantity_paths);
+    frame.overlay = checked_.overlay;
+    frame.replaced = std::move(checked_.replaced);
+    resolve(names_, checked_.report, frame.references);
+    RecordType record = typed_record<RecordType>(std::move(frame));
     add_body(record);
     list.emplace(record.id, std::move(record));
   }
@@ -71,15 +68,8 @@ void add_other_names(const CheckedFile& checked, RecordNames& names) {
   if (checked.replaced) add_aliases(checked.replaced->root);
 }
 
-DecodeContext resolve(const RecordNames& names, ShapeReport& report, const std::vector<std::string>& unusable,
-                      std::vector<model::Reference>& references) {
-  DecodeContext context{unusable, {}};
-  for (FoundReference& found : report.references) {
-    references.push_back(names.resolve(std::move(found)));
-    const model::Reference& reference = references.back();
-    if (!reference.target.empty()) context.targets.emplace(reference.path, reference.target);
-  }
-  return context;
+void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::Reference>& references) {
+  for (FoundReference& found : report.references) references.push_back(names.resolve(std::move(found)));
 }
 
 void add_record(CheckedFile checked, const RecordNames& names, model::KnowledgeBase& base, report::Findings& findings) {

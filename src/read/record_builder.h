@@ -5,7 +5,6 @@
 
 #include "model/knowledge_base.h"
 #include "read/checked_file.h"
-#include "read/decode_fields.h"
 #include "read/record_names.h"
 #include "report/finding.h"
 
@@ -14,9 +13,8 @@ namespace benchleaf::read {
 /// What else a record answers to: the id it states and its aliases.
 void add_other_names(const CheckedFile& checked, RecordNames& names);
 
-/// The references of a file with the records they mean, added to `references`, and what decoding its fields needs.
-DecodeContext resolve(const RecordNames& names, ShapeReport& report, const std::vector<std::string>& unusable,
-                      std::vector<model::Reference>& references);
+/// The references of a file with the records they mean, added to `references`.
+void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::Reference>& references);
 
 /// A usable file of some kind to its typed record, added to `base`; one of that kind and id that is there already stays.
 void add_record(CheckedFile checked, const RecordNames& names, model::KnowledgeBase& base, report::Findings& findings);

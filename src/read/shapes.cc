@@ -21,6 +21,8 @@ std::optional<Shape> load_shape(const std::string& text, base::FileId file, repo
   return Shape::compile(*tree.root, findings);
 }
 
+std::string path_of(std::string_view name) { return "shapes/" + std::string(name) + ".schema.json"; }
+
 }  // namespace
 
 Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Findings& findings) {
@@ -30,7 +32,7 @@ Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Fin
   std::vector<std::optional<std::string>> texts;
   std::vector<base::FileId> ids;
   for (const std::string& name : names) {
-    const std::string path = "shapes/" + name + ".schema.json";
+    const std::string path = path_of(name);
     texts.push_back(schema.read(path));
     ids.push_back(files.add(schema.shown(path), texts.back().value_or(std::string())));
   }
@@ -49,6 +51,12 @@ Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Fin
     if (loaded.at(i)) shapes.emplace(names.at(i), std::move(*loaded.at(i)));
   }
   return shapes;
+}
+
+std::optional<model::Node> shape_tree(const FileSource& schema, std::string_view name) {
+  const auto text = schema.read(path_of(name));
+  report::Findings told;  // load_shapes tells them
+  return text ? read_yaml({*text, base::kNoFile, 1}, told).root : std::nullopt;
 }
 
 }  // namespace benchleaf::read

@@ -3,54 +3,25 @@
 //   table  name key title source publication edition trust date transcription note
 //   column name title quantity
 //   row    key trust source note cell cell ...        (cells in the order of the columns)
-// Parts are parted by tabs; a tab, a line end and a backslash inside a part are written \t, \n and \\.
+// Parts stand between tabs, as base/line_parts.h writes them.
 
 #include "standards/table_lines.h"
 
 #include <cstddef>
 #include <utility>
 
+#include "base/line_parts.h"
+
 namespace benchleaf::standards {
 namespace {
+
+using base::add_part;
+using base::line_of;
 
 constexpr std::string_view kHead = "benchleaf-tables 1";
 constexpr std::size_t kTableParts = 11;
 constexpr std::size_t kColumnParts = 4;
 constexpr std::size_t kRowParts = 5;  // before the cells
-
-void add_part(std::string& line, std::string_view part) {
-  if (!line.empty()) line += '\t';
-  for (const char c : part) {
-    switch (c) {
-      case '\t': line += "\\t"; break;
-      case '\n': line += "\\n"; break;
-      case '\\': line += "\\\\"; break;
-      default: line += c;
-    }
-  }
-}
-
-std::string line_of(const std::vector<std::string_view>& parts) {
-  std::string line;
-  for (const auto part : parts) add_part(line, part);
-  return line;
-}
-
-std::vector<std::string> parts_of(std::string_view line) {
-  std::vector<std::string> parts(1);
-  for (std::size_t i = 0; i < line.size(); ++i) {
-    const char c = line[i];
-    if (c == '\t') {
-      parts.emplace_back();
-    } else if (c == '\\' && i + 1 < line.size()) {
-      ++i;
-      parts.back() += line[i] == 't' ? '\t' : line[i] == 'n' ? '\n' : line[i];
-    } else {
-      parts.back() += c;
-    }
-  }
-  return parts;
-}
 
 std::string row_line(const model::PublishedTable& table, const model::PublishedTable::Row& row) {
   std::string line = line_of({"row", row.key, model::trust_name(row.trust), row.source, row.note});
@@ -65,7 +36,7 @@ std::string row_line(const model::PublishedTable& table, const model::PublishedT
 class LineReader {
  public:
   bool take(std::string_view line) {
-    const auto parts = parts_of(line);
+    const auto parts = base::parts_of(line);
     if (parts[0] == "table") return take_table(parts);
     if (tables_.empty()) return false;
     if (parts[0] == "column") return take_column(parts);
@@ -137,11 +108,9 @@ std::optional<std::vector<model::PublishedTable>> read_table_lines(std::string_v
   LineReader reader;
   bool head = true;
   while (!text.empty()) {
-    const std::size_t end = text.find('\n');
-    const std::string_view line = text.substr(0, end);
+    const std::string_view line = base::take_line(text);
     if (head ? line != kHead : !reader.take(line)) return std::nullopt;
     head = false;
-    text = end == std::string_view::npos ? std::string_view() : text.substr(end + 1);
   }
   if (head) return std::nullopt;
   return reader.tables();

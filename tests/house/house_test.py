@@ -21,7 +21,7 @@ class IncludeRule(unittest.TestCase):
 
     def test_table_is_the_design(self):
         # The folders in their order, and for three of them what they may see: the design's own words.
-        self.assertEqual(list(self.table), "base report model read standards bench derive prove compose page pdf html command".split())
+        self.assertEqual(list(self.table), "base report model read standards bench derive prove compose page pdf html web command".split())
         self.assertEqual(self.table["base"], {"base"})
         self.assertEqual(self.table["html"], {"html", "model", "report", "base"})
         self.assertNotIn("read", self.table["derive"])

@@ -29,6 +29,13 @@ std::string sizes_at_hand(const Planner& planner, const std::string& series) {
   return text.empty() ? "none" : text;
 }
 
+/// Whether the drawer speaks of things of a kind: one that was counted speaks of all, what lies ready of what it names.
+bool lists(const Planner& planner, const std::string& kind) {
+  if (planner.drawer == nullptr || planner.drawer_is_whole) return planner.drawer != nullptr;
+  const auto& items = planner.drawer->items;
+  return std::any_of(items.begin(), items.end(), [&kind](const auto& item) { return item.item.rfind(kind, 0) == 0; });
+}
+
 bool fits_one_at_hand(const Planner& planner, const std::string& series) {
   return std::any_of(planner.drawer->items.begin(), planner.drawer->items.end(), [&](const model::Stock::Item& item) {
     if (item.item != series || item.count == 0 || !item.size || is_past(planner, item)) return false;
@@ -60,7 +67,8 @@ std::vector<std::string> rungs_of(const std::string& ladder) {
 }
 
 bool polishes(const Planner& planner) {
-  return std::any_of(planner.watch.jobs.begin(), planner.watch.jobs.end(), [&](const model::Watch::Job& job) {
+  const std::vector<model::Watch::Job> jobs = jobs_of(planner);
+  return std::any_of(jobs.begin(), jobs.end(), [&](const model::Watch::Job& job) {
     const auto found = planner.desk.records.procedures.find(Planner::id_of(job.procedure));
     if (found == planner.desk.records.procedures.end()) return false;
     const auto& steps = found->second.steps;
@@ -81,10 +89,21 @@ bool is_past(const Planner& planner, const model::Stock::Item& item) {
   return years && made > 0 && counted > 0 && counted - made > *years * 12;
 }
 
+void Planner::reckon_old_gasket(const std::string& series) {
+  if (!is_known(watch.old_gasket.inside)) return;
+  ask("gasket-fit", {{"series", id_of(series)}, {"old-inside", base::terminal(*watch.old_gasket.inside)}});
+}
+
 void Planner::reckon_gasket() {
-  if (watch.gasket.empty() || !is_known(watch.gasket_seat)) return;
+  const std::string series = this->series();
+  if (series.empty()) return;
+  if (!is_known(watch.gasket_seat)) return reckon_old_gasket(series);
   const std::string seat = base::terminal(*watch.gasket_seat);
-  const bench::Result result = ask("gasket-fit", {{"series", id_of(watch.gasket)}, {"seat", seat}});
+  Words words = {{"series", id_of(series)}, {"seat", seat}};
+  if (is_known(watch.groove.depth)) words.emplace_back("groove-depth", base::terminal(*watch.groove.depth));
+  if (is_known(watch.groove.depth) && is_known(watch.groove.width))
+    words.emplace_back("groove-width", base::terminal(*watch.groove.width));
+  const bench::Result result = ask("gasket-fit", words);
   if (result.refusal) {
     find(report::Rule::ticket_gasket, "gasket-seat", "no gasket can be chosen: " + result.refusal->reason,
          "measure the seat again, in three directions, and look at the series");
@@ -95,25 +114,27 @@ void Planner::reckon_gasket() {
     if (other.name != "rejected" || other.printed.find("within the band") == std::string::npos) continue;
     gasket_sizes.push_back(other.printed.substr(0, other.printed.find(kFurther)));
   }
-  if (drawer == nullptr || fits_one_at_hand(*this, watch.gasket)) return;
+  if (!lists(*this, "gasket/") || fits_one_at_hand(*this, series)) return;
   find(report::Rule::ticket_gasket, "gasket-seat",
-       "no gasket on hand fits a seat of " + seat + ": of " + id_of(watch.gasket) + " there is " +
-           sizes_at_hand(*this, watch.gasket) + ", wanted is " + base::to_terminal(gasket_sizes.front()),
+       "no gasket on hand fits a seat of " + seat + ": of " + id_of(series) + " there is " + sizes_at_hand(*this, series) +
+           ", wanted is " + base::to_terminal(gasket_sizes.front()),
        "order one of " + base::to_terminal(gasket_sizes.front()) + "; the ticket lists it");
 }
 
 void Planner::reckon_ladder() {
   if (!polishes(*this)) return;
   const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
-  if (!measured || !is_known(watch.scratch)) {
+  if (!measured || (!is_known(watch.scratch) && watch.nail.empty())) {
     no_ladder = std::string("the ") + (measured ? "depth of the scratch" : "thickness of the crystal") + " is not known";
     return;
   }
-  Words words = {{"scratch", base::terminal(*watch.scratch)}, {"thickness", base::terminal(*watch.crystal_size->thickness)}};
-  if (crystal() != nullptr && !crystal()->material.empty()) words.emplace_back("material", id_of(crystal()->material));
+  const std::string nail = watch.nail == "catches" ? "nail-catches" : watch.nail;
+  Words words = {{"scratch", is_known(watch.scratch) ? base::terminal(*watch.scratch) : nail},
+                 {"thickness", base::terminal(*watch.crystal_size->thickness)}};
+  if (!crystal_material().empty()) words.emplace_back("material", id_of(crystal_material()));
   const bool disc = is_known(watch.crystal_size->diameter) && !is_known(watch.crystal_size->length);
   if (disc) words.emplace_back("diameter", base::terminal(*watch.crystal_size->diameter));
-  if (drawer != nullptr) {
+  if (lists(*this, "abrasive/")) {
     const std::string grades = listed(grades_at_hand(*drawer), ",");
     if (grades.empty()) {
       no_ladder = "there is no graded paper in the drawer";
@@ -142,7 +163,7 @@ void Planner::reckon_ladder() {
 }
 
 void Planner::reckon_doses() {
-  for (const std::string& residue : watch.residues) {
+  for (const std::string& residue : residues()) {
     const auto record = desk.records.residues.find(id_of(residue));
     if (record == desk.records.residues.end()) continue;
     for (const std::string& liquid : record->second.answers) {

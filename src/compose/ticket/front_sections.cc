@@ -19,7 +19,7 @@ std::vector<std::string> materials_of(const Planner& planner) {
   std::vector<std::string> materials;
   std::vector<std::string> parts = case_materials(planner.watch);
   const std::string crystal = crystal_part(planner, "part/acrylic-crystal");
-  if (planner.crystal() != nullptr) parts.push_back(crystal);
+  if (!planner.crystal_material().empty()) parts.push_back(crystal);
   parts.insert(parts.end(), planner.watch.inside.begin(), planner.watch.inside.end());
   for (const std::string& part : parts) {
     for (const std::string& material : bench::materials_of({planner.desk.records, planner.desk.tables}, part))
@@ -91,10 +91,10 @@ std::vector<std::string> for_others(const Planner& planner) {
   const bool mercury = std::any_of(planner.watch.cells_found.begin(), planner.watch.cells_found.end(), [&](const auto& cell) {
     return planner.desk.cell(cell) != nullptr && planner.desk.cell(cell)->system.rfind("mercuric", 0) == 0;
   });
-  if (mercury || has(planner.watch.residues, "residue/mercury-era-deposit"))
+  if (mercury || has(planner.residues(), "residue/mercury-era-deposit"))
     list.emplace_back(
         "The old cell or its leak may hold mercury: gloves, a closed bag, and the point that takes hazardous waste.");
-  if (has(planner.watch.inside, "part/luminous-paint"))
+  if (planner.watch.lume == "some" || has(planner.watch.inside, "part/luminous-paint"))
     list.emplace_back(
         "Luminous paint that nobody knows is left alone: no scraping, no sanding, no blowing; ask the office for radiation.");
   list.emplace_back("A pressure test is for somebody with the machine. Without one nothing is said about water.");
@@ -153,9 +153,10 @@ void add_first_looks(Planner& planner) {
 void add_part(Planner& planner, const PlanNeed& need, SectionMaker& section) {
   Line line = planner.line();
   line.say(std::to_string(need.count) + " \u00D7 " + need.words, model::Style::bold);
-  if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer: " + need.place);
+  const std::string place = need.place.empty() ? "" : ": " + need.place;
+  if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer" + place);
   if (planner.drawer != nullptr && need.in_drawer > 0 && need.in_drawer < need.count)
-    line.say(", only " + std::to_string(need.in_drawer) + " in the drawer: " + need.place + "; order the rest");
+    line.say(", only " + std::to_string(need.in_drawer) + " in the drawer" + place + "; order the rest");
   if (planner.drawer != nullptr && need.in_drawer == 0) line.say(", to order");
   for (const std::string& instead : need.instead) line.say("; or " + instead);
   section.tick(line.say("."));
@@ -228,33 +229,70 @@ void add_ladder(Planner& planner) {
   section.close();
 }
 
-void add_gasket(Planner& planner) {
-  if (planner.gasket_sizes.empty()) return;
+/// What the calculator makes of the groove, or how it is measured.
+void add_groove(Planner& planner, SectionMaker& section) {
+  const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.series()));
+  const bool round = series != planner.desk.records.gaskets.end() && series->second.profile == "round";
+  Line groove = planner.line();
+  if (planner.fact("gasket-fit.squeeze") != nullptr) {
+    planner.say_fact(groove.say("In its groove: squeeze "), "gasket-fit.squeeze");
+    planner.say_fact(groove.say(", "), "gasket-fit.squeeze-verdict");
+    if (planner.fact("gasket-fit.fill") != nullptr) {
+      planner.say_fact(groove.say("; fill "), "gasket-fit.fill");
+      planner.say_fact(groove.say(", "), "gasket-fit.fill-verdict");
+    }
+    return section.words(groove.say("."));
+  }
+  groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ").blank(18).say(" mm.");
+  if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
+  section.tick(groove);
+}
+
+/// An old gasket tells a size to look for, not one to order.
+void add_by_old_gasket(Planner& planner) {
+  if (planner.fact("gasket-fit.size") == nullptr) return;
   SectionMaker section(planner, "gasket", "Gasket of the back");
   Line size = planner.line();
-  size.say(sentence_case(planner.desk.name(planner.watch.gasket)) + ": inside ");
-  planner.say_fact(size, "gasket-fit.size").say(" on a seat of ").fact(planner.watch, "gasket-seat");
+  size.say(sentence_case(planner.desk.name(planner.series())) + ", by the inside of the old one: ");
+  section.words(planner.say_fact(size, "gasket-fit.size").say(". It is set, and its inside is no measure of the seat."));
+  section.close();
+}
+
+void add_gasket(Planner& planner) {
+  if (planner.gasket_sizes.empty()) return add_by_old_gasket(planner);
+  SectionMaker section(planner, "gasket", "Gasket of the back");
+  Line size = planner.line();
+  size.say(sentence_case(planner.desk.name(planner.series())) + ": inside ");
+  planner.say_fact(size, "gasket-fit.size");
+  if (const model::Fact* seat = planner.fact("gasket-seat")) size.say(" on a seat of ").fact(*seat);
   for (const auto& [output, word] :
        {std::pair{"stretch", "; stretch "}, {"interference", "; interference "}, {"play", "; play "}}) {
     const std::string name = std::string("gasket-fit.") + output;
     if (planner.fact(name) != nullptr) planner.say_fact(size.say(word), name);
   }
   section.words(size.say("."));
-  const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.watch.gasket));
-  const bool round = series != planner.desk.records.gaskets.end() && series->second.profile == "round";
-  Line groove = planner.line();
-  groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ").blank(18).say(" mm.");
-  if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
-  section.tick(groove);
+  add_groove(planner, section);
   Line measured = planner.line();
   section.tick(
       measured.say("Measure the gasket that came out of the bag: inside ").blank(16).say(" mm, section ").blank(16).say(" mm."));
   section.close();
 }
 
+/// What the owner asked for, beside what was found.
+void add_wanted(Planner& planner) {
+  if (planner.watch.wants.empty()) return;
+  SectionMaker section(planner, "wanted", "What is wanted");
+  Line wants = planner.line();
+  section.words(wants.say("The owner: ", model::Style::bold).say(planner.watch.wants));
+  Line found = planner.line();
+  if (!planner.watch.found.empty()) section.words(found.say("Found: ", model::Style::bold).say(planner.watch.found));
+  section.close();
+}
+
 }  // namespace
 
 void Planner::add_front_sections() {
+  add_wanted(*this);
   add_never(*this);
   add_check_list(*this);
   add_first_looks(*this);

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "compose/imprint.h"
-#include "compose/ticket/intake_pictures.h"
+#include "compose/measure_pictures.h"
 
 namespace benchleaf::compose {
 

@@ -140,23 +140,25 @@ std::string why_held(Planner& planner, const model::Procedure& procedure, std::s
 }  // namespace
 
 std::string crystal_part(const Planner& planner, const std::string& named) {
-  const model::Crystal* crystal = planner.crystal();
+  const std::string material = planner.crystal_material();
   const bool loose = named == "part/loose-acrylic-crystal";
-  if (crystal == nullptr || crystal->material == "material/acrylic") return loose ? named : "part/acrylic-crystal";
-  return crystal->material == "material/mineral-glass" ? "part/mineral-crystal" : crystal->material;
+  if (material.empty() || material == "material/acrylic") return loose ? named : "part/acrylic-crystal";
+  return material == "material/mineral-glass" ? "part/mineral-crystal" : material;
 }
 
 std::vector<std::string> case_materials(const model::Watch& watch) {
-  if (!watch.case_metal) return {"part/steel-case", "part/plated-case"};
-  std::vector<std::string> materials = {watch.case_metal->surface};
-  if (watch.case_metal->metal != watch.case_metal->surface) materials.push_back(watch.case_metal->metal);
-  const bool gold = watch.case_metal->surface == "material/gold-plate";
-  if (gold) materials.insert(materials.begin(), "part/plated-case");
+  const bool known = watch.case_metal && !watch.case_metal->surface.empty();
+  std::vector<std::string> materials;
+  if (!known || watch.case_metal->surface == "material/gold-plate") materials.emplace_back("part/plated-case");
+  if (known) materials.push_back(watch.case_metal->surface);
+  if (!watch.case_metal) materials.insert(materials.begin(), "part/steel-case");
+  const std::string metal = watch.case_metal ? watch.case_metal->metal : std::string();
+  if (!metal.empty() && (!known || metal != watch.case_metal->surface)) materials.push_back(metal);
   return materials;
 }
 
 void Planner::add_jobs() {
-  const std::vector<model::Watch::Job> jobs = watch.jobs.empty() ? usual_jobs(*this) : watch.jobs;
+  const std::vector<model::Watch::Job> jobs = jobs_of(*this);
   for (std::size_t i = 0; i < jobs.size(); ++i) {
     const auto found = desk.records.procedures.find(id_of(jobs[i].procedure));
     if (found == desk.records.procedures.end()) continue;
@@ -196,32 +198,88 @@ void add_clearing(const Planner& planner, const std::string& residue, std::vecto
   if (clears != records.procedures.end()) jobs.push_back({clears->second.reference(), {}});
 }
 
+/// The usual jobs in the order of the bench; one that the handbook lacks is left out.
+class UsualJobs {
+ public:
+  explicit UsualJobs(const Planner& planner) : planner_(planner) {}
+
+  void add(const char* id, std::vector<model::Watch::Filling> fill = {}) {
+    if (planner_.desk.records.procedures.count(id) > 0) jobs_.push_back({std::string("procedure/") + id, std::move(fill)});
+  }
+
+  void open_back() {
+    if (planner_.watch.back == "snap") add("open-a-snap-back");
+    if (is_screwed()) add("open-a-screwed-back");
+  }
+
+  void close_back() {
+    if (planner_.watch.back == "snap") add("close-a-snap-back");
+    if (is_screwed()) add("close-a-screwed-back");
+  }
+
+  void clear_leaks() {
+    for (const std::string& residue : planner_.residues()) add_clearing(planner_, residue, jobs_);
+  }
+
+  void change_cells() {
+    const auto& found = planner_.watch.cells_found;
+    const bool mercury = std::any_of(found.begin(), found.end(), [&](const std::string& cell) {
+      return planner_.desk.cell(cell) != nullptr && planner_.desk.cell(cell)->system == "mercuric-oxide";
+    });
+    if (found.empty() && planner_.module() == nullptr) add("name-a-worn-cell");
+    add(mercury ? "replace-a-mercury-cell" : "change-the-cell");
+    if (holds(planner_.watch.symptoms, "symptom/blank-display")) add("wake-a-blank-display");
+    add("measure-consumption");
+  }
+
+  /// Sanding waits until the thickness is known; glass is left as it is.
+  void look_after_crystal() {
+    const model::Watch& watch = planner_.watch;
+    const std::string material = planner_.crystal_material();
+    const bool scratched = is_known(watch.scratch) || !watch.nail.empty();
+    if (!scratched) return;
+    if (material == "material/mineral-glass") add("leave-glass-unpolished");
+    const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
+    if (material == "material/acrylic" && measured) add("polish-a-crystal", {{"crystal", "part/acrylic-crystal"}});
+  }
+
+  void clean_case() {
+    const auto& metal = planner_.watch.case_metal;
+    if (metal && metal->surface == "material/gold-plate") add("clean-a-gold-coloured-case");
+    if (metal && metal->surface == "material/stainless-steel") add("clean-a-steel-case");
+  }
+
+  void seal() {
+    if (!is_known(planner_.watch.gasket_seat)) add("measure-a-gasket");
+    add("renew-back-gasket");
+  }
+
+  std::vector<model::Watch::Job> take() { return std::move(jobs_); }
+
+ private:
+  bool is_screwed() const { return planner_.watch.back == "screwed" || planner_.watch.back == "four-screws"; }
+
+  const Planner& planner_;
+  std::vector<model::Watch::Job> jobs_;
+};
+
 }  // namespace
 
-std::vector<model::Watch::Job> usual_jobs(const Planner& planner) {
-  const auto& procedures = planner.desk.records.procedures;
-  const model::Watch& watch = planner.watch;
-  std::vector<model::Watch::Job> jobs;
-  const auto add = [&](const std::string& id) {
-    if (procedures.find(id) != procedures.end()) jobs.push_back({"procedure/" + id, {}});
-  };
-  add("look-before-you-touch");
-  const bool screwed = watch.back == "screwed" || watch.back == "four-screws";
-  if (watch.back == "snap") add("open-a-snap-back");
-  if (screwed) add("open-a-screwed-back");
-  for (const std::string& residue : watch.residues) add_clearing(planner, residue, jobs);
-  const bool mercury = std::any_of(watch.cells_found.begin(), watch.cells_found.end(), [&](const std::string& cell) {
-    return planner.desk.cell(cell) != nullptr && planner.desk.cell(cell)->system == "mercuric-oxide";
-  });
-  add(mercury ? "replace-a-mercury-cell" : "change-the-cell");
-  add("measure-consumption");
-  add("renew-back-gasket");
-  add("check-before-closing");
-  if (watch.back == "snap") add("close-a-snap-back");
-  if (screwed) add("close-a-screwed-back");
-  add("check-for-fog");
-  add("hand-over");
-  return jobs;
+std::vector<model::Watch::Job> jobs_of(const Planner& planner) {
+  if (!planner.watch.jobs.empty()) return planner.watch.jobs;
+  UsualJobs usual(planner);
+  usual.add("look-before-you-touch");
+  usual.open_back();
+  usual.clear_leaks();
+  usual.change_cells();
+  usual.look_after_crystal();
+  usual.clean_case();
+  usual.seal();
+  usual.add("check-before-closing");
+  usual.close_back();
+  usual.add("check-for-fog");
+  usual.add("hand-over");
+  return usual.take();
 }
 
 }  // namespace benchleaf::compose

@@ -1,6 +1,7 @@
 // In: the module, the gasket, the ladder, the jobs, the drawer. Out: what the plan needs, with what does as well, and where it
 // lies if it is there.
 #include <algorithm>
+#include <map>
 
 #include "base/quantity.h"
 #include "compose/ticket/planner.h"
@@ -8,6 +9,8 @@
 namespace benchleaf::compose {
 
 namespace {
+
+constexpr std::string_view kCandidate = "candidate.";
 
 std::string size_of(const Desk& desk, const model::Cell& cell) {
   const model::Fact* diameter = desk.fact(cell, "size.diameter");
@@ -24,9 +27,8 @@ void add_instead(Planner& planner, const model::Cell& cell, PlanNeed& need) {
   const bench::Result result =
       bench::reckon("cell-swap", {{"cell", {cell.id, model::Trust::given, {}}}, {"lamp", {lamp, model::Trust::given, {}}}},
                     {planner.desk.tables, planner.figures});
-  constexpr std::string_view kHead = "candidate.";
   for (const bench::Output& output : result.outputs) {
-    if (output.name.rfind(kHead, 0) != 0 || output.name.substr(kHead.size()) == cell.id) continue;
+    if (output.name.rfind(kCandidate, 0) != 0 || output.name.substr(kCandidate.size()) == cell.id) continue;
     const bool does = output.printed.rfind("use", 0) == 0 || output.printed.rfind("with care", 0) == 0;
     if (does && need.instead.size() < 2) need.instead.push_back(output.label + ", " + output.printed);
   }
@@ -43,9 +45,38 @@ void add_cell(Planner& planner, const std::string& reference, int count) {
   planner.plan.needs.push_back(std::move(need));
 }
 
+/// The first cell that a calculator would put in the place, an alkaline one last: it leaks, and may have come in for a silver
+/// one.
+std::string first_choice(const Planner& planner, bench::Inputs inputs) {
+  inputs.emplace("lamp", bench::Given{"yes", model::Trust::given, {}});
+  std::string alkaline;
+  for (const bench::Output& output : bench::reckon("cell-swap", inputs, {planner.desk.tables, planner.figures}).outputs) {
+    if (output.name.rfind(kCandidate, 0) != 0 || output.printed.rfind("use", 0) != 0) continue;
+    const std::string reference = "cell/" + output.name.substr(kCandidate.size());
+    const model::Cell* cell = planner.desk.cell(reference);
+    if (cell != nullptr && cell->system != "alkaline") return reference;
+    if (alkaline.empty()) alkaline = reference;
+  }
+  return alkaline;
+}
+
+/// Without a module the cells that were found say what goes in, each by its size and system, else the size that was measured.
+void add_cells_by_old_ones(Planner& planner) {
+  const model::Watch& watch = planner.watch;
+  std::map<std::string, int> chosen;
+  for (const std::string& cell : watch.cells_found)
+    ++chosen[first_choice(planner, {{"cell", {Planner::id_of(cell), model::Trust::given, {}}}})];
+  const auto& size = watch.cell_size;
+  if (watch.cells_found.empty() && size && is_known(size->diameter) && is_known(size->height)) {
+    chosen[first_choice(planner, {{"diameter", {base::terminal(*size->diameter), model::Trust::given, {}}},
+                                  {"height", {base::terminal(*size->height), model::Trust::given, {}}}})] = 1;
+  }
+  for (const auto& [cell, count] : chosen) add_cell(planner, cell, std::max(count, chosen.size() == 1 ? watch.cell_count : 1));
+}
+
 void add_cells(Planner& planner) {
   const model::Module* module = planner.module();
-  if (module == nullptr) return;
+  if (module == nullptr) return add_cells_by_old_ones(planner);
   const int cells = static_cast<int>(module->cells.size());
   const int each = cells == 0 ? 0 : std::max(1, module->cell_count / cells);
   for (const std::string& cell : module->cells) add_cell(planner, cell, each);
@@ -54,9 +85,9 @@ void add_cells(Planner& planner) {
 void add_gasket(Planner& planner) {
   if (planner.gasket_sizes.empty()) return;
   PlanNeed need;
-  need.record = planner.watch.gasket;
+  need.record = planner.series();
   need.size = planner.gasket_sizes.front();
-  need.words = planner.desk.name(planner.watch.gasket) + ", inside " + need.size;
+  need.words = planner.desk.name(need.record) + ", inside " + need.size;
   for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i)
     need.instead.push_back("inside " + planner.gasket_sizes[i] + ", within the band, further from the best");
   planner.plan.needs.push_back(std::move(need));
@@ -79,7 +110,7 @@ void add_new_crystal(Planner& planner) {
 void add_papers(Planner& planner) {
   for (const std::string& grade : planner.rungs) {
     PlanNeed need;
-    need.record = grade.front() == 'P' ? "abrasive/fepa-p" : std::string("abrasive/") + (grade.front() == 'F' ? "fepa-f" : "jis");
+    need.record = scale_of(grade);
     need.size = grade;
     need.used_up = false;
     need.words = "wet-and-dry paper " + grade;

@@ -73,11 +73,13 @@ Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables,
   const Uses uses(records);
   const Desk desk{records, tables, derived, uses, findings};
   const model::FactBase figures = derive::bench_figures(records, tables);
-  Planner planner{desk, figures, watch, drawer, {}, {}, {}, {}, {}, false, {}};
+  const std::optional<model::Stock> ready = drawer == nullptr ? drawer_of(watch) : std::nullopt;
+  Planner planner{desk, figures, watch, ready ? &*ready : drawer, !ready, {}, {}, {}, {}, {}, false, {}};
   planner.plan.watch = watch.id;
   planner.plan.number = watch.number;
   planner.plan.title = watch.title;
   if (drawer != nullptr) planner.plan.drawer = drawer->id;
+  derive::add_stated_facts(watch, planner.plan.facts);
   planner.add_checks();
   planner.reckon_gasket();
   planner.reckon_ladder();

@@ -67,7 +67,7 @@ struct Plan {
   std::vector<PlanNeed> needs;
   std::vector<PlanJob> jobs;
   std::vector<PlanSection> sections;
-  model::FactBase facts;  ///< every figure that it prints: `watch/ID#gasket-fit.stretch`
+  model::FactBase facts;  ///< what the watch states, and every figure of the plan: `watch/ID#gasket-fit.stretch`
 };
 
 /// A plan for one watch: what never to do, what to find out, what to get, the work in its order with each step judged, the list

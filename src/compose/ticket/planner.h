@@ -29,11 +29,17 @@ struct Planner {
   const model::FactBase& figures;  ///< what calculators look up in records
   const model::Watch& watch;
   const model::Stock* drawer;
+  bool drawer_is_whole;  ///< false: what lies ready by the watch itself, which is silent of the rest
   Plan plan;
   std::vector<std::string> cautions_said;
 
   const model::Module* module() const;
   const model::Crystal* crystal() const;
+  /// Where the record is not known, by what was seen: those that it may be, or empty.
+  std::vector<std::string> residues() const;  ///< `residue/ID`
+  std::string crystal_material() const;       ///< `material/acrylic`
+  std::string series() const;                 ///< `gasket/round-0-7`
+  const std::string& display() const;         ///< lcd, led, hands
   /// `round-0-7` of `gasket/round-0-7`.
   static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
 
@@ -52,6 +58,7 @@ struct Planner {
   // The parts of make_plan, in their order; each reads what the ones before have put into the plan.
   void add_checks();
   void reckon_gasket();
+  void reckon_old_gasket(const std::string& series);
   void reckon_ladder();
   void add_jobs();
   void reckon_doses();
@@ -95,9 +102,13 @@ bool is_past(const Planner& planner, const model::Stock::Item& item);
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.
 std::vector<std::string> case_materials(const model::Watch& watch);
+/// What lies ready by the watch itself, as a drawer; nothing where it does not say.
+std::optional<model::Stock> drawer_of(const model::Watch& watch);
+/// `abrasive/fepa-p` of `P800`.
+std::string scale_of(const std::string& grade);
 /// What stands for the crystal in steps that name a part; nothing known counts as the kind that bears least.
 std::string crystal_part(const Planner& planner, const std::string& named);
-/// The procedures for a watch that names none.
-std::vector<model::Watch::Job> usual_jobs(const Planner& planner);
+/// The procedures that the watch names, else those that are usual for what is known of it.
+std::vector<model::Watch::Job> jobs_of(const Planner& planner);
 
 }  // namespace benchleaf::compose

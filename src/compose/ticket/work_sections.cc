@@ -71,7 +71,7 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
 void add_closing(Planner& planner) {
   const model::Module* module = planner.module();
   SectionMaker section(planner, "closing", "Before it is closed, and after");
-  const bool hands = module != nullptr && module->display == "hands";
+  const bool hands = planner.display() == "hands";
   section.tick(hands ? "Every hand moves and touches nothing; the date changes at midnight."
                      : "Every segment was seen: all at the reset, or each figure from 0 to 9.");
   section.tick("Each button ten times: ten presses, ten returns.");
@@ -105,7 +105,8 @@ void add_water(Planner& planner) {
 
 /// Whether something that was found comes out of a cell.
 bool has_leaked(const Planner& planner) {
-  return std::any_of(planner.watch.residues.begin(), planner.watch.residues.end(), [&](const std::string& residue) {
+  const std::vector<std::string> residues = planner.residues();
+  return std::any_of(residues.begin(), residues.end(), [&](const std::string& residue) {
     const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
     return found != planner.desk.records.residues.end() && !found->second.left_by.empty();
   });

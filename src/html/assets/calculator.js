@@ -44,7 +44,8 @@
     const input = make('input', { id, name: row.dataset.record, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
       'aria-describedby': `${id}-what ${id}-error` });
     if (needed.textContent !== '') input.setAttribute('aria-required', 'true');
-    return make('div', { class: 'field' },
+    const picture = head.querySelector('svg') ?? '';
+    return make('div', { class: 'field' }, picture,
       make('label', { for: id }, head.textContent.replaceAll('-', ' '), needed.textContent === '' ? '' : make('i', {}, ' needed')),
       input,
       make('p', { id: `${id}-what`, class: 'what' }, `${what.textContent}; for example `, make('code', {}, example.textContent)),

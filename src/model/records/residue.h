@@ -21,6 +21,7 @@ struct Residue : Record {
   std::vector<std::string> left_by;  ///< systems of cells, as in the table cell-systems
   std::vector<Share> made_of;
   std::string looks;
+  std::vector<std::string> colours;  ///< white, grey, green, black, brown, oily
   std::string side;                  ///< alkaline, acidic, neutral, organic, not known
   std::vector<std::string> answers;  ///< `chemistry/ID`
   std::string why;

@@ -9,17 +9,48 @@
 
 namespace benchleaf::model {
 
-/// One watch on the bench, for a ticket.
+/// One watch on the bench, for a ticket. What is not known of it is empty.
 struct Watch : Record {
   struct CrystalSize {
     std::optional<base::Quantity> diameter;  ///< or width
     std::optional<base::Quantity> length;
     std::optional<base::Quantity> thickness;
   };
+  /// What tells acrylic from glass.
+  struct CrystalSigns {
+    std::string scratches;  ///< soft, hard
+    std::string feels;      ///< warm, cool
+  };
+  struct CellSize {
+    std::optional<base::Quantity> diameter;
+    std::optional<base::Quantity> height;
+  };
+  struct OldGasket {
+    std::optional<base::Quantity> inside;
+    std::optional<base::Quantity> section;
+  };
+  struct Groove {
+    std::optional<base::Quantity> depth;
+    std::optional<base::Quantity> width;
+  };
   struct Case {
     std::string metal;    ///< `material/ID`
     std::string surface;  ///< `material/ID`
     std::string mark;
+  };
+  /// A leak by its look.
+  struct Crust {
+    std::string colour;  ///< white, grey, green, black, brown, oily
+    std::string place;
+  };
+  struct GasketAtHand {
+    std::string series;  ///< `gasket/ID`
+    std::optional<base::Quantity> inside;
+  };
+  struct OnHand {
+    std::vector<std::string> grades;
+    std::vector<std::string> liquids;  ///< `chemistry/ID`
+    std::vector<GasketAtHand> gaskets;
   };
   /// A slot of a procedure and the record that fills it.
   struct Filling {
@@ -33,20 +64,31 @@ struct Watch : Record {
 
   std::string number;
   std::string module;   ///< `module/ID`
+  std::string display;  ///< lcd, led, hands
   std::string crystal;  ///< `crystal/ID`
+  CrystalSigns crystal_signs;
   std::optional<CrystalSize> crystal_size;
   std::optional<base::Quantity> scratch;
+  std::string nail;                      ///< catches, seen-only
   std::vector<std::string> cells_found;  ///< `cell/ID`
-  std::string back;                      ///< snap, screwed, four-screws, none
-  std::string gasket;                    ///< `gasket/ID`
+  int cell_count = 0;
+  std::optional<CellSize> cell_size;
+  std::string back;    ///< snap, screwed, four-screws, none
+  std::string gasket;  ///< `gasket/ID`
   std::optional<base::Quantity> gasket_seat;
+  OldGasket old_gasket;
+  Groove groove;
   std::optional<Case> case_metal;     ///< `case`
   std::vector<std::string> residues;  ///< `residue/ID`
+  std::optional<Crust> crust;
   std::vector<std::string> inside;    ///< `part/ID`
+  std::string lume;                   ///< none, some
   std::vector<std::string> symptoms;  ///< `symptom/ID`
   std::vector<Job> jobs;
   std::optional<base::Quantity> lug_width;
   std::string found;
+  std::string wants;
+  std::optional<OnHand> on_hand;
 };
 
 }  // namespace benchleaf::model

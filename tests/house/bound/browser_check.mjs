@@ -4,10 +4,13 @@
 //   walk     search, entry, same-size cell, calculator, kept link, theme, keyboard
 //   page     axe-core on PAGE alone
 //   vectors  of each calculator every third vector gives the text of the terminal; bench_web_test asks its script all of them
+//   ticket   the form plans what the command plans for the file that it saves; its slips are said beside their fields
+//   size     pictures are true to a card (ISO/IEC 7810 ID-1, 85.60 mm) once the screen is matched
 // Nothing but file: and data: is ever asked for. The packages are pinned in .ci.
 import { spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -266,7 +269,104 @@ async function answersOfVectors() {
   }
 }
 
-const parts = { axe: axeOnTemplates, every: axeOnEveryPage, page: axeOnOnePage, walk, vectors: answersOfVectors };
+/** Fills the form as somebody would who has the back open. */
+async function fillTicket(page) {
+  await page.goto(address('ticket.html'));
+  await page.waitForSelector('.ticket-form');
+  await page.fill('#answer-number', 'D-004');
+  await page.fill('#answer-found', 'Grey figures gone, "white" crust: at the minus leaf.');
+  await page.fill('#answer-wants', 'Worn again; marks of age may stay.');
+  for (const [id, value] of [['module', 'lcd-no-lamp'], ['back', 'snap'], ['case-metal', 'brass'], ['case-surface', 'gold-plate'], ['lume', 'none'],
+    ['crust-colour', 'white'], ['crystal', 'acrylic-press-fit'], ['nail', 'catches'], ['gasket', 'round-0-7']]) await page.selectOption(`#answer-${id}`, value);
+  for (const [id, words] of [['crust-place', 'at the minus leaf'], ['crystal-size-diameter', '26.0 mm'], ['crystal-size-thickness', '1.5 mm'],
+    ['gasket-seat', '28.60 mm'], ['groove-depth', '0.55 mm'], ['groove-width', '0.95 mm'], ['lug-width', '18 mm'], ['on-hand-grades', 'P800, P1200, P2500']]) {
+    await page.fill(`#answer-${id}`, words);
+  }
+  const tick = async (field, value) => {
+    const box = page.locator(`[id^="answer-${field}-"][value="${value}"]`);
+    const list = page.locator(`details:has([id^="answer-${field}-"][value="${value}"])`);
+    if (!(await list.evaluate((one) => one.open))) await list.locator('summary').click();
+    await box.check();
+  };
+  await tick('cells-found', 'lr754');
+  await tick('symptoms', 'blank-display');
+  await tick('inside', 'polariser');
+  await tick('inside', 'epoxy-board');
+  await tick('on-hand-liquids', 'white-vinegar');
+  await page.selectOption('#answer-on-hand-gaskets-series-1', 'round-0-7');
+  await page.fill('#answer-on-hand-gaskets-inside-1', '28 mm');
+}
+
+async function planned(page) {
+  await page.click('.ticket-form button[type=submit]');
+  await page.waitForSelector('.plan:not([hidden])', { timeout: 60000 });
+  return page.evaluate(() => globalThis.benchleafTicketText);
+}
+
+async function saved(page, name, folder) {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name }).click()]);
+  const file = path.join(folder, download.suggestedFilename());
+  await download.saveAs(file);
+  return file;
+}
+
+async function ticketForm() {
+  const folder = mkdtempSync(path.join(tmpdir(), 'benchleaf-form-'));
+  const page = await open();
+  await fillTicket(page);
+  const text = await planned(page);
+  hold('the form plans', text.includes('2.14 %') && text.includes('[ ]'));
+  hold('what is on the page is the ticket', (await page.locator('.ticket h3').count()) > 8);
+  const file = await saved(page, 'Save the watch file', folder);
+  const ran = spawnSync(program, ['ticket', '--quiet', file, '--to', folder], { encoding: 'utf8' });
+  hold(`the command takes the saved file: ${ran.stderr}`, ran.status === 0);
+  hold('the command plans the same for it', ran.stdout === text);
+  const ticket = await saved(page, 'Save the ticket', folder);
+  hold('the saved ticket is the one that the command writes',
+    readFileSync(ticket, 'utf8') === readFileSync(path.join(folder, 'tickets', path.basename(ticket)), 'utf8'));
+  const again = await open();
+  await again.goto(address('ticket.html'));
+  await again.setInputFiles('#watch_file', file);
+  await again.waitForFunction(() => document.getElementById('answer-number').value === 'D-004');
+  hold('an opened file plans the same', (await planned(again)) === text);
+  await again.setInputFiles('#watch_file', 'content/watch/quillfen-d-001.yaml');
+  await again.waitForFunction(() => document.getElementById('answer-number').value === 'D-001');
+  const example = spawnSync(program, ['ticket', '--quiet', 'content/watch/quillfen-d-001.yaml', '--to', folder], { encoding: 'utf8' });
+  hold('a file written by hand plans as at the terminal', (await planned(again)) === example.stdout);
+  await again.fill('#answer-gasket-seat', '28,60 mm');
+  await planned(again);
+  hold('a slip is said beside its field', /comma/.test(await again.locator('#answer-gasket-seat-error').textContent()));
+  hold('a slip gives no ticket', (await again.locator('.ticket h3').count()) === 0);
+  await again.setInputFiles('#watch_file', { name: 'broken.yaml', mimeType: 'text/yaml', buffer: Buffer.from('id: [a') });
+  await again.waitForFunction(() => /cannot be read/.test(document.querySelector('.ticket-form .search-status').textContent));
+  rmSync(folder, { recursive: true });
+  for (const scheme of ['light', 'dark']) {
+    for (const width of [320, 1280]) {
+      const looked = await open({ scheme, width, check: true });
+      await fillTicket(looked);
+      await planned(looked);
+      await inspect(looked, `planned, ${scheme}, ${width} px`);
+      await looked.context().close();
+    }
+  }
+}
+
+/** A picture of 9.5 mm on a screen that a card proved to be 1.25 times finer than a browser thinks. */
+async function trueSize() {
+  const page = await open();
+  const wide = () => page.locator('.entry-head svg.drawing:not(.scales), svg.drawing:not(.scales)').first().evaluate((one) => one.getBoundingClientRect().width);
+  await page.goto(address('cell/sr754w.html'));
+  const before = await wide();
+  await page.locator('.match summary').click();
+  await page.locator('#card_width').fill('1.25');
+  hold('a picture follows the card', Math.abs((await wide()) / before - 1.25) < 0.005);
+  const bar = await page.locator('.card-bar').evaluate((one) => one.getBoundingClientRect().width);
+  hold('the bar is a card wide', Math.abs(bar - 85.6 * 96 / 25.4 * 1.25) < 4.5);  // its ends are lines of 2 dots
+  await page.reload();
+  hold('the match lasts', Math.abs((await wide()) / before - 1.25) < 0.005);
+}
+
+const parts = { ticket: ticketForm, size: trueSize, axe: axeOnTemplates, every: axeOnEveryPage, page: axeOnOnePage, walk, vectors: answersOfVectors };
 await parts[part]();
 await browser.close();
 console.log(`${looked} looked at, ${faults} faults`);

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <memory>
+#include <string_view>
 
 #include "model/drawing.h"
 
@@ -20,5 +21,17 @@ std::shared_ptr<const model::Drawing> scratch_picture();
 std::shared_ptr<const model::Drawing> lugs_picture();
 /// A cell with its width and its height.
 std::shared_ptr<const model::Drawing> cell_picture();
+/// The bore that a gasket is pressed into, in section.
+std::shared_ptr<const model::Drawing> bore_picture();
+/// The groove in a face, in section, with the diameter of its outer wall.
+std::shared_ptr<const model::Drawing> face_picture();
+/// A gasket from above with the measure of its inside or of its outside.
+std::shared_ptr<const model::Drawing> gasket_inside_picture();
+std::shared_ptr<const model::Drawing> gasket_outside_picture();
+/// A round gasket cut through, with the measure of its section.
+std::shared_ptr<const model::Drawing> section_picture();
+
+/// The picture of an input of a calculator, or nullptr where nothing is measured with callipers.
+std::shared_ptr<const model::Drawing> input_picture(std::string_view calculator, std::string_view input);
 
 }  // namespace benchleaf::compose

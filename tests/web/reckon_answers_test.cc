@@ -68,7 +68,7 @@ std::vector<std::string> page_answers(const std::vector<std::string>& asked) {
   std::string lines;
   for (const auto& request : asked) lines += request + "\n";
   write(folder + "/requests.txt", lines);
-  const std::string text = output_of("'" BENCHLEAF_NODE "' tests/bench/web_answer.cjs '" BENCHLEAF_SCRIPT "' '" + folder +
+  const std::string text = output_of("'" BENCHLEAF_NODE "' tests/web/reckon_answers.cjs '" BENCHLEAF_SCRIPT "' '" + folder +
                                      "/lines.txt' '" + folder + "/requests.txt'");
   auto answers = test::split(text, kParting);
   answers.pop_back();

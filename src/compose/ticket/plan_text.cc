@@ -1,15 +1,13 @@
 // In: a plan. Out: its lines for the terminal.
+#include "compose/ticket/plan_text.h"
 
 #include <algorithm>
 
 #include "base/quantity.h"
-#include "command/ticket_written.h"
 #include "model/signs.h"
 
-namespace benchleaf::command {
+namespace benchleaf::compose {
 namespace {
-
-using compose::PlanLine;
 
 constexpr std::size_t kWidth = 80;
 constexpr double kBlankMm = 2;  // of a line to write on, for one sign
@@ -75,9 +73,9 @@ std::string line_text(const PlanLine& line, const model::KnowledgeBase& records)
   return base::to_terminal(paper_text(line, records));
 }
 
-std::string plan_text(const compose::Plan& plan, const model::KnowledgeBase& records) {
+std::string plan_text(const Plan& plan, const model::KnowledgeBase& records) {
   std::string text = plan.title + "\n";
-  for (const compose::PlanSection& section : plan.sections) {
+  for (const PlanSection& section : plan.sections) {
     text += "\n" + section.title + "\n";
     for (const PlanLine& line : section.lines) {
       const bool boxed = line.kind == PlanLine::Kind::tick || line.kind == PlanLine::Kind::step;
@@ -87,11 +85,11 @@ std::string plan_text(const compose::Plan& plan, const model::KnowledgeBase& rec
   return text;
 }
 
-std::string order_text(const std::vector<compose::PlanNeed>& list, std::size_t watches) {
+std::string order_text(const std::vector<PlanNeed>& list, std::size_t watches) {
   std::string text = "\nTo get for " + std::to_string(watches) + (watches == 1 ? " watch\n" : " watches\n");
   if (list.empty()) return text + "nothing: all of it is in the drawer\n";
-  for (const compose::PlanNeed& need : list) text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words, 4);
+  for (const PlanNeed& need : list) text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words, 4);
   return text;
 }
 
-}  // namespace benchleaf::command
+}  // namespace benchleaf::compose

@@ -1,5 +1,5 @@
-// Out: the pictures of the intake card: outlines, and arrows where the callipers go.
-#include "compose/ticket/intake_pictures.h"
+// Out: pictures of what is measured, for the intake card and the forms: outlines, and arrows where the callipers go.
+#include "compose/measure_pictures.h"
 
 #include <utility>
 #include <vector>
@@ -97,6 +97,74 @@ std::shared_ptr<const Drawing> cell_picture() {
   measure(drawing, {20, 5}, {20, 11});
   stroke(drawing, {{15.2, 11}, {21.4, 11}}, 0.15);
   return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> bore_picture() {
+  Drawing drawing = sheet("A case ring in section with a gasket inside it; the measure goes from wall to wall of the ring.");
+  for (const double x : {2.0, 19.6}) box(drawing, {x, 6}, 4.4, 7, Ink::dark_fill);
+  for (const double x : {7.4, 18.6}) add(drawing, model::circle({x, 10}, 0.9), Ink::ink, Ink::ink, kPen);
+  measure(drawing, {6.4, 3.4}, {19.6, 3.4});
+  for (const double x : {6.4, 19.6}) stroke(drawing, {{x, 2.4}, {x, 6}}, 0.15);
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> face_picture() {
+  Drawing drawing =
+      sheet("A flange in section with a groove in its face; the measure goes between the outer walls of the groove.");
+  stroke(drawing, {{2, 7}, {5, 7}, {5, 10}, {8, 10}, {8, 7}, {18, 7}, {18, 10}, {21, 10}, {21, 7}, {24, 7}}, 0.5);
+  for (const double x : {6.0, 20.0}) add(drawing, model::circle({x, 9}, 0.9), Ink::ink, Ink::ink, kPen);
+  measure(drawing, {5, 3.4}, {21, 3.4});
+  for (const double x : {5.0, 21.0}) stroke(drawing, {{x, 2.4}, {x, 7}}, 0.15);
+  return done(std::move(drawing));
+}
+
+namespace {
+
+constexpr Mm kRingCentre{13, 7};
+constexpr double kRingInside = 4.4;
+constexpr double kRingOutside = 6;
+
+std::shared_ptr<const Drawing> ring_picture(const char* alt, double measured) {
+  Drawing drawing = sheet(alt);
+  add(drawing, model::circle(kRingCentre, kRingOutside), Ink::ink, Ink::light_fill, kPen);
+  add(drawing, model::circle(kRingCentre, kRingInside), Ink::ink, Ink::paper, kPen);
+  measure(drawing, {kRingCentre.x - measured, kRingCentre.y}, {kRingCentre.x + measured, kRingCentre.y});
+  return done(std::move(drawing));
+}
+
+}  // namespace
+
+std::shared_ptr<const Drawing> gasket_inside_picture() {
+  return ring_picture("A gasket from above; the measure goes across its hole.", kRingInside);
+}
+
+std::shared_ptr<const Drawing> gasket_outside_picture() {
+  return ring_picture("A gasket from above; the measure goes across all of it.", kRingOutside);
+}
+
+std::shared_ptr<const Drawing> section_picture() {
+  Drawing drawing = sheet("A round gasket cut through; the measure is the thickness of the round.");
+  add(drawing, model::circle({9, 7}, 3.4), Ink::ink, Ink::dark_fill, kPen);
+  stroke(drawing, {{9, 3.6}, {18, 3.6}}, 0.15);
+  stroke(drawing, {{9, 10.4}, {18, 10.4}}, 0.15);
+  measure(drawing, {17, 3.6}, {17, 10.4});
+  return done(std::move(drawing));
+}
+
+std::shared_ptr<const Drawing> input_picture(std::string_view calculator, std::string_view input) {
+  if (calculator == "gasket-fit") {
+    if (input == "seat") return seat_picture();
+    if (input == "bore") return bore_picture();
+    if (input == "face") return face_picture();
+    if (input == "old-inside") return gasket_inside_picture();
+    if (input == "old-outside") return gasket_outside_picture();
+    if (input == "section") return section_picture();
+    return input == "groove-depth" || input == "groove-width" ? groove_picture() : nullptr;
+  }
+  if (calculator == "cell-swap") return input == "diameter" || input == "height" ? cell_picture() : nullptr;
+  const bool of_crystal = input == "diameter" || input == "width" || input == "length" || input == "thickness";
+  if ((calculator == "crystal-thickness" || calculator == "scratch-ladder") && of_crystal) return crystal_picture();
+  return calculator == "scratch-ladder" && input == "scratch" ? scratch_picture() : nullptr;
 }
 
 }  // namespace benchleaf::compose

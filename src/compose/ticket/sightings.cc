@@ -1,0 +1,81 @@
+// In: what was seen of a watch where it is not known. Out: what it may be: the residue by its colour, the crystal by its signs,
+// the gasket's series by its section, the drawer by what lies ready.
+#include <algorithm>
+
+#include "base/quantity.h"
+#include "compose/ticket/planner.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+bool holds(const std::vector<std::string>& list, const std::string& word) {
+  return std::find(list.begin(), list.end(), word) != list.end();
+}
+
+/// Whether a cell that was found may have left the residue; without a cell each may.
+bool may_come_from(const Planner& planner, const model::Residue& residue) {
+  const auto& cells = planner.watch.cells_found;
+  if (residue.left_by.empty() || cells.empty()) return true;
+  return std::any_of(cells.begin(), cells.end(), [&](const std::string& cell) {
+    return planner.desk.cell(cell) == nullptr || holds(residue.left_by, planner.desk.cell(cell)->system);
+  });
+}
+
+model::Stock::Item at_hand(std::string item) {
+  model::Stock::Item one;
+  one.item = std::move(item);
+  one.count = 1;
+  return one;
+}
+
+}  // namespace
+
+std::vector<std::string> Planner::residues() const {
+  if (!watch.residues.empty() || !watch.crust) return watch.residues;
+  std::vector<std::string> may_be;
+  for (const auto& [id, residue] : desk.records.residues) {
+    if (holds(residue.colours, watch.crust->colour) && may_come_from(*this, residue)) may_be.push_back(residue.reference());
+  }
+  return may_be;
+}
+
+std::string Planner::crystal_material() const {
+  if (crystal() != nullptr) return crystal()->material;
+  const auto& [scratches, feels] = watch.crystal_signs;
+  if (scratches == "soft" && feels == "warm") return "material/acrylic";
+  return scratches == "hard" && feels == "cool" ? "material/mineral-glass" : std::string();
+}
+
+std::string Planner::series() const {
+  if (!watch.gasket.empty() || !is_known(watch.old_gasket.section)) return watch.gasket;
+  const auto section = watch.old_gasket.section->value_in(base::Unit::millimetre);
+  for (const auto& [id, gasket] : desk.records.gaskets) {
+    if (gasket.profile != "round" || !is_known(gasket.section) || gasket.moving.value_or(false)) continue;
+    if (gasket.section->value_in(base::Unit::millimetre) == section) return gasket.reference();
+  }
+  return {};
+}
+
+const std::string& Planner::display() const { return module() == nullptr ? watch.display : module()->display; }
+
+std::optional<model::Stock> drawer_of(const model::Watch& watch) {
+  if (!watch.on_hand) return std::nullopt;
+  model::Stock drawer;
+  for (const std::string& grade : watch.on_hand->grades) {
+    drawer.items.push_back(at_hand(scale_of(grade)));
+    drawer.items.back().grade = grade;
+  }
+  for (const std::string& liquid : watch.on_hand->liquids) drawer.items.push_back(at_hand(liquid));
+  for (const auto& gasket : watch.on_hand->gaskets) {
+    drawer.items.push_back(at_hand(gasket.series));
+    drawer.items.back().size = gasket.inside;
+  }
+  return drawer;
+}
+
+std::string scale_of(const std::string& grade) {
+  return grade.front() == 'P' ? "abrasive/fepa-p" : grade.front() == 'F' ? "abrasive/fepa-f" : "abrasive/jis";
+}
+
+}  // namespace benchleaf::compose
