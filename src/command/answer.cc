@@ -28,6 +28,7 @@ class Answerer {
     Answer out;
     out.record = record;
     out.title = title_of(record);
+    out.provenance = entry_of(record).provenance;
     out.page = page_of_(record);
     out.kind = record.substr(0, record.find('/'));
     if (out.kind == "cell") {

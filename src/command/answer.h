@@ -33,7 +33,8 @@ struct Answer {
   std::string record;
   std::string title;  ///< `393 SR754W`
   std::string kind;
-  std::string page;  ///< printed page of the A4 handbook, or empty
+  std::string provenance;  ///< `Replaced by NAME` where an overlay has the record, or empty
+  std::string page;        ///< printed page of the A4 handbook, or empty
   // Of a cell; empty for every other kind and where the record does not say.
   std::string size;     ///< `7.9 x 5.4 mm`
   std::string voltage;  ///< `1.55 V`

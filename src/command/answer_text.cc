@@ -89,6 +89,7 @@ std::string verdicts_text(const Answer& answer) {
 std::string full_text(const Answer& answer) {
   const std::string kind = answer.kind == "cell" ? std::string() : " (" + answer.kind + ")";
   std::string text = answer.title + kind + "\n";
+  if (!answer.provenance.empty()) text += "  " + answer.provenance + "\n";
   if (!details(answer).empty()) text += "  " + details(answer) + "\n";
   text += peers_text(answer);
   text += verdicts_text(answer);
@@ -107,6 +108,7 @@ std::string lines_text(const std::vector<Answer>& answers) {
   for (const auto& answer : answers) {
     std::string line =
         "  " + padded(answer.title, title_width + 2) + padded(details(answer), detail_width + 2) + page_text(answer);
+    if (!answer.provenance.empty()) line += "  (" + answer.provenance + ")";
     line.erase(line.find_last_not_of(' ') + 1);
     text += line + "\n";
   }
@@ -119,6 +121,7 @@ Json answer_json(const Answer& answer) {
   json["title"] = answer.title;
   json["kind"] = answer.kind;
   json["page"] = answer.page;
+  if (!answer.provenance.empty()) json["provenance"] = answer.provenance;
   if (answer.kind == "cell") {
     json["size"] = answer.size;
     json["voltage"] = answer.voltage;

@@ -33,6 +33,16 @@ OptionInfo list_of(std::string name, std::vector<std::string> words) {
   return {std::move(name), std::move(does), Takes::words, "LIST", std::move(words), true, {}};
 }
 
+OptionInfo overlay_option() {
+  return {"--overlay",
+          "folder of records that replace those of the same kind and id, or add to them; may be given again",
+          Takes::folder,
+          "DIR",
+          {},
+          true,
+          {}};
+}
+
 ArgumentInfo content_argument() { return {"CONTENT", "folder of records", Takes::folder, false, false}; }
 
 CommandInfo check_command() {
@@ -42,7 +52,8 @@ CommandInfo check_command() {
           {flag("--json", "findings as one JSON object on stdout"), flag("--strict", "warnings count as errors"),
            option("--sarif", "FILE", Takes::file, "write the findings into a file as SARIF 2.1.0"),
            flag("--rules", "list the rules and end"),
-           option("--explain", "RULE", Takes::rule, "say what a rule is for, with a wrong and a right sample, and end")},
+           option("--explain", "RULE", Takes::rule, "say what a rule is for, with a wrong and a right sample, and end"),
+           overlay_option()},
           {},
           kNoError,
           kErrors,
@@ -55,7 +66,7 @@ CommandInfo bind_command() {
           {content_argument()},
           {option("--to", "DIR", Takes::folder, "where the folder handbook goes (default: out)"),
            list_of("--only", {"pdf", "html", "chart", "facts"}), list_of("--paper", paper_names()),
-           flag("--marks", "crop marks and 3 mm of bleed around every page, for print shops")},
+           flag("--marks", "crop marks and 3 mm of bleed around every page, for print shops"), overlay_option()},
           {},
           "the handbook is in its place",
           "the content has errors, and nothing was written",
@@ -66,7 +77,7 @@ CommandInfo find_command() {
   return {"find",
           "looks a cell, a size such as 7.9x5.4, a liquid or a symptom up",
           {{"WORDS", "what to look up", Takes::text, true, true}},
-          {flag("--json", "the answer as one JSON object")},
+          {flag("--json", "the answer as one JSON object"), overlay_option()},
           "words to look up, such as 393 or 7.9x5.4",
           "found",
           "nothing found",
@@ -77,7 +88,7 @@ CommandInfo reckon_command() {
   return {"reckon",
           "runs one calculator and shows its working; without a name, lists them with their inputs",
           {{"NAME", "a calculator", Takes::calculator, false, false}, {"KEY=VALUE", "its inputs", Takes::inputs, false, true}},
-          {flag("--json", "the answer as one JSON object")},
+          {flag("--json", "the answer as one JSON object"), overlay_option()},
           {},
           "an answer",
           "refused, with the reason",
@@ -95,7 +106,7 @@ CommandInfo ticket_command() {
           {option("--to", "DIR", Takes::folder, "where the folder tickets goes (default: out)"),
            option("--stock", "FILE", Takes::file, "record of a drawer: marks what lies in it, and uses nothing else of paper"),
            files_of("--order", "records of more watches: one list of what all of them need"),
-           flag("--json", "the plan as one JSON object on stdout")},
+           flag("--json", "the plan as one JSON object on stdout"), overlay_option()},
           "the record of a watch, such as content/watch/quillfen-d-001.yaml",
           "the ticket is in its place",
           "the records have errors, and nothing was written",

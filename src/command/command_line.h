@@ -16,8 +16,8 @@ struct OptionInfo {
   Takes takes = Takes::nothing;
   std::string value;               ///< `FILE`
   std::vector<std::string> words;  ///< all values, where it takes words
-  bool list = false;               ///< several of them: words parted by commas, files one after the other
-  std::string excludes;            ///< an option that must not stand beside it, or empty
+  bool list = false;     ///< several of them: words parted by commas, files one after the other, folders each after the option
+  std::string excludes;  ///< an option that must not stand beside it, or empty
 };
 
 /// A word in its place.

@@ -136,7 +136,8 @@ std::string zsh_values(Takes takes, const std::vector<std::string>& words, bool 
 std::string zsh_option(const OptionInfo& option) {
   const std::string excludes = option.excludes.empty() ? std::string() : "(" + option.excludes + ")";
   if (option.takes == Takes::nothing) return "'" + excludes + option.name + "[" + zsh_text(option.does) + "]'";
-  return "'" + excludes + option.name + "=[" + zsh_text(option.does) + "]:" + zsh_text(option.value) + ":" +
+  const std::string again = option.list && option.takes == Takes::folder ? "*" : "";
+  return "'" + excludes + again + option.name + "=[" + zsh_text(option.does) + "]:" + zsh_text(option.value) + ":" +
          zsh_values(option.takes, option.words, option.list) + "'";
 }
 

@@ -1,4 +1,4 @@
-// In: a content folder, files of elsewhere. Out: one tree of both.
+// In: a content folder, files of elsewhere. Out: one tree of both; and the tree of an overlay that leaves room for such files.
 
 #include "command/extra_files.h"
 
@@ -30,6 +30,19 @@ std::optional<std::string> ExtraFiles::read(const std::string& path) const {
 std::string ExtraFiles::shown(const std::string& path) const {
   const auto extra = extra_.find(path);
   return extra == extra_.end() ? content_.shown(path) : extra->second.generic_string();
+}
+
+OverlayFiles::OverlayFiles(std::filesystem::path folder, const std::map<std::string, std::filesystem::path>& named)
+    : folder_(std::move(folder)) {
+  for (const auto& [path, file] : named) named_.insert(path);
+}
+
+std::optional<std::vector<read::FileEntry>> OverlayFiles::list() const {
+  auto entries = folder_.list();
+  if (!entries) return std::nullopt;
+  const auto is_named = [this](const read::FileEntry& entry) { return named_.count(entry.path) > 0; };
+  entries->erase(std::remove_if(entries->begin(), entries->end(), is_named), entries->end());
+  return entries;
 }
 
 }  // namespace benchleaf::command

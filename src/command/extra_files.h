@@ -2,6 +2,7 @@
 
 #include <filesystem>
 #include <map>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,19 @@ class ExtraFiles final : public read::FileSource {
  private:
   DiskFiles content_;
   std::map<std::string, std::filesystem::path> extra_;  ///< by path below the content
+};
+
+/// The folder of an overlay, without the records that the user named files for.
+class OverlayFiles final : public read::FileSource {
+ public:
+  OverlayFiles(std::filesystem::path folder, const std::map<std::string, std::filesystem::path>& named);
+  std::optional<std::vector<read::FileEntry>> list() const override;
+  std::optional<std::string> read(const std::string& path) const override { return folder_.read(path); }
+  std::string shown(const std::string& path) const override { return folder_.shown(path); }
+
+ private:
+  DiskFiles folder_;
+  std::set<std::string> named_;  ///< paths below the folder
 };
 
 }  // namespace benchleaf::command

@@ -58,7 +58,8 @@ CLI::Option* add_option(CLI::App& app, const std::string& command, const OptionI
   if (info.takes == Takes::nothing) return app.add_flag(info.name, given.flag(command, info.name), info.does);
   CLI::Option* option = info.list ? app.add_option(info.name, given.words(command, info.name), info.does)
                                   : app.add_option(info.name, given.word(command, info.name), info.does);
-  if (info.list && info.takes == Takes::words) option->delimiter(',');  // a file may have a comma in its name
+  if (info.list && info.takes == Takes::words) option->delimiter(',');            // a file may have a comma in its name
+  if (info.list && info.takes == Takes::folder) option->allow_extra_args(false);  // what follows are other words
   option->type_name(info.value);
   return info.words.empty() ? option : option->check(one_of(info.words));
 }
@@ -148,6 +149,7 @@ CommonOptions common_of(const Given& given, const std::string& command) {
   CommonOptions common;
   common.content = given.one(command, "CONTENT", given.one({}, "--content"));
   common.schema = given.one({}, "--schema");
+  common.overlays = given.all(command, "--overlay");
   common.quiet = given.has({}, "--quiet");
   const std::string color = given.one({}, "--color");
   if (color == "always") common.color = ColorChoice::always;

@@ -16,8 +16,9 @@ enum class ColorChoice { when_terminal, always, never };
 
 /// What every command takes.
 struct CommonOptions {
-  std::string content;  ///< empty: to be discovered
-  std::string schema;   ///< empty: to be discovered
+  std::string content;                ///< empty: to be discovered
+  std::string schema;                 ///< empty: to be discovered
+  std::vector<std::string> overlays;  ///< folders of records over the content
   ColorChoice color = ColorChoice::when_terminal;
   bool quiet = false;
 };

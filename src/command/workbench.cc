@@ -2,6 +2,9 @@
 
 #include "command/workbench.h"
 
+#include <algorithm>
+#include <memory>
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -10,6 +13,7 @@
 #include "command/schema_folder.h"
 #include "prove/prove.h"
 #include "read/content_reader.h"
+#include "read/renamed.h"
 #include "read/shapes.h"
 
 namespace benchleaf::command {
@@ -23,10 +27,18 @@ Unreadable no_schema(const SchemaFolder& schema) {
   return {"there is no folder of shapes and tables; looked at " + places + " (name it with --schema)"};
 }
 
-void read_schema(const fs::path& folder, Workbench& bench, read::Shapes& shapes) {
+/// What content is read by.
+struct Form {
+  read::Shapes shapes;
+  read::Renamed renamed;
+};
+
+void read_schema(const fs::path& folder, Workbench& bench, Form& form) {
   const DiskFiles schema(folder);
   bench.schema = folder;
-  shapes = read::load_shapes(schema, bench.files, bench.findings);
+  form.shapes = read::load_shapes(schema, bench.files, bench.findings);
+  const read::Shapes& shapes = form.shapes;
+  form.renamed = read::read_renamed(schema, shapes, bench.files, bench.findings);
   bench.tables = read::read_tables(schema, shapes, bench.files, bench.findings);
   bench.fonts = read::read_fonts(schema, shapes, bench.files, bench.findings);
 }
@@ -41,20 +53,61 @@ void take_as_given(model::KnowledgeBase& base, const ExtraRecords& extra) {
   }
 }
 
+Unreadable no_folder(const fs::path& folder, const char* option) {
+  return {"there is no folder " + folder.generic_string() + " to read (name it with " + option + ")"};
+}
+
+/// The overlays that the user named.
+class Overlays {
+ public:
+  Overlays(const std::vector<std::string>& folders, const ExtraRecords& named) {
+    std::error_code error;
+    for (const std::string& folder : folders) {
+      if (!fs::is_directory(folder, error) && !missing_) missing_ = no_folder(folder, "--overlay");
+      files_.push_back(std::make_unique<OverlayFiles>(folder, named));
+    }
+  }
+
+  const std::optional<Unreadable>& missing() const { return missing_; }
+
+  /// Whether it is a file of an overlay that a finding speaks of.
+  bool hold(const report::Finding& finding, const base::FileTable& files) const {
+    if (finding.where.file == base::kNoFile) return false;
+    const std::string& path = files.path(finding.where.file);
+    return std::any_of(files_.begin(), files_.end(), [&path](const auto& one) { return path.rfind(one->shown({}), 0) == 0; });
+  }
+
+  model::KnowledgeBase read(const read::FileSource& content, const Form& form, base::FileTable& files,
+                            report::Findings& findings) const {
+    read::Additions additions{{}, form.renamed};
+    for (const auto& overlay : files_) additions.overlays.push_back(overlay.get());
+    return read::read_content(content, form.shapes, files, findings, additions);
+  }
+
+ private:
+  std::vector<std::unique_ptr<OverlayFiles>> files_;
+  std::optional<Unreadable> missing_;
+};
+
 }  // namespace
 
 std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
   const fs::path folder = find_content(options.content);
   const SchemaFolder schema = find_schema(options.schema, folder);
   if (schema.path.empty()) return no_schema(schema);
+  const Overlays overlays(options.overlays, {});
+  if (overlays.missing()) return *overlays.missing();
   Workbench bench;
-  read::Shapes shapes;
-  read_schema(schema.path, bench, shapes);
+  Form form;
+  read_schema(schema.path, bench, form);
   const DiskFiles content(folder);
   std::error_code error;
   if (!fs::is_directory(folder, error) || !content.list()) return bench;
-  report::Findings of_content;  // check tells them
-  bench.base = read::read_content(content, shapes, bench.files, of_content);
+  report::Findings found;
+  bench.base = overlays.read(content, form, bench.files, found);
+  for (const report::Finding& one : found.all()) {
+    if (overlays.hold(one, bench.files)) bench.findings.add(one);  // check tells those of the content
+  }
   return bench;
 }
 
@@ -62,17 +115,19 @@ std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options,
   std::error_code error;
   const fs::path folder = find_content(options.content);
   if (!fs::is_directory(folder, error)) {
-    return Unreadable{"there is no folder " + folder.generic_string() + " to read (name it with --content)"};
+    return no_folder(folder, "--content");
   }
   const SchemaFolder schema = find_schema(options.schema, folder);
   if (schema.path.empty()) return no_schema(schema);
   const ExtraFiles content(folder, extra);
   if (!content.list()) return Unreadable{"the folder " + folder.generic_string() + " cannot be read"};
+  const Overlays overlays(options.overlays, extra);
+  if (overlays.missing()) return *overlays.missing();
 
   Workbench bench;
-  read::Shapes shapes;
-  read_schema(schema.path, bench, shapes);
-  bench.base = read::read_content(content, shapes, bench.files, bench.findings);
+  Form form;
+  read_schema(schema.path, bench, form);
+  bench.base = overlays.read(content, form, bench.files, bench.findings);
   take_as_given(bench.base, extra);
   bench.derived = derive::derive(bench.base, bench.tables, bench.findings);
   prove::prove(bench.base, bench.tables, bench.derived, bench.findings);

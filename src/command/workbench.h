@@ -38,7 +38,7 @@ using ExtraRecords = std::map<std::string, std::filesystem::path>;
 std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options, const ExtraRecords& extra = {});
 
 /// Tables and what records could be read, for a calculator, which names the ones that it lacks: findings are those of the
-/// tables alone, and without a folder of content there are no records.
+/// tables and of what lies in an overlay alone, and without a folder of content there are no records.
 std::variant<Workbench, Unreadable> open_records(const CommonOptions& options);
 
 /// `447 records`.

@@ -54,10 +54,11 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   book.title = handbook.title;
   book.subtitle = handbook.subtitle;
   book.edition = handbook.edition;
-  book.date = printed_date(handbook);
+  book.date = printed_date(handbook.date);
   book.iso_date = iso_date(handbook);
   book.language = handbook.language;
   book.standing_line = handbook.standing_line;
+  for (const model::Overlay& overlay : records.overlays) book.imprints.push_back(overlay.imprint);
   book.cover_notes = cover_notes(desk);
   int last = 0;
   for (const model::Handbook::Chapter& chapter : handbook.chapters) {

@@ -3,6 +3,7 @@
 
 #include "compose/entry_maker.h"
 #include "compose/prose.h"
+#include "compose/provenance.h"
 #include "model/signs.h"
 
 namespace benchleaf::compose {
@@ -52,6 +53,7 @@ model::Blocks cover_notes(const Desk& desk) {
   blocks.push_back(
       say("Danger, warning, caution and notice speak of a step at the bench. The words on a bottle are another system and speak "
           "of the liquid."));
+  for (model::Block& block : overlay_notes(desk)) blocks.push_back(std::move(block));
   return blocks;
 }
 

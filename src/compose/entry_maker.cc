@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "compose/provenance.h"
+
 namespace benchleaf::compose {
 
 EntryMaker::EntryMaker(const Desk& desk, const model::Record& record, model::Entry::Rank rank) : desk_(desk), record_(record) {
@@ -11,6 +13,7 @@ EntryMaker::EntryMaker(const Desk& desk, const model::Record& record, model::Ent
   entry_.anchor = record.reference();
   entry_.key = {model::text_run(record.title)};
   entry_.running_key = record.title;
+  if (!provenance_words(desk.records, record).empty()) add(provenance_mark(desk.records, record));
 }
 
 void EntryMaker::add(model::Block block) { entry_.blocks.push_back(std::make_shared<const model::Block>(std::move(block))); }

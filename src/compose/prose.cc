@@ -3,6 +3,7 @@
 
 #include "compose/entry_maker.h"
 #include "compose/line.h"
+#include "compose/provenance.h"
 
 namespace benchleaf::compose {
 
@@ -87,6 +88,7 @@ model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_
   blocks.push_back(heading_block(opens_chapter ? 1 : 2, page.title, page.reference()));
   blocks.push_back(
       paragraph_block(Line(desk).say(page.lead + " ").sign({page.trust, false}).take(), model::Paragraph::Role::lead));
+  if (!provenance_words(desk.records, page).empty()) blocks.push_back(provenance_mark(desk.records, page));
   const ProseSetter setter(desk, opens_chapter ? 0 : 1);
   for (const model::PagePart& part : page.parts) {
     if (const auto* block = std::get_if<model::Block>(&part)) {

@@ -9,6 +9,7 @@
 #include "compose/desk.h"
 #include "compose/index_order.h"
 #include "compose/names.h"
+#include "compose/provenance.h"
 #include "compose/search.h"
 #include "compose/search_key.h"
 #include "standards/table_view.h"
@@ -176,6 +177,7 @@ class EntryMaker {
     entry.anchor = record.reference();
     entry.group = std::string(model::kind_plural(record.kind));
     entry.title = record.title;
+    entry.provenance = provenance_words(records_, record);
     KeyList keys(leaning(record.kind));
     const std::vector<Name> names = names_of(record, derived_.facts);
     for (const Name& name : names) entry.names.push_back(name.text);

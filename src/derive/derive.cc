@@ -41,12 +41,24 @@ bool comes_before(const Place& one, const Place& other) {
   return natural_less(one.path, other.path);
 }
 
-model::FactBase in_order(const model::FactBase& facts) {
+/// Name of the overlay that the record of a fact comes from, or empty.
+std::string overlay_of(const model::KnowledgeBase& base, const model::Fact& fact) {
+  if (base.overlays.empty()) return {};
+  const model::Record* record = base.find(std::string_view(fact.id).substr(0, fact.id.find('#')));
+  const model::Overlay* overlay = record == nullptr ? nullptr : base.overlay_of(*record);
+  return overlay == nullptr ? std::string() : overlay->name;
+}
+
+model::FactBase in_order(const model::KnowledgeBase& base, const model::FactBase& facts) {
   std::vector<std::pair<Place, const model::Fact*>> order;
   for (const auto& fact : facts.all()) order.emplace_back(place_of(fact), &fact);
   std::sort(order.begin(), order.end(), [](const auto& a, const auto& b) { return comes_before(a.first, b.first); });
   model::FactBase sorted;
-  for (const auto& [place, fact] : order) sorted.add(*fact);
+  for (const auto& [place, fact] : order) {
+    model::Fact one = *fact;
+    one.overlay = overlay_of(base, one);
+    sorted.add(std::move(one));
+  }
   return sorted;
 }
 
@@ -55,7 +67,7 @@ model::FactBase in_order(const model::FactBase& facts) {
 Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings&) {
   Making making{base, tables, {}, {}};
   for (const FactMaker make : kMakers) make(making);
-  return {in_order(making.facts), std::move(making.relations)};
+  return {in_order(base, making.facts), std::move(making.relations)};
 }
 
 }  // namespace benchleaf::derive

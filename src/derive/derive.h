@@ -26,7 +26,8 @@ Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, re
 /// What one record states: every quantity, number and code word of it, by path.
 void add_stated_facts(const model::Record& record, model::FactBase& facts);
 
-/// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each.
+/// facts.jsonl: one fact a line, in the order of the fact base, UTF-8, `\n` after each; `overlay` only where one has the
+/// record.
 std::string facts_jsonl(const model::FactBase& facts);
 
 }  // namespace benchleaf::derive

@@ -30,6 +30,7 @@ std::string facts_jsonl(const model::FactBase& facts) {
     line["derived"] = fact.derived;
     line["inputs"] = fact.inputs;
     line["source"] = fact.source;
+    if (!fact.overlay.empty()) line["overlay"] = fact.overlay;
     text += line.dump(-1, ' ', false, Json::error_handler_t::replace) + "\n";
   }
   return text;

@@ -33,7 +33,9 @@ Markup set_door(const model::Chapter& chapter, Setting& setting) {
 
 Markup set_edition(const model::Book& book) {
   const std::string date = book.date.empty() ? std::string() : ", " + book.date;
-  return Element("p").in_class("edition").say("Edition " + book.edition + date);
+  Markup out = Element("p").in_class("edition").say("Edition " + book.edition + date);
+  for (const std::string& imprint : book.imprints) out += Element("p").in_class("edition").say(imprint);
+  return out;
 }
 
 /// The place of the search, which a script puts there; without one the lists lead on.

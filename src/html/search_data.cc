@@ -33,13 +33,19 @@ std::string keys_text(const std::vector<model::SearchKey>& keys) {
   return text;
 }
 
+/// What a hit says under its title.
+std::string summary_of(const model::SearchEntry& entry) {
+  if (entry.provenance.empty()) return entry.summary;
+  return entry.provenance + (entry.summary.empty() ? "" : ": " + entry.summary);
+}
+
 std::string entry_line(const model::SearchEntry& entry, const Place& place) {
   const std::string href = place.path + (place.id ? "#" + place.id->text() : "");
   const bool sized = entry.diameter_mm > 0;
   const std::string size =
       sized ? base::shortest_text(entry.diameter_mm) + "x" + base::shortest_text(entry.height_mm) : std::string();
-  return field(entry.record) + "\t" + href + "\t" + field(entry.group) + "\t" + field(entry.title) + "\t" + field(entry.summary) +
-         "\t" + names_text(entry.names) + "\t" + size + "\t" + keys_text(entry.keys) + "\n";
+  return field(entry.record) + "\t" + href + "\t" + field(entry.group) + "\t" + field(entry.title) + "\t" +
+         field(summary_of(entry)) + "\t" + names_text(entry.names) + "\t" + size + "\t" + keys_text(entry.keys) + "\n";
 }
 
 /// A string literal of JavaScript: nothing in it ends the string, the line or a script element.

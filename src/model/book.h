@@ -203,8 +203,9 @@ struct Book {
   std::string date;      ///< `November 2026`, as printed
   std::string iso_date;  ///< `2026-11-01`
   std::string language = "en-GB";
-  std::string standing_line;  ///< beside the folio
-  Blocks cover_notes;         ///< who answers for what, on the page after the cover
+  std::vector<std::string> imprints;  ///< lines of the overlays under the edition
+  std::string standing_line;          ///< beside the folio
+  Blocks cover_notes;                 ///< who answers for what, on the page after the cover
   std::vector<Chapter> chapters;
   std::vector<CalculatorSheet> calculators;  ///< of the screen alone: paper has their answers as tables
   TicketForm ticket_form;                    ///< of the screen alone: paper has the intake card

@@ -28,6 +28,7 @@ struct Fact {
   bool derived = false;             ///< worked out by us; drawn with a bar under the sign
   std::vector<std::string> inputs;  ///< ids of the facts it was worked out from
   std::string source;               ///< `source/ID, where` for a stated fact, formula with its source for a derived one
+  std::string overlay = {};         ///< name of the overlay that its record comes from, or empty
 };
 
 /// All facts of a run in a stable order: by record kind, id, then path.

@@ -45,6 +45,10 @@ bool KnowledgeBase::known(std::string_view reference) const {
   return broken.find(reference) != broken.end() || find(reference) != nullptr;
 }
 
+const Overlay* KnowledgeBase::overlay_of(const Record& record) const {
+  return record.overlay ? &overlays.at(*record.overlay) : nullptr;
+}
+
 std::vector<const Record*> KnowledgeBase::all() const {
   std::vector<const Record*> records;
 #define BENCHLEAF_KIND(name, folder, Struct, list, plural) \

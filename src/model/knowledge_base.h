@@ -17,6 +17,7 @@
 #include "model/records/handbook.h"
 #include "model/records/material.h"
 #include "model/records/module.h"
+#include "model/records/overlay.h"
 #include "model/records/page.h"
 #include "model/records/part.h"
 #include "model/records/procedure.h"
@@ -35,6 +36,7 @@ namespace benchleaf::model {
 /// a typed field is `kind/id` with aliases resolved; one that leads nowhere is kept as it was written.
 struct KnowledgeBase {
   Handbook handbook;
+  std::vector<Overlay> overlays;  ///< in the order in which they were given
 #define BENCHLEAF_KIND(name, folder, Struct, list, plural) std::map<std::string, Struct, std::less<>> list;
 #include "model/kinds.def"
 #undef BENCHLEAF_KIND
@@ -49,6 +51,8 @@ struct KnowledgeBase {
   bool known(std::string_view reference) const;
   /// `kind/id` with an alias resolved, else the same text.
   std::string resolved(std::string_view reference) const;
+  /// The overlay that a record comes from, or nullptr.
+  const Overlay* overlay_of(const Record& record) const;
   /// All records by kind, then id.
   std::vector<const Record*> all() const;
 };

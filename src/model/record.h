@@ -1,6 +1,7 @@
 #pragma once
 
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -57,12 +58,20 @@ struct Reference {
   std::string text;         ///< as written: `white-vinegar`, `chemistry/white-vinegar`, or a slot `$liquid`
   std::vector<Kind> kinds;  ///< those it may be of; none: any
   base::Span span;
-  std::string target;  ///< the record it names, `kind/id` with aliases resolved; empty where none or several fit
+  std::string target;     ///< the record it names, `kind/id` with aliases resolved; empty where none or several fit
+  std::string fact = {};  ///< `cell/sr754w#capacity` as written, where a page asks for a fact of the record
 };
 
 struct Alias {
   std::string id;
   base::Span span;
+};
+
+/// What an overlay put out of use by a record of the same kind and id.
+struct Replaced {
+  base::Span span;  ///< of its id
+  Node root;
+  bool same = false;  ///< whether both say the same, word for word
 };
 
 /// What all records have. The typed ones add their fields; `root` keeps everything as written, with places.
@@ -77,10 +86,12 @@ struct Record {
   std::vector<Conflict> conflicts;
   std::string note;
   Node root;
-  std::vector<std::string> unusable;        ///< paths that no stage may read; empty for a whole record
-  std::vector<Reference> references;        ///< in file order
-  std::vector<std::string> basis_paths;     ///< values that need a basis, in file order
-  std::vector<std::string> quantity_paths;  ///< values that are quantities, in file order
+  std::vector<std::string> unusable;         ///< paths that no stage may read; empty for a whole record
+  std::vector<Reference> references;         ///< in file order
+  std::vector<std::string> basis_paths;      ///< values that need a basis, in file order
+  std::vector<std::string> quantity_paths;   ///< values that are quantities, in file order
+  std::optional<std::size_t> overlay;        ///< place in KnowledgeBase::overlays; none: it stands in the content itself
+  std::shared_ptr<const Replaced> replaced;  ///< the record below, or none
 
   /// `cell/sr754w`.
   std::string reference() const;

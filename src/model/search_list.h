@@ -18,6 +18,7 @@ struct SearchEntry {
   std::string group;               ///< under which it is listed: `cells`
   std::string title;               ///< as a hit is shown: `393 SR754W`
   std::string summary;             ///< the answer itself in one line, as a page prints it
+  std::string provenance;          ///< `Replaced by NAME`, or empty
   std::vector<std::string> names;  ///< as they are written, the strongest first
   double diameter_mm = 0;          ///< of a cell; 0 of anything else
   double height_mm = 0;

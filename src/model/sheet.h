@@ -52,7 +52,8 @@ struct Panel {
 struct Sheet {
   std::string title;
   std::string subtitle;
-  std::string imprint;  ///< `Benchleaf, edition 1, November 2026`
+  std::string imprint;   ///< `Benchleaf, edition 1, November 2026`
+  std::string addition;  ///< `With NAME` of an overlay, at the foot; or empty
   std::vector<Panel> panels;
   std::shared_ptr<const Drawing> code;  ///< edition and chart as a square code
 };

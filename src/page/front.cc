@@ -40,6 +40,10 @@ void set_cover(Setting& setting, const model::Book& book, TagId section, PageSta
   const model::Runs edition{model::text_run("Edition\u00A0" + book.edition + ", " + book.date)};
   for (Strip& line : set_paragraph(setting, edition, look::second_name(), width, section, from_mm(8)))
     lines.push_back(std::move(line));
+  for (const std::string& imprint : book.imprints) {
+    for (Strip& line : set_paragraph(setting, {model::text_run(imprint)}, look::second_name(), width, section, from_mm(2)))
+      lines.push_back(std::move(line));
+  }
   const Length top = paper.block_top + paper.block_height * 52 / 100;
   page.items.push_back(rule(left, top, width, 1.5, print_color(model::Ink::ink)));
   put(stacked(std::move(lines)), left, top + from_mm(5), page);

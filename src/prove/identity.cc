@@ -34,6 +34,10 @@ void check_aliases(const Proof& proof) {
       if (alias.id == record->id) {
         proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of this very record",
                            "take it out");
+      } else if (other != nullptr && other->reference() == name && other->overlay && !record->overlay) {
+        auto& finding = proof.findings.add(Rule::overlay_alias, other->span,
+                                           "the id " + alias.id + " is an alias of a record below", "give the record another id");
+        finding.notes.push_back({alias.span, "the alias of " + record->reference()});
       } else if (other != nullptr && other->reference() == name) {
         auto& finding =
             proof.findings.add(Rule::alias_clash, alias.span, "the alias " + alias.id + " is the id of another record",

@@ -109,6 +109,9 @@ constexpr Check kChecks[] = {
     check_watches,
     check_watch_numbers,
     check_stock_sizes,
+    check_overlay_copies,
+    check_overlay_drops,
+    check_overlay_pages,
 };
 
 }  // namespace

@@ -112,6 +112,11 @@ void check_grade_ladders(const Proof& proof);
 void check_trade_numbers(const Proof& proof);
 void check_suffix_letters(const Proof& proof);
 
+// overlays.cc
+void check_overlay_copies(const Proof& proof);
+void check_overlay_drops(const Proof& proof);
+void check_overlay_pages(const Proof& proof);
+
 // properties.cc
 void check_published_properties(const Proof& proof);
 void check_acid_ph(const Proof& proof);

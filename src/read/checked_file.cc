@@ -5,6 +5,7 @@
 #include <string_view>
 #include <utility>
 
+#include "read/canonical.h"
 #include "read/page_file.h"
 #include "read/two_threads.h"
 #include "read/yaml_reader.h"
@@ -21,18 +22,33 @@ YamlTree read_tree(std::string_view text, CheckedFile& checked, report::Findings
   return page.has_head ? read_yaml({page.head, checked.file, 2}, findings) : YamlTree{};
 }
 
-void check_file(std::string_view text, const Shapes& shapes, CheckedFile& checked, report::Findings& findings) {
+/// A head says its own format; the shape refuses what is none.
+int format_of(const model::Node& head, int otherwise) {
+  constexpr double kMostFormats = 1e6;
+  const model::Node* format = head.find("format");
+  const double number = format == nullptr ? otherwise : number_of(*format).value_or(otherwise);
+  return number >= 1 && number <= kMostFormats ? static_cast<int>(number) : otherwise;
+}
+
+void check_file(std::string_view text, const FileForm& form, CheckedFile& checked, report::Findings& findings) {
   YamlTree tree = read_tree(text, checked, findings);
-  auto shape = shapes.find(checked.name.kind ? model::kind_name(*checked.name.kind) : std::string_view("handbook"));
-  if (!tree.root || shape == shapes.end()) return;  // a missing shape has been told
+  const bool is_head = !checked.name.kind;
+  const std::string_view name = is_head ? std::string_view(form.head) : model::kind_name(*checked.name.kind);
+  auto shape = form.shapes.find(name);
+  if (!tree.root || shape == form.shapes.end()) return;  // a missing shape has been told
   checked.root = std::move(*tree.root);
+  rename_fields(name, is_head ? format_of(checked.root, form.format) : form.format, form.renamed, checked.root, findings);
+  if (!checked.body.empty()) {
+    checked.body =
+        with_renamed_links(std::move(checked.body), checked.file, checked.body_line, form.format, form.renamed, findings);
+  }
   checked.report = check_shape(shape->second, checked.root, tree.refused, findings);
   checked.usable = checked.root.type == model::NodeType::mapping;
 }
 
 }  // namespace
 
-std::vector<CheckedFile> check_files(const std::vector<ContentFile>& names, const FileSource& content, const Shapes& shapes,
+std::vector<CheckedFile> check_files(const std::vector<ContentFile>& names, const FileSource& content, const FileForm& form,
                                      base::FileTable& files, report::Findings& findings) {
   std::vector<CheckedFile> list(names.size());
   std::vector<std::optional<std::string>> texts(names.size());
@@ -45,7 +61,7 @@ std::vector<CheckedFile> check_files(const std::vector<ContentFile>& names, cons
       found.at(i).add(report::Rule::content_unreadable, {list.at(i).file, 0, 0, 0}, "the file cannot be read", {});
   }
   on_two_threads(names.size(), [&](std::size_t i) {
-    if (texts.at(i)) check_file(*texts.at(i), shapes, list.at(i), found.at(i));
+    if (texts.at(i)) check_file(*texts.at(i), form, list.at(i), found.at(i));
   });
   for (report::Findings& one : found) findings.append(std::move(one));
   return list;

@@ -16,8 +16,8 @@ using report::Rule;
 /// Sorts the entries of one folder tree.
 class Lister {
  public:
-  Lister(const FileSource& content, base::FileTable& files, report::Findings& findings)
-      : content_(content), files_(files), findings_(findings) {}
+  Lister(const FileSource& content, const std::string& head, base::FileTable& files, report::Findings& findings)
+      : content_(content), head_(head), files_(files), findings_(findings) {}
 
   std::vector<ContentFile> list(const std::vector<FileEntry>& entries) {
     for (const FileEntry& entry : entries) take(entry);
@@ -37,12 +37,12 @@ class Lister {
     if (entry.type == FileEntry::Type::other) {
       return refuse(Rule::content_unknown_file, entry.path, "found something that is no file", "take it out");
     }
-    if (entry.path == "handbook.yaml") return list_.push_back({entry.path, std::nullopt, {}});
+    if (entry.path == head_) return list_.push_back({entry.path, std::nullopt, {}});
     if (entry.path == kNotesForContributors) return;
     const std::size_t slash = entry.path.find('/');
     if (slash == std::string::npos) {
       return refuse(Rule::content_unknown_file, entry.path, "found a file that is no record",
-                    "only handbook.yaml and folders of records stand here");
+                    "only " + head_ + " and folders of records stand here");
     }
     const std::string folder = entry.path.substr(0, slash);
     std::optional<model::Kind> kind = model::kind_from_name(folder);
@@ -81,6 +81,7 @@ class Lister {
   }
 
   const FileSource& content_;
+  const std::string& head_;
   base::FileTable& files_;
   report::Findings& findings_;
   std::vector<ContentFile> list_;
@@ -89,7 +90,7 @@ class Lister {
 
 }  // namespace
 
-std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files,
+std::optional<std::vector<ContentFile>> list_content(const FileSource& content, const std::string& head, base::FileTable& files,
                                                      report::Findings& findings) {
   std::optional<std::vector<FileEntry>> entries = content.list();
   std::uint64_t bytes = 0;
@@ -104,7 +105,7 @@ std::optional<std::vector<ContentFile>> list_content(const FileSource& content, 
                  "found " + std::to_string(bytes) + " bytes of content, expected at most " + std::to_string(kMostContentBytes),
                  {});
   } else {
-    return Lister(content, files, findings).list(*entries);
+    return Lister(content, head, files, findings).list(*entries);
   }
   return std::nullopt;
 }

@@ -11,7 +11,7 @@
 
 namespace benchleaf::read {
 
-/// One file of the content folder that may hold a record; no kind: handbook.yaml.
+/// One file of the content folder, or of an overlay, that may hold a record; no kind: its head.
 struct ContentFile {
   std::string path;
   std::optional<model::Kind> kind;
@@ -23,8 +23,8 @@ struct ContentFile {
 inline constexpr const char* kNotesForContributors = "README.md";
 
 /// The files of a content folder in order, each with what it must be. Links, strange files, too many and too large ones
-/// are findings and left out. Nothing where a finding says why none of it is read.
-std::optional<std::vector<ContentFile>> list_content(const FileSource& content, base::FileTable& files,
+/// are findings and left out. Nothing where a finding says why none of it is read. `head` is the file beside the folders.
+std::optional<std::vector<ContentFile>> list_content(const FileSource& content, const std::string& head, base::FileTable& files,
                                                      report::Findings& findings);
 
 }  // namespace benchleaf::read

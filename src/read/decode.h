@@ -32,5 +32,7 @@ void decode(const Fields& fields, model::Stock& stock);
 
 /// The head of the handbook.
 void decode(const Fields& fields, model::Handbook& handbook);
+/// The head of an overlay.
+void decode(const Fields& fields, model::Overlay& overlay);
 
 }  // namespace benchleaf::read

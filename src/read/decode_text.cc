@@ -199,4 +199,14 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   }
 }
 
+void decode(const Fields& fields, model::Overlay& overlay) {
+  overlay.span = fields.span("name");
+  overlay.name = fields.text("name");
+  overlay.imprint = fields.text("imprint");
+  overlay.date = fields.text("date");
+  overlay.note = fields.text("note");
+  for (const Fields& chapter : fields.parts("chapters"))
+    overlay.chapters.push_back({chapter.text("id"), chapter.references("pages"), chapter.span("id")});
+}
+
 }  // namespace benchleaf::read

@@ -134,7 +134,7 @@ void RunReader::record_link(cmark_node* node, const std::string& address, Style 
     return refuse(Rule::markdown_link, where, "found a link to " + in_marks(address) + ", expected KIND/ID or KIND/ID#FACT",
                   "link to a record, or write an outside address with https://");
   }
-  page_.references.push_back({{}, record, {}, where});
+  page_.references.push_back({{}, record, {}, where, hash == std::string::npos ? std::string() : address});
   if (hash == std::string::npos) return children(node, style, record, depth, out);
   model::Runs words;
   children(node, style, record, depth, words);

@@ -29,6 +29,8 @@ class RecordBuilder {
     frame.unusable = std::move(checked_.report.unusable);
     frame.basis_paths = std::move(checked_.report.basis_paths);
     frame.quantity_paths = std::move(checked_.report.quantity_paths);
+    frame.overlay = checked_.overlay;
+    frame.replaced = std::move(checked_.replaced);
     resolve(names_, checked_.report, frame.references);
     RecordType record = typed_record<RecordType>(std::move(frame));
     add_body(record);
@@ -56,9 +58,14 @@ void add_other_names(const CheckedFile& checked, RecordNames& names) {
   const std::string folder = std::string(model::kind_name(*checked.name.kind)) + "/";
   // a record under the wrong file name has its finding; what refers to it by the stated id is right
   if (const model::Node* id = checked.root.find("id")) names.add_alias(folder + id->text, checked.reference());
-  const model::Node* aliases = checked.root.find("aliases");
-  if (aliases == nullptr) return;
-  for (const model::Node& alias : aliases->items) names.add_alias(folder + alias.text, checked.reference());
+  const auto add_aliases = [&](const model::Node& root) {
+    const model::Node* aliases = root.find("aliases");
+    if (aliases == nullptr) return;
+    for (const model::Node& alias : aliases->items) names.add_alias(folder + alias.text, checked.reference());
+  };
+  add_aliases(checked.root);
+  // what names the record below by an alias has its finding at the record above, not where it stands
+  if (checked.replaced) add_aliases(checked.replaced->root);
 }
 
 void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::Reference>& references) {

@@ -18,7 +18,7 @@ std::string RecordNames::named(const std::string& reference) const {
 }
 
 model::Reference RecordNames::resolve(FoundReference found) const {
-  model::Reference reference{std::move(found.path), std::move(found.text), {}, found.span, {}};
+  model::Reference reference{std::move(found.path), std::move(found.text), {}, found.span, {}, std::move(found.fact)};
   for (const std::string& name : found.kinds) {
     if (std::optional<model::Kind> kind = model::kind_from_name(name)) reference.kinds.push_back(*kind);
   }

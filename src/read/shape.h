@@ -39,6 +39,7 @@ struct FoundReference {
   std::string text;                ///< as written
   std::vector<std::string> kinds;  ///< kinds it may be of; more than one, or a full reference `kind/id`, is allowed
   base::Span span;
+  std::string fact = {};  ///< `cell/sr754w#capacity`, where a page asks for a fact of the record
 };
 
 /// What a check finds besides findings.

@@ -28,7 +28,7 @@ std::string path_of(std::string_view name) { return "shapes/" + std::string(name
 Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Findings& findings) {
   std::vector<std::string> names;
   for (model::Kind kind : model::all_kinds()) names.emplace_back(model::kind_name(kind));
-  names.insert(names.end(), {"handbook", "table", "fonts"});
+  names.insert(names.end(), {"handbook", "overlay", "table", "fonts", "renamed"});
   std::vector<std::optional<std::string>> texts;
   std::vector<base::FileId> ids;
   for (const std::string& name : names) {

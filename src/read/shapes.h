@@ -17,7 +17,7 @@ namespace benchleaf::read {
 using Shapes = std::map<std::string, Shape, std::less<>>;
 
 /// Reads shapes/NAME.schema.json of a schema folder: one shape for each kind of record, and those of the handbook, the
-/// tables and the fonts. A shape that is missing or not understood is a finding.
+/// overlays, the tables, the fonts and the renamed fields. A shape that is missing or not understood is a finding.
 Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Findings& findings);
 
 /// One of them as it is written, for the page; nothing where it is missing or broken.

@@ -7,8 +7,8 @@
 #include "model/fact.h"
 #include "read/decode_fields.h"
 #include "read/quantity_check.h"
+#include "read/schema_file.h"
 #include "read/shape_words.h"
-#include "read/yaml_reader.h"
 
 namespace benchleaf::read {
 
@@ -16,30 +16,6 @@ namespace {
 
 using model::PublishedTable;
 using report::Rule;
-
-/// One schema file, read and held against its shape. No root: a finding says why.
-struct SchemaFile {
-  base::FileId file = base::kNoFile;
-  std::optional<model::Node> root;
-  ShapeReport report;
-};
-
-SchemaFile read_checked(const FileSource& schema, const std::string& path, std::string_view shape_name, const Shapes& shapes,
-                        base::FileTable& files, report::Findings& findings) {
-  SchemaFile result;
-  std::optional<std::string> text = schema.read(path);
-  result.file = files.add(schema.shown(path), text.value_or(std::string()));
-  if (!text) {
-    findings.add(Rule::table_missing, {result.file, 0, 0, 0}, "the file cannot be read", {});
-    return result;
-  }
-  YamlTree tree = read_yaml({*text, result.file, 1}, findings);
-  auto shape = shapes.find(shape_name);
-  if (!tree.root || shape == shapes.end()) return result;
-  result.report = check_shape(shape->second, *tree.root, tree.refused, findings);
-  result.root = std::move(tree.root);
-  return result;
-}
 
 /// What is wrong with a cell of a column of quantities.
 std::optional<QuantityFinding> fault_of(const model::Node& cell, const PublishedTable::Column& column) {
@@ -184,7 +160,7 @@ model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::
   for (const FileEntry& entry : schema.list().value_or(std::vector<FileEntry>())) {
     std::optional<std::string> stem = table_stem(entry.path);
     if (!stem) continue;
-    SchemaFile file = read_checked(schema, entry.path, "table", shapes, files, findings);
+    SchemaFile file = read_schema_file(schema, entry.path, "table", shapes, files, findings);
     if (file.root) published.push_back(TableReader(file, findings).read(*stem));
   }
   std::vector<model::TableFault> faults;
@@ -195,7 +171,7 @@ model::Tables read_tables(const FileSource& schema, const Shapes& shapes, base::
 
 FontList read_fonts(const FileSource& schema, const Shapes& shapes, base::FileTable& files, report::Findings& findings) {
   FontList list;
-  SchemaFile file = read_checked(schema, "fonts.yaml", "fonts", shapes, files, findings);
+  SchemaFile file = read_schema_file(schema, "fonts.yaml", "fonts", shapes, files, findings);
   if (!file.root) return list;
   const DecodeContext context{file.report.unusable, {}};
   const Fields fields(*file.root, {}, context);

@@ -3,6 +3,7 @@
 #include <map>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/span.h"
@@ -52,6 +53,9 @@ class Findings {
  public:
   /// Adds a finding with the default severity of its rule.
   Finding& add(Rule rule, base::Span where, std::string message, std::string hint = {});
+
+  /// Takes over one finding of another collection.
+  void add(Finding finding) { findings_.push_back(std::move(finding)); }
 
   /// Takes over all findings of another collection, after its own.
   void append(Findings other);

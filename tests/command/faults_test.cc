@@ -79,7 +79,16 @@ std::pair<long, long> measure(const Editions& editions) {
 
 }  // namespace
 
-TEST_CASE("bind killed at 200 points: the old output is whole, or the new one where the run was over, and the next succeeds") {
+namespace {
+
+/// The next bind after a fault leaves the new edition, as if nothing had been.
+void next_bind_succeeds(const Editions& editions) {
+  CHECK(editions.shop.bind("out").code == 0);
+  CHECK(editions.now() == editions.new_tree);
+}
+
+/// Kills at 200 points; after every `stride`-th the next run is made as well.
+void kill_at_points(long stride) {
   const Editions editions;
   const long calls = measure(editions).first;
   REQUIRE(calls > 200);
@@ -94,12 +103,41 @@ TEST_CASE("bind killed at 200 points: the old output is whole, or the new one wh
     const Tree now = without_left_overs(editions.now());
     CHECK((now == editions.old_tree || now == editions.new_tree));
     old_whole += now == editions.old_tree ? 1 : 0;
-    CHECK(editions.shop.bind("out").code == 0);
-    CHECK(editions.now() == editions.new_tree);
+    if (killed % stride == 0) next_bind_succeeds(editions);
   }
   CHECK(killed == 200);
   // behind the exchange the run only clears the old folder away
   CHECK(old_whole >= 100);
+}
+
+/// Fills the disk after 50 numbers of bytes, in the same way.
+void fill_disk(long stride) {
+  const Editions editions;
+  const long bytes = measure(editions).second;
+  REQUIRE(bytes > 50);
+  for (long i = 0; i < 50; ++i) {
+    const long room = i * bytes / 50;
+    INFO("room for " << room << " of " << bytes << " bytes");
+    editions.put_old_back();
+    const Run run = editions.shop.bind("out", {"full " + std::to_string(room)});
+    CHECK(run.code == 2);
+    CHECK(run.err.find("No space left on device") != std::string::npos);
+    CHECK(editions.now() == editions.old_tree);
+    if (i % stride == 0) next_bind_succeeds(editions);
+  }
+}
+
+constexpr long kNow = 5;  // the next run after every fifth fault; after each with ctest -C wide -R every
+
+}  // namespace
+
+TEST_CASE("bind killed at 200 points: the old output is whole, or the new one where the run was over, and the next succeeds") {
+  kill_at_points(kNow);
+}
+
+TEST_CASE("the next bind succeeds after every kill and every full disk", "[.every]") {
+  kill_at_points(1);
+  fill_disk(1);
 }
 
 TEST_CASE("bind killed at each call around the exchange of the folders") {
@@ -123,20 +161,7 @@ TEST_CASE("bind killed at each call around the exchange of the folders") {
 }
 
 TEST_CASE("bind on a disk that is full after so many bytes: the old output to the byte, and the next bind succeeds") {
-  const Editions editions;
-  const long bytes = measure(editions).second;
-  REQUIRE(bytes > 50);
-  for (long i = 0; i < 50; ++i) {
-    const long room = i * bytes / 50;
-    INFO("room for " << room << " of " << bytes << " bytes");
-    editions.put_old_back();
-    const Run run = editions.shop.bind("out", {"full " + std::to_string(room)});
-    CHECK(run.code == 2);
-    CHECK(run.err.find("No space left on device") != std::string::npos);
-    CHECK(editions.now() == editions.old_tree);
-    CHECK(editions.shop.bind("out").code == 0);
-    CHECK(editions.now() == editions.new_tree);
-  }
+  fill_disk(kNow);
 }
 
 TEST_CASE("a limit on the size of files is an error, not the end of the program") {

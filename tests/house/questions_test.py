@@ -1,6 +1,7 @@
-"""The questions of the bench are answered: `find` brings the wanted record first or second.
+"""The questions of the bench are answered: the program's `find` brings the wanted record first or second.
 
 Arguments: the program, the content, the schema. The questions stand in tests/spec/questions.md, which says how a line is read.
+Each run sets the whole book to name its pages, so every eighth is asked here; tests/command/questions_test.cc asks them all.
 """
 
 import concurrent.futures
@@ -16,6 +17,7 @@ SPEC = ROOT / "tests" / "spec" / "questions.md"
 LINE = re.compile(r"^\| (\d+) \| ([^|]+) \| ([^|]+) \| ([^|]+) \|$")
 RECORD = re.compile(r"^[a-z]+/[a-z][a-z0-9]*(-[a-z0-9]+)*$")
 PLACES = 2
+EACH = 8
 
 
 def questions(text):
@@ -55,9 +57,11 @@ class Questions(unittest.TestCase):
 
     def test_wanted_record_stands_first_or_second(self):
         missed = []
+        asked = self.lines[::EACH]
+        self.assertGreaterEqual(len(asked), 7)
         with concurrent.futures.ThreadPoolExecutor(max_workers=2) as pool:
-            answers = pool.map(lambda line: look_up(self.program, self.content, self.schema, line[2]), self.lines)
-            for (number, question, words, wanted), found in zip(self.lines, answers):
+            answers = pool.map(lambda line: look_up(self.program, self.content, self.schema, line[2]), asked)
+            for (number, question, words, wanted), found in zip(asked, answers):
                 if not set(wanted) & set(found[:PLACES]):
                     missed.append(f"{number}. {question} find {' '.join(words)}: wanted {wanted}, got {found[:4]}")
         self.assertEqual(missed, [], "\n" + "\n".join(missed))

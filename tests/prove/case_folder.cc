@@ -4,7 +4,7 @@
 //   bytes     \xHH is a byte, and {N*TEXT} is TEXT (in it, \n ends a line) N times: for what an editor would not keep
 //   link TO   a symbolic link
 //   gone      no such file, where the schema has one
-// A path that ends in / is an empty folder.
+// A path that ends in / is an empty folder. What lies in overlay and overlay-2 is laid over the content.
 
 #include "prove/case_folder.h"
 
@@ -172,14 +172,24 @@ CaseFolder::CaseFolder(const Case& one) {
   }
 }
 
+std::string CaseFolder::overlays() const {
+  std::string words;
+  for (const char* name : {"overlay", "overlay-2"}) {
+    if (fs::exists(path() / name)) words += std::string(" --overlay ") + name;
+  }
+  return words;
+}
+
 std::string CaseFolder::check() const {
-  const int code = run(path(), "check --json --quiet >findings.json");
+  const int code = run(path(), "check --json --quiet" + overlays() + " >findings.json");
   std::string text = "exit " + std::to_string(code) + "\n";
   const json findings = json::parse(read_bytes(path() / "findings.json"));
   for (const auto& finding : findings.at("findings")) text += finding_text(finding);
   return text;
 }
 
-int CaseFolder::bind(const std::string& folder) const { return run(path(), "bind --quiet --to '" + folder + "' 2>bind.txt"); }
+int CaseFolder::bind(const std::string& folder) const {
+  return run(path(), "bind --quiet --to '" + folder + "'" + overlays() + " 2>bind.txt");
+}
 
 }  // namespace benchleaf::test

@@ -31,6 +31,8 @@ class CaseFolder {
 
   /// Exit code and findings of `check`, in the form of expect.txt.
   std::string check() const;
+  /// `--overlay overlay` for each that the case brings.
+  std::string overlays() const;
   /// Exit code of `bind --to FOLDER`.
   int bind(const std::string& folder) const;
   const std::filesystem::path& path() const { return folder_.path(); }

@@ -36,18 +36,26 @@ struct Checked {
   /// Reads the schema once, so that many contents can be checked with it.
   struct Schema {
     explicit Schema(FileTexts texts = texts_below("schema")) : source("schema", std::move(texts)) {
-      base::FileTable files;
-      report::Findings findings;
       shapes = read::load_shapes(source, files, findings);
       REQUIRE_FALSE(findings.has_errors());
+      tables = read::read_tables(source, shapes, files, findings);
+      renamed = read::read_renamed(source, shapes, files, findings);
     }
     read::MemoryFiles source;
+    base::FileTable files;
+    report::Findings findings;
     read::Shapes shapes;
+    model::Tables tables;
+    read::Renamed renamed;
   };
 
-  Checked(const Schema& schema, FileTexts content) {
-    tables = read::read_tables(schema.source, schema.shapes, files, findings);
-    base = read::read_content(read::MemoryFiles("content", std::move(content)), schema.shapes, files, findings);
+  /// Without files the overlay is none.
+  Checked(const Schema& schema, FileTexts content, FileTexts overlay = {})
+      : files(schema.files), findings(schema.findings), tables(schema.tables) {
+    read::Additions additions{{}, schema.renamed};
+    const read::MemoryFiles over("overlay", std::move(overlay));
+    if (!over.list()->empty()) additions.overlays.push_back(&over);
+    base = read::read_content(read::MemoryFiles("content", std::move(content)), schema.shapes, files, findings, additions);
     derived = derive::derive(base, tables, findings);
     prove::prove(base, tables, derived, findings);
     findings.sort(files);

@@ -37,24 +37,29 @@ class Cases {
  public:
   Cases() : common_(test::texts_below("tests/rules/common")), schema_texts_(test::texts_below("schema")), schema_(schema_texts_) {
     common_.emplace("handbook.yaml", text_of("tests/cases/handbook.yaml"));
+    overlay_head_ = text_of("tests/cases/overlay.yaml");
   }
 
   test::Checked check(const report::RuleSample::Half& half) const {
-    test::FileTexts content = common_, schema;
+    test::FileTexts content = common_, schema, overlay;
     for (const auto& [path, text] : half.files) {
       if (path.substr(0, 7) == "schema/") {
         schema[path.substr(7)] = text;
+      } else if (path.substr(0, 8) == "overlay/") {
+        overlay[path.substr(8)] = text;
       } else {
         content[path] = text;
       }
     }
-    if (schema.empty()) return test::Checked(schema_, content);
+    if (!overlay.empty()) overlay.emplace("overlay.yaml", overlay_head_);
+    if (schema.empty()) return test::Checked(schema_, content, overlay);
     schema.insert(schema_texts_.begin(), schema_texts_.end());
-    return test::Checked(test::Checked::Schema(schema), content);
+    return test::Checked(test::Checked::Schema(schema), content, overlay);
   }
 
  private:
   test::FileTexts common_;
+  std::string overlay_head_;
   test::FileTexts schema_texts_;
   test::Checked::Schema schema_;
 };
@@ -87,7 +92,8 @@ bool clashes(const std::string& rule) {
       "number.unique",     "record.twin",        "cell.family",    "voice.meeting",     "voice.pair",
       "voice.pure-liquid", "link.number",        "module.supply",  "basis.kind",        "substance.number-twice",
       "range.order",       "gasket.proportion",  "mixture.signal", "mixture.pictogram", "mixture.statements",
-      "substance.steps",   "flammable.category", "abrasive.order"};
+      "substance.steps",   "flammable.category", "abrasive.order", "overlay.alias",     "overlay.same",
+      "overlay.dropped"};
   return kClashes.count(rule) > 0;
 }
 

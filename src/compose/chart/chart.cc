@@ -64,6 +64,7 @@ model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::v
   sheet.title = chart.title;
   sheet.subtitle = chart.subtitle;
   sheet.imprint = imprint(handbook) + which;
+  sheet.addition = sentence_case(overlay_line(desk.records));
   sheet.code = square_code("Benchleaf edition " + handbook.edition + " " + handbook.date + " chart " + chart.id);
   for (const Wanted& panel : panels) sheet.panels.push_back(make_panel(desk, chart, panel));
   return sheet;

@@ -50,6 +50,7 @@ model::Leaflet ticket_leaflet(const model::KnowledgeBase& records, const model::
   leaflet.title = "Ticket " + (plan.number.empty() ? plan.watch : plan.number);
   leaflet.subtitle = plan.title;
   leaflet.imprint = imprint(records.handbook);
+  if (const std::string line = overlay_line(records); !line.empty()) leaflet.imprint += ", " + line;
   leaflet.standing_line = records.handbook.standing_line;
   leaflet.language = records.handbook.language;
   leaflet.iso_date = iso_date(records.handbook);

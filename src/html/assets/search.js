@@ -236,17 +236,18 @@ globalThis.benchleafSearch = (function () {
       return smaller.sort((one, other) => other.diameter - one.diameter || other.height - one.height || one.position - other.position);
     }
 
+    let orders = null;  // names as words, when they are first asked for
+
     function nearest(query, most) {
       const asked = words(query).join(' ');
       const length = [...asked].length;
       const allowed = length <= 4 ? length - Math.min(length, 1) : Math.floor(length / 2);
       const near = [];
-      for (const entry of entries) {
-        for (const name of entry.names) {
-          const order = words(name).join(' ');
-          const slip = editDistance(asked, order);
-          if (slip <= allowed) near.push({ slip, order, name });
-        }
+      orders ??= entries.flatMap((entry) => entry.names.map((name) => ({ name, order: words(name).join(' ') })));
+      for (const { name, order } of orders) {
+        if (Math.abs([...order].length - length) > allowed) continue;  // as many slips at least
+        const slip = editDistance(asked, order);
+        if (slip <= allowed) near.push({ slip, order, name });
       }
       near.sort((one, other) => one.slip - other.slip || compared(one.order, other.order) || compared(one.name, other.name));
       return [...new Set(near.map((one) => one.name))].slice(0, most);

@@ -97,8 +97,9 @@ void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper, const
   pen.rule_at(paper.edge, top, right, 1.5, model::Ink::ink);
   const Length bar = paper.height - paper.edge - from_mm(5);
   pen.check_bar(paper.edge, bar);
-  pen.words({model::text_run("100\u2009mm. If a rule disagrees, lay no cell on this print. Film: matt.")}, caption(), paper.edge,
-            bar + from_mm(4.4), Pen::From::left);
+  std::string words = "100\u2009mm. If a rule disagrees, lay no cell on this print. Film: matt.";
+  if (!side.addition.empty()) words += "  " + side.addition + ".";
+  pen.words({model::text_run(std::move(words))}, caption(), paper.edge, bar + from_mm(4.4), Pen::From::left);
   Length legend_right = right;
   if (side.code) {
     legend_right -= from_mm(kCodeMm + 3);
