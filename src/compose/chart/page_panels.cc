@@ -85,7 +85,7 @@ model::Table key_table(const Desk& desk, const Answered& answered) {
       if (i > 1) figures.push_back(model::text_run("\u2013"));
       figures.insert(figures.end(), row.cells[i].runs.begin(), row.cells[i].runs.end());
     }
-    for (model::Run& run : figures) drop_unit(run.text);
+    for (model::Run& run : figures) run.style = model::Style::bold, drop_unit(run.text);
     table.rows.push_back({{cell(std::move(key)), cell(std::move(figures))}, {}, true});
   }
   return table;
