@@ -163,9 +163,17 @@ class TableSetter {
     return best;
   }
 
+  /// Columns that may stand close do so for the sake of the least type: larger type parts them by as many millimetres as it
+  /// is points larger.
+  double gap_mm() const {
+    if (table_.gap_mm <= 0) return kColumnGapMm;
+    const double larger = setting_.least_pt > 0 ? setting_.sized(look::table_cell()).size_pt - setting_.least_pt : 0;
+    return std::min(kColumnGapMm, table_.gap_mm + std::max(0.0, larger));
+  }
+
   void share(const std::vector<Length>& low, const std::vector<Length>& high) {
     const std::size_t count = low.size();
-    const Length gap = from_mm(table_.gap_mm > 0 ? table_.gap_mm : kColumnGapMm);
+    const Length gap = from_mm(gap_mm());
     const Length room = target_.width - gap * static_cast<Length>(count - 1);
     const Length all_low = std::accumulate(low.begin(), low.end(), Length{0});
     const Length all_high = std::accumulate(high.begin(), high.end(), Length{0});
