@@ -1,6 +1,6 @@
 // In: a measure and what it is of (seat=, bore=, face=, old-inside=, old-outside=), section=, series=, the groove. Out: the
 // size of the series that sits, why its neighbours do not, stretch, section after it, squeeze and fill. Without the groove the
-// answer is about the diameter alone, and says so.
+// answer is about the diameter alone, and says so, with the depths of groove that the section is made for.
 
 #include "bench/gasket_fit.h"
 
@@ -178,6 +178,7 @@ class Fit {
   }
 
   void diameter_only() {
+    if (series_.section && !series_.flat) put_depths(ask_, answer_, series_, moving_);
     answer_.say("section-verdict", "diameter only, section not proven", rests_on());
     answer_.holds(
         "To find the groove: press soft putty into it, close the back, open it, measure the putty: its height is the depth.");

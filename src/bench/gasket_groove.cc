@@ -62,14 +62,14 @@ Amount toleranced_section(Ask& ask, Answer& answer, const Series& series) {
   return section;
 }
 
-const char* squeeze_limit(Ask& ask, const InGroove& gasket) {
-  if (!gasket.moving) return "static-squeeze";
+const char* squeeze_limit(Ask& ask, const Series& series, bool moving) {
+  if (!moving) return "static-squeeze";
   const Amount small = ask.row("ring-tolerances", "small-section", "constant", Unit::millimetre);
-  return gasket.series.section->nominal < small.nominal ? "moving-squeeze-small" : "moving-squeeze";
+  return series.section->nominal < small.nominal ? "moving-squeeze-small" : "moving-squeeze";
 }
 
 void put_squeeze(Ask& ask, Answer& answer, const InGroove& gasket, const Amount& section, const Amount& depth) {
-  const Amount band = ask.row("gland-limits", squeeze_limit(ask, gasket), "band", Unit::percent);
+  const Amount band = ask.row("gland-limits", squeeze_limit(ask, gasket.series, gasket.moving), "band", Unit::percent);
   const Amount usual = ask.row("gland-limits", "moving-squeeze", "band", Unit::percent);
   const Amount least = ask.row("ring-tolerances", "least-squeeze", "constant", Unit::millimetre);
   if (ask.failed()) return;
@@ -117,6 +117,23 @@ void put_groove(Ask& ask, Answer& answer, const InGroove& gasket) {
                  band.trust);
   answer.put("fill", fill, Unit::percent);
   answer.say("fill-verdict", judged(fill, band, {"it can roll", "it has no room to swell"}), fill);
+}
+
+void put_depths(Ask& ask, Answer& answer, const Series& series, bool moving) {
+  const Amount band = ask.row("gland-limits", squeeze_limit(ask, series, moving), "band", Unit::percent);
+  if (ask.failed()) return;
+  const auto depth_at = [&](double squeeze) {
+    Amount depth = *series.section * exactly(1 - squeeze / 100);
+    depth.trust = model::weaker(depth.trust, band.trust);
+    depth.facts.insert(depth.facts.end(), band.facts.begin(), band.facts.end());
+    return depth;
+  };
+  answer.formula("depth = section (1 - squeeze / 100)", "seal maker's design guide; limits of the table gland-limits",
+                 band.trust);
+  answer.put("least-depth", depth_at(band.high), Unit::millimetre);
+  answer.put("most-depth", depth_at(band.low), Unit::millimetre);
+  answer.holds("Depths are those at which a section of " + shown(*series.section, Unit::millimetre) + " is squeezed by " +
+               band.printed + ".");
 }
 
 void flat_groove(Ask& ask, Answer& answer, const Series& series) {

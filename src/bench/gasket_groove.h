@@ -18,6 +18,8 @@ struct InGroove {
 
 /// Section after stretch, squeeze and fill of a round gasket, held against the published limits.
 void put_groove(Ask& ask, Answer& answer, const InGroove& gasket);
+/// Depths of groove, mm, between which the section as made is squeezed within the published limits.
+void put_depths(Ask& ask, Answer& answer, const Series& series, bool moving);
 /// Squeeze of a flat gasket, which has no section that stretches.
 void flat_groove(Ask& ask, Answer& answer, const Series& series);
 

@@ -9,6 +9,9 @@ namespace benchleaf::page {
 void set_blocks(Setting& setting, const model::Blocks& blocks, Target& target);
 void set_block(Setting& setting, const model::Block& block, Target& target);
 
+/// Between the columns of a table that does not say otherwise.
+inline constexpr double kColumnGapMm = 2.4;
+
 /// The kinds that need a file of their own.
 void set_table(Setting& setting, const model::Table& table, Target& target);
 void set_message(Setting& setting, const model::Message& message, Target& target);

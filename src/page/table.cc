@@ -17,7 +17,6 @@ namespace {
 
 constexpr double kAboveMm = 2.0;         // from what stands before to a table
 constexpr double kUnderCaptionMm = 0.8;  // from its caption
-constexpr double kGapMm = 2.4;
 constexpr double kUnderHangingMm = 0.8;
 constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
@@ -164,9 +163,17 @@ class TableSetter {
     return best;
   }
 
+  /// Columns that may stand close do so for the sake of the least type: larger type parts them by as many millimetres as it
+  /// is points larger.
+  double gap_mm() const {
+    if (table_.gap_mm <= 0) return kColumnGapMm;
+    const double larger = setting_.least_pt > 0 ? setting_.sized(look::table_cell()).size_pt - setting_.least_pt : 0;
+    return std::min(kColumnGapMm, table_.gap_mm + std::max(0.0, larger));
+  }
+
   void share(const std::vector<Length>& low, const std::vector<Length>& high) {
     const std::size_t count = low.size();
-    const Length gap = from_mm(table_.gap_mm > 0 ? table_.gap_mm : kGapMm);
+    const Length gap = from_mm(gap_mm());
     const Length room = target_.width - gap * static_cast<Length>(count - 1);
     const Length all_low = std::accumulate(low.begin(), low.end(), Length{0});
     const Length all_high = std::accumulate(high.begin(), high.end(), Length{0});
@@ -178,8 +185,8 @@ class TableSetter {
     }
     Length spare = room - (all_high <= room ? all_high : all_low);
     // Columns that may stand close stand no closer than they must.
-    const Length apart = std::max<Length>(0, from_mm(kGapMm) - gap);
-    const Length wider = count > 1 && spare > 0 ? std::min(apart, spare / 2 / static_cast<Length>(count - 1)) : 0;
+    const Length apart = std::max<Length>(0, from_mm(kColumnGapMm) - gap);
+    const Length wider = count > 1 && spare > 0 ? std::min(apart, spare / static_cast<Length>(count - 1)) : 0;
     spare -= wider * static_cast<Length>(count - 1);
     if (all_high <= room) {
       // What is left goes to the last column of words, so that signs stand at the right edge.

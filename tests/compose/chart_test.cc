@@ -2,6 +2,7 @@
 #include "compose/chart/chart.h"
 
 #include <set>
+#include <string>
 
 #include "compose/meetings.h"
 #include "derive/natural_order.h"
@@ -122,4 +123,48 @@ TEST_CASE("what must never meet is never whichever of the two is named first", "
   const auto& citric = records.chemistries.at("citric-acid-solution");
   CHECK(meeting_verdict(citric, window) == Verdict::with_limits);
   CHECK(meeting_verdict(window, citric) == Verdict::with_limits);
+}
+
+TEST_CASE("the gasket panel leads from a seat to the size that sits and from a groove to its section", "[compose]") {
+  // The seal maker's band of 1 to 5 % of stretch and the usual 15 to 30 % of squeeze, by hand.
+  report::Findings findings;
+  auto charts = real_charts(findings);
+  std::erase_if(charts, [](const model::SheetSet& chart) { return chart.id != "one-sheet"; });
+  const auto tables = blocks_of<model::Table>(charts, "Gasket");
+  REQUIRE(tables.size() >= 3);
+  const auto says = [](const model::Table& table, const std::string& key) {
+    for (const auto& row : table.rows) {
+      if (model::plain_text(row.cells.front().runs) == key) return model::plain_text(row.cells.back().runs);
+    }
+    return std::string();
+  };
+  CHECK(says(*tables[0], "28") == "27.5");  // 27.5 is stretched by 1.8 %, 28 not at all
+  CHECK(tables[0]->rows.size() > 15);
+  for (const auto& row : tables[0]->rows) {
+    const double seat = std::stod(model::plain_text(row.cells.front().runs));
+    const double inside = std::stod(model::plain_text(row.cells.back().runs));
+    INFO(seat << " " << inside);
+    CHECK(seat / inside - 1 >= 0.01);
+    CHECK(seat / inside - 1 <= 0.05);
+  }
+  CHECK(says(*tables[1], "0.5") == "0.35\u20130.42");  // 0.425 is not exceeded
+  CHECK(says(*tables[1], "1.0") == "0.70\u20130.85");
+  CHECK(says(*tables[2], "Feel").find("needs no push") != std::string::npos);
+}
+
+TEST_CASE("the red strip begins with what has happened and what to do", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  const auto strips = blocks_of<model::Messages>(charts, "If it hurts");
+  REQUIRE_FALSE(strips.empty());
+  std::set<std::string> keys;
+  for (const auto* strip : strips) {
+    for (const auto& message : strip->messages) {
+      REQUIRE(message.hazard.size() == 1);
+      CHECK(message.hazard.front().style == model::Style::look_up);
+      CHECK_FALSE(message.avoid.empty());
+      keys.insert(message.hazard.front().text);
+    }
+  }
+  CHECK(keys == std::set<std::string>{"Eye or skin", "Gas", "Left together", "Swallowed"});
 }

@@ -29,6 +29,7 @@ Filler filler_of(const std::string& shows) {
                                                          {"meeting-matrix", meeting_matrix},
                                                          {"never-together", never_together},
                                                          {"page-answers", page_answers},
+                                                         {"page-key", page_key},
                                                          {"pictures", picture_row},
                                                          {"plating-marks", plating_marks},
                                                          {"rows", word_rows},

@@ -21,9 +21,8 @@ constexpr double kRoom = 0.6;
 /// 14 pt, a look-up key; its figures are 0.71 of it high.
 constexpr double kKeyMm = 14 * 25.4 / 72;
 constexpr double kFigure = 0.71;
-constexpr double kFigureWidth = 0.52;  // of one figure, share of the type size
 /// Middle of a figure below the circle that it names.
-constexpr double kFigureDown = 2.1;
+constexpr double kFigureDown = 2.6;
 /// 11.2 pt, as words.
 constexpr double kWordMm = 11.2 * 25.4 / 72;
 
@@ -76,12 +75,7 @@ std::shared_ptr<const Drawing> nest(const std::vector<int>& diameters_mm) {
   for (const int diameter : diameters_mm) add(drawing, model::circle(centre, diameter / 2.0), Ink::ink, Ink::none, kLine);
   for (const int diameter : diameters_mm) {
     const std::string words = std::to_string(diameter);
-    const double width = kKeyMm * kFigureWidth * static_cast<double>(words.size());
-    const double middle = centre.y - diameter / 2.0 + kFigureDown;
-    const double high = kKeyMm * kFigure;
-    // The next smaller circle makes room for the figure.
-    add(drawing, model::rectangle({centre.x - width / 2, middle - high / 2 + 0.1}, width, high), Ink::none, Ink::paper, 0);
-    write(drawing, {centre.x, middle + high / 2}, words, kKeyMm, true);
+    write(drawing, {centre.x, centre.y - diameter / 2.0 + kFigureDown + kKeyMm * kFigure / 2}, words, kKeyMm, true);
     drawing.alt += (drawing.alt.empty() ? "Circles at true size: " : ", ") + words;
   }
   drawing.alt += " mm across.";

@@ -12,8 +12,8 @@ namespace benchleaf::compose {
 
 namespace {
 
-/// Circles of one nest lie so far apart that a figure stands between them, in millimetres of diameter.
-constexpr int kNestStep = 8;
+/// Circles of one nest lie so far apart that a figure stands between them and touches neither, in millimetres of diameter.
+constexpr int kNestStep = 12;
 
 /// Whole millimetres of inside diameter that the series span.
 std::pair<int, int> span_of(const std::vector<const model::Gasket*>& series) {

@@ -28,8 +28,10 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted);
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted);
 /// Grades of all scales side by side, by median grain.
 PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted);
-/// What pages ask of calculators: the tables of the pages named.
+/// What pages ask of calculators, where the answer has more than two figures: the tables of the pages named.
 PanelBlocks page_answers(const Desk& desk, const Wanted& wanted);
+/// The answers of one figure or of the two ends of a span, in millimetres, as keys. Then the rows of the record.
+PanelBlocks page_key(const Desk& desk, const Wanted& wanted);
 /// What to do at once, with room for numbers.
 PanelBlocks hurt_messages(const Desk& desk, const Wanted& wanted);
 /// Outlines at true size of every whole millimetre that gaskets come in.

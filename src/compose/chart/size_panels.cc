@@ -128,9 +128,22 @@ class SizeTable {
     row.cells.push_back({{}, cell_section(desk_, *size.first), false});
     if (names_) row.cells.push_back(cell(size.name));
     for (std::size_t place = 0; place < kPlaces; ++place) {
-      if (used_[place]) row.cells.push_back(cell(size.row[place]));
+      if (used_[place]) row.cells.push_back(cell(apart(size.row[place], static_cast<Place>(place))));
     }
     return row;
+  }
+
+  /// Where all columns are used, their numbers stand close: what is no drop-in for its neighbour keeps away from it.
+  model::Runs apart(const model::Runs& numbers, Place place) const {
+    if (!used_[other] || (place != bench_test && place != other)) return numbers;
+    const model::Run space = model::text_run("\u2002");
+    model::Runs runs;
+    for (const model::Run& run : numbers) {
+      if (runs.empty()) runs.push_back(space);
+      runs.push_back(run);
+      if (run.kind == model::Run::Kind::line_break) runs.push_back(space);
+    }
+    return runs;
   }
 
   const Desk& desk_;

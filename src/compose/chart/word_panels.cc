@@ -1,27 +1,30 @@
-// In: cautions, grades, answers of calculators, and what a chart record says in words. Out: their panels.
+// In: cautions, grades, and what a chart record says in words. Out: their panels.
 #include <algorithm>
-#include <optional>
 #include <utility>
-#include <variant>
 
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/line.h"
-#include "compose/reckoned_table.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
+/// What is to be done at once; `Swallowed: hospital at once.` says what for as a key, since the strip is read in a hurry.
+const std::string& at_once(const model::Caution& caution) {
+  return !caution.in_short.empty() ? caution.in_short : !caution.first_aid.empty() ? caution.first_aid : caution.avoid;
+}
+
+/// What to do stands first, what harms after it.
 model::Message hurt_message(const Desk& desk, const model::Caution& caution) {
   model::Message message = message_of(desk, caution);
   message.signs.clear();
   message.sign_titles.clear();
-  message.hazard = {model::text_run(caution.hazard)};
-  Line line(desk);
-  line.say(!caution.in_short.empty() ? caution.in_short : !caution.first_aid.empty() ? caution.first_aid : caution.avoid);
+  const std::string& words = at_once(caution);
+  const std::size_t key = words.find(": ");
+  message.hazard = {model::text_run(key == std::string::npos ? caution.title : words.substr(0, key), model::Style::look_up)};
+  message.avoid = {model::text_run(words.substr(key == std::string::npos ? 0 : key + 2) + " " + caution.hazard)};
   if (caution.call) message.write_on = "Call";
-  message.avoid = line.take();
   return message;
 }
 
@@ -68,28 +71,6 @@ PanelBlocks picture_row(const Desk&, const Wanted& wanted) {
   }
   if (row.pictures.empty()) return {};
   return {std::move(row)};
-}
-
-/// Without the signs, which a chart leaves out; what is asked stands large, to be looked up.
-PanelBlocks page_answers(const Desk& desk, const Wanted& wanted) {
-  PanelBlocks blocks;
-  for (const std::string& reference : wanted.records) {
-    const model::Record* record = desk.records.find(reference);
-    if (record == nullptr || record->kind != model::Kind::page) continue;
-    const auto& page = static_cast<const model::Page&>(*record);
-    for (const model::PagePart& part : page.parts) {
-      const auto* request = std::get_if<model::DerivedRequest>(&part);
-      auto table = request == nullptr ? std::nullopt : reckoned_table(desk, page, *request);
-      if (!table) continue;
-      table->columns.pop_back();
-      for (model::TableRow& row : table->rows) {
-        row.cells.pop_back();
-        for (model::Run& run : row.cells.front().runs) run.style = model::Style::look_up;
-      }
-      blocks.emplace_back(std::move(*table));
-    }
-  }
-  return blocks;
 }
 
 PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted) {

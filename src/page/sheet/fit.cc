@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <tuple>
 #include <utility>
 
 #include "page/look.h"
@@ -192,6 +193,55 @@ std::string by_how_much(Length missing) {
 
 constexpr const char* kWhatToDo = "take records out of a panel, put a panel on the other side, or leave this paper out";
 
+/// Panels of a side by their places in it.
+struct Choice {
+  std::vector<std::size_t> kept;
+  std::vector<std::pair<std::size_t, Length>> dropped;  ///< with what the sheet was too high by beside those that are kept
+  int columns = 0;
+  Length missing = 0;  ///< by those that must stay
+};
+
+std::vector<model::Panel> those_of(const std::vector<model::Panel>& panels, const std::vector<std::size_t>& places) {
+  std::vector<model::Panel> some;
+  for (const std::size_t place : places) some.push_back(panels[place]);
+  return some;
+}
+
+/// A low panel may have room where a high one that is worth more had none.
+void readmit(Fitter& fitter, const std::vector<model::Panel>& panels, Choice& choice) {
+  const auto left = std::exchange(choice.dropped, {});
+  for (auto one = left.rbegin(); one != left.rend(); ++one) {
+    std::vector<std::size_t> with = choice.kept;
+    with.insert(std::upper_bound(with.begin(), with.end(), one->first), one->first);
+    const auto [columns, missing] = fitter.lowest(those_of(panels, with));
+    if (missing <= 0) {
+      choice.kept = with;
+      choice.columns = columns;
+    } else {
+      choice.dropped.emplace_back(one->first, missing);
+    }
+  }
+  std::reverse(choice.dropped.begin(), choice.dropped.end());
+}
+
+/// Those that have room at the floor, the ones with the highest `keep` left out first.
+Choice choose(Fitter& fitter, const std::vector<model::Panel>& panels) {
+  Choice choice;
+  choice.kept.resize(panels.size());
+  std::iota(choice.kept.begin(), choice.kept.end(), std::size_t{0});
+  for (;;) {
+    std::tie(choice.columns, choice.missing) = fitter.lowest(those_of(panels, choice.kept));
+    if (choice.missing <= 0) break;
+    const auto last = std::max_element(choice.kept.begin(), choice.kept.end(),
+                                       [&panels](std::size_t a, std::size_t b) { return panels[a].keep < panels[b].keep; });
+    if (last == choice.kept.end() || panels[*last].keep <= 1) return choice;
+    choice.dropped.emplace_back(*last, choice.missing);
+    choice.kept.erase(last);
+  }
+  readmit(fitter, panels, choice);
+  return choice;
+}
+
 }  // namespace
 
 Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const SheetPaper& paper, double words_pt, int columns,
@@ -219,23 +269,20 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
 SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::Sheet& side, const SheetPaper& paper,
                   report::Findings& findings) {
   Fitter fitter(text, paper);
+  const Choice choice = choose(fitter, side.panels);
   SheetFit fit;
-  fit.panels = side.panels;
+  fit.columns = choice.columns;
+  fit.panels = those_of(side.panels, choice.kept);
   const std::string where = "chart '" + chart.id + "' on " + paper.name + ": ";
-  for (;;) {
-    const auto [columns, missing] = fitter.lowest(fit.panels);
-    fit.columns = columns;
-    if (missing <= 0) break;
-    const auto last = std::max_element(fit.panels.begin(), fit.panels.end(),
-                                       [](const model::Panel& a, const model::Panel& b) { return a.keep < b.keep; });
-    if (last == fit.panels.end() || last->keep <= 1) {
-      findings.add(report::Rule::chart_full, {}, where + "what must stay is " + by_how_much(missing), kWhatToDo);
-      return fit;
-    }
-    findings.add(report::Rule::chart_panel_dropped, {}, where + "no room for '" + last->title + "', " + by_how_much(missing),
+  for (const auto& [panel, missing] : choice.dropped) {
+    const std::string& title = side.panels[panel].title;
+    findings.add(report::Rule::chart_panel_dropped, {}, where + "no room for '" + title + "', " + by_how_much(missing),
                  kWhatToDo);
-    fit.dropped.push_back(last->title);
-    fit.panels.erase(last);
+    fit.dropped.push_back(title);
+  }
+  if (choice.missing > 0) {
+    findings.add(report::Rule::chart_full, {}, where + "what must stay is " + by_how_much(choice.missing), kWhatToDo);
+    return fit;
   }
   fitter.grow(fit);
   fit.limited_by = fitter.limits(fit);

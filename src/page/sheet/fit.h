@@ -39,8 +39,8 @@ struct SheetFit {
 };
 
 /// The largest type at which all panels fit, and the columns for it. Where they do not fit at the floor, panels go, the one
-/// with the highest `keep` first, each with a finding that says by how much it missed; when nothing may go any more, the
-/// side is an error.
+/// with the highest `keep` first; of those that went, the lowest `keep` first, each comes back that fits beside the rest.
+/// For each that is out a finding says by how much it missed; when nothing may go any more, the side is an error.
 SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::Sheet& side, const SheetPaper& paper,
                   report::Findings& findings);
 

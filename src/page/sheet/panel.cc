@@ -2,7 +2,9 @@
 #include "page/sheet/panel.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
+#include <variant>
 
 #include "page/blocks.h"
 #include "page/drawing.h"
@@ -22,6 +24,14 @@ void put_below(Strip& whole, Strip part, Length before, Length x = 0) {
   whole.height = y + height;
 }
 
+/// From the top of a strip to the line that its first words stand on.
+Length first_line(const Strip& strip) {
+  for (const Item& item : strip.items) {
+    if (const auto* text = std::get_if<TextItem>(&item.what)) return text->at.y;
+  }
+  return 0;
+}
+
 /// Title in white on a strip of red, dark enough for either to be read in grey.
 Strip alarm_head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
   const Color paper = print_color(model::Ink::paper);
@@ -36,7 +46,7 @@ Strip alarm_head(Setting& setting, const model::Panel& panel, Length width, TagI
     const Words note(setting, panel.note, in_color(setting.sized(look::table_cell()), paper), setting.add_tag(Role::p, section));
     const Length left = pad + title.natural_width(setting) + setting.mm(2.4);
     Strip small = stacked(note.set(setting, width - left - pad));
-    const Length down = words.baseline + setting.mm(0.4) - small.baseline;
+    const Length down = first_line(words) + setting.mm(0.4) - first_line(small);
     overlay(whole, std::move(small), left, down);
   }
   overlay(whole, std::move(words), pad, setting.mm(0.4));
@@ -66,6 +76,31 @@ Strip head(Setting& setting, const model::Panel& panel, Length width, TagId sect
   whole.height += setting.mm(0.4);
   whole.items.push_back(rule(0, whole.height, width, 0.75, print_color(model::Ink::ink)));
   whole.height += setting.mm(kUnderHeadMm);
+  return whole;
+}
+
+/// A panel of one sentence stands on the line of its title, under a rule, where it has room there.
+std::optional<Strip> one_line(Setting& setting, const model::Panel& panel, Length width, TagId section) {
+  const auto* sentence = panel.blocks.size() == 1 ? std::get_if<model::Paragraph>(&panel.blocks.front()) : nullptr;
+  if (sentence == nullptr || !panel.wide || panel.title.empty() || !panel.note.empty()) return std::nullopt;
+  const Look heavy = setting.sized(look::section_head());
+  const Look look = setting.sized(look::table_cell());
+  const Words measured(setting, {model::text_run(panel.title)}, heavy, kLayoutArtifact);
+  const Length left = measured.natural_width(setting) + setting.mm(2.4);
+  if (left + Words(setting, sentence->runs, look, kLayoutArtifact).natural_width(setting) > width) return std::nullopt;
+  const Words title(setting, {model::text_run(panel.title)}, heavy, setting.add_heading(2, section));
+  const Words words(setting, sentence->runs, look, setting.add_tag(Role::p, section));
+  Strip whole;
+  whole.items.push_back(rule(0, 0, width, 0.75, print_color(model::Ink::ink)));
+  whole.height = setting.mm(kUnderHeadMm);
+  Strip first = stacked(title.set(setting, left));
+  Strip then = stacked(words.set(setting, width - left));
+  const Length down = std::max(first_line(first), first_line(then));
+  const Length title_drop = whole.height + down - first_line(first);
+  const Length drop = whole.height + down - first_line(then);
+  whole.height = std::max(title_drop + first.height, drop + then.height);
+  overlay(whole, std::move(first), 0, title_drop);
+  overlay(whole, std::move(then), left, drop);
   return whole;
 }
 
@@ -108,19 +143,26 @@ std::vector<std::size_t> piece_ends(const model::Table& table, std::size_t parts
 /// More room than this between rows parts them.
 constexpr double kMostEvenMm = 4;
 
-/// A table over several columns: as many rows in each, told as tables of their own. The shorter ones get more air, so that
-/// all end together.
-Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& width, TagId parent) {
+std::vector<model::Table> pieces_of(const model::Table& table, const std::vector<std::size_t>& ends) {
   std::vector<model::Table> pieces;
-  Length highest = 0;
   std::size_t begin = 0;
-  for (const std::size_t end : piece_ends(table, static_cast<std::size_t>(width.parts))) {
+  for (const std::size_t end : ends) {
     model::Table piece = table;
     piece.rows.assign(table.rows.begin() + static_cast<std::ptrdiff_t>(begin),
                       table.rows.begin() + static_cast<std::ptrdiff_t>(end));
-    highest = std::max(highest, set_table_strip(setting, piece, width.column, parent).height);
     pieces.push_back(std::move(piece));
     begin = end;
+  }
+  return pieces;
+}
+
+/// A table over several columns: as many rows in each, told as tables of their own. The shorter ones get more air, so that
+/// all end together.
+Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& width, TagId parent) {
+  const std::vector<model::Table> pieces = pieces_of(table, piece_ends(table, static_cast<std::size_t>(width.parts)));
+  Length highest = 0;
+  for (const model::Table& piece : pieces) {
+    highest = std::max(highest, set_table_strip(setting, piece, width.column, parent).height);
   }
   Strip whole;
   Length left = 0;
@@ -133,6 +175,49 @@ Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& widt
     whole.height = std::max(whole.height, strip.height);
     overlay(whole, std::move(strip), left, 0);
     left += width.column + width.gap;
+  }
+  return whole;
+}
+
+/// Width at which no cell of a table breaks its words.
+Length natural_width(Setting& setting, const model::Table& table) {
+  const Look words = setting.sized(look::table_cell());
+  Length whole = from_mm(kColumnGapMm) * (static_cast<Length>(table.columns.size()) - 1);
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    const model::Column& column = table.columns[i];
+    const Look look = column.row_head ? bold_of(words) : words;
+    Length widest = Words(setting, column.head, setting.sized(look::table_head()), kLayoutArtifact).natural_width(setting);
+    for (const model::TableRow& row : table.rows) {
+      if (i >= row.cells.size()) continue;
+      widest = std::max(widest, Words(setting, row.cells[i].runs, look, kLayoutArtifact).natural_width(setting));
+    }
+    whole += widest;
+  }
+  return whole;
+}
+
+/// Fewer rows stand under each other, however short they are.
+constexpr std::size_t kFewRows = 6;
+constexpr double kBetweenPiecesMm = 4;
+
+/// A table within one column: one of short rows in as many pieces side by side as there is room for, rows on one line.
+Strip fold(Setting& setting, const model::Table& table, Length width, TagId parent) {
+  const Length gap = from_mm(kBetweenPiecesMm);
+  const auto parts = static_cast<std::size_t>(std::max<Length>(1, (width + gap) / (natural_width(setting, table) + gap)));
+  if (parts < 2 || table.rows.size() < kFewRows || is_grouped(table)) return set_table_strip(setting, table, width, parent);
+  const std::size_t rows = (table.rows.size() + parts - 1) / parts;
+  std::vector<std::size_t> ends;
+  for (std::size_t end = rows; end < table.rows.size(); end += rows) ends.push_back(end);
+  ends.push_back(table.rows.size());
+  const auto beside = static_cast<Length>(ends.size());
+  const Length own = (width - gap * (beside - 1)) / beside;
+  Strip whole;
+  Length left = 0;
+  for (const model::Table& piece : pieces_of(table, ends)) {
+    Strip strip = set_table_strip(setting, piece, own, parent);
+    whole.height = std::max(whole.height, strip.height);
+    overlay(whole, std::move(strip), left, 0);
+    left += own + gap;
   }
   return whole;
 }
@@ -166,7 +251,7 @@ struct BlockSetter {
     return stacked(set_paragraph(setting, paragraph.runs, setting.sized(look::table_cell()), width.whole(), section, 0));
   }
   Strip operator()(const model::Table& table) const {
-    return width.parts > 1 ? run_on(setting, table, width, section) : set_table_strip(setting, table, width.column, section);
+    return width.parts > 1 ? run_on(setting, table, width, section) : fold(setting, table, width.column, section);
   }
   Strip operator()(const model::Matrix& matrix) const { return set_matrix(setting, matrix, width.whole(), section); }
   Strip operator()(const model::Pictures& row) const { return set_pictures(setting, row, width.whole(), section); }
@@ -177,6 +262,7 @@ struct BlockSetter {
 
 Strip set_panel(Setting& setting, const model::Panel& panel, const PanelWidth& width, TagId parent) {
   const TagId section = setting.add_tag(Role::sect, parent);
+  if (auto line = one_line(setting, panel, width.whole(), section)) return std::move(*line);
   Strip whole;
   if (!panel.title.empty()) whole = head(setting, panel, width.whole(), section);
   bool first = true;

@@ -15,7 +15,8 @@ struct PanelWidth {
   Length whole() const { return column * parts + gap * (parts - 1); }
 };
 
-/// A panel as one strip at the setting's scale: head, rule, blocks. A long table of a wide panel runs on side by side.
+/// A panel as one strip at the setting's scale: head, rule, blocks. A long table of a wide panel runs on side by side, one of
+/// short rows within its column.
 Strip set_panel(Setting& setting, const model::Panel& panel, const PanelWidth& width, TagId parent);
 
 /// Verdicts in squares that meet, heads across turned to run up.

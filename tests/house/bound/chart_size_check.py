@@ -10,6 +10,7 @@ import pathlib
 import sys
 
 import chart_check
+import figures
 import picture
 import records
 import tools
@@ -21,6 +22,9 @@ BAR_MM = 100
 # How far from where it is looked for a line may lie, so that one of a wrong size is found and told.
 REACH_MM = 1.2
 FEWEST = {"cells": 12, "gaskets-and-crystals": 30, "one-sheet": 5}
+FEWEST_SECTIONS = {"cells": 45, "one-sheet": 15}
+SECTION = "Section at true size"
+SECTION_LINES_MM = (0.2 + 0.12) / 2  # half the line of the can and half that of the cap
 
 
 def measured(runs, at, first, last):
@@ -84,9 +88,48 @@ def nest_circles(pdf, page, number):
             continue
         size = float(text)
         middle = word["x"] + word["width"] / 2
-        centre = page["height"] - word["y"] - 0.71 * word["size"] / 2 + (size / 2 - 2.1) * MM
+        centre = page["height"] - word["y"] - 0.71 * word["size"] / 2 + (size / 2 - 2.6) * MM
         name = f"{pdf.name} side {number}: circle {text}"
         yield text, told(name, size, across(pdf, number, centre, middle - size / 2 * MM, middle + size / 2 * MM))
+
+
+def sizes_of_cells(content):
+    """(diameter, height) in mm of every cell of the records."""
+    sizes = [fields["size"] for kind, _, fields in records.read(content) if kind == "cell" and "size" in fields]
+    return {(float(size["diameter"].split()[0]), float(size["height"].split()[0])) for size in sizes
+            if size["height"].split()[0].replace(".", "").isdigit()}
+
+
+def section_size(pdf, section):
+    """Width and height in mm of a cell in section: across the can, and from its face to that of the cap. The faces of thin
+    cells run together, so heights are taken from edge to edge, less half of either line."""
+    left, top, right, bottom = section.box
+    part = picture.Picture(pdf, section.page, DPI, (left - 2 * MM, top - 0.6 * MM, right + 2 * MM, bottom + 0.6 * MM))
+    level = picture.dark_runs(part.row(top + 0.4 * (bottom - top)))
+    dark = [at for at, sample in enumerate(part.column((left + right) / 2)) if sample < 128]
+    high = (dark[-1] + 1 - dark[0]) / part.scale / MM - SECTION_LINES_MM if dark else None
+    return measured(level, part.along_x, left, right), high
+
+
+def sections(pdf, page, number, cells):
+    """Every section of a cell: (its height in the row that it stands in, faults). The cell is the one of that height whose
+    diameter the section comes nearest to."""
+    words = [word for word in page["words"] if word["width"] > 0]
+    for section in figures.read(pdf):
+        if section.page != number or not section.alt.startswith(SECTION):
+            continue
+        left, top, _, bottom = section.box
+        middle = page["height"] - (top + bottom) / 2
+        row = [word for word in words if word["x"] < left and -0.2 * word["size"] < middle - word["y"] < word["size"]]
+        nearest = max(row, key=lambda word: word["x"], default=None)
+        name = f"{pdf.name} side {number}: section beside {nearest and nearest['text']}"
+        wide, high = section_size(pdf, section)
+        fitting = [cell for cell in cells if nearest and f"{cell[1]:g}" == f"{float(nearest['text']):g}"]
+        if not fitting or wide is None:
+            yield None, [f"{name}: no such cell, or no lines"]
+            continue
+        cell = min(fitting, key=lambda size: abs(size[0] - wide))
+        yield nearest["text"], told(f"{name}, across", cell[0], wide) + told(f"{name}, high", cell[1], high)
 
 
 def bar(pdf, page, number):
@@ -98,29 +141,34 @@ def bar(pdf, page, number):
     return told(f"{pdf.name} side {number}: bar", BAR_MM, across(pdf, number, y, left, left + BAR_MM * MM))
 
 
-def faults_of(pdf, wanted):
+def faults_of(pdf, wanted, cells):
     chart = pdf.stem.removeprefix("chart-").rsplit("-", 1)[0]
-    seen, found = set(), []
+    seen, found, cut = set(), [], 0
     for number, page in enumerate(chart_check.pages_of(pdf), 1):
         found += bar(pdf, page, number)
         for text, faults in [*rings(pdf, page, number, wanted), *nest_circles(pdf, page, number)]:
             seen.add(text)
             found += faults
+        for _, faults in sections(pdf, page, number, cells):
+            cut += 1
+            found += faults
+    if cut < FEWEST_SECTIONS.get(chart, 0):
+        found.append(f"{pdf.name}: only {cut} sections")
     if len(seen) < FEWEST.get(chart, 0):
         found.append(f"{pdf.name}: only {len(seen)} rings and circles")
-    return found, len(seen)
+    return found, len(seen) + cut
 
 
 def main(folder, content):
-    wanted = diameters(content)
+    wanted, cells = diameters(content), sizes_of_cells(content)
     charts = sorted(folder.glob("chart-*.pdf"))
     found = [] if len(charts) >= 10 else [f"only {len(charts)} charts"]
     looked = 0
     for pdf in charts:
-        faults, seen = faults_of(pdf, wanted)
+        faults, seen = faults_of(pdf, wanted, cells)
         found += faults
         looked += seen
-    tools.finish(found, f"{looked} rings and circles and the bars of {len(charts)} charts")
+    tools.finish(found, f"{looked} rings, circles and sections, and the bars of {len(charts)} charts")
 
 
 if __name__ == "__main__":

@@ -50,7 +50,7 @@ def difference(one, other):
 
 def fields_of(page, box, seen):
     """The patch of a painted page on SIDE times SIDE fields, each the mean of what an eye sees there."""
-    left, top = round(box[0] * page.scale), round(box[1] * page.scale)
+    left, top = round(box[0] * page.scale) - page.left, round(box[1] * page.scale) - page.top
     width, height = round((box[2] - box[0]) * page.scale), round((box[3] - box[1]) * page.scale)
     patch = []
     for row in range(SIDE):

@@ -6,8 +6,12 @@ import json
 import pathlib
 import tempfile
 import unittest
+import unittest.mock
 
 import chart_check
+import chart_code_check
+import chart_reading_check
+import chart_sign_check
 import chart_size_check
 import chart_state_check
 import fact_check
@@ -132,6 +136,43 @@ class Charts(unittest.TestCase):
         self.assertLess(chart_state_check.difference([red], [green]), chart_state_check.LEAST)
         black, white = chart_state_check.as_deuteranope((0, 0, 0)), chart_state_check.as_deuteranope((255, 255, 255))
         self.assertGreater(chart_state_check.difference([black], [white]), 0.95)
+
+    @staticmethod
+    def painted(rows):
+        """A picture of one sample a minute of arc, a word at its foot, as painted by hand."""
+        shape = type("Painted", (), {"scale": chart_reading_check.DPI / 72, "width": len(rows[0]), "samples": b"".join(rows)})
+        height = len(rows) * 72 / chart_reading_check.DPI
+        return shape, {"text": "E", "size": 11.2, "x": 0, "y": 0, "width": 5, "length": 5}, height
+
+    def test_letters_too_low_or_too_faint_at_arms_length_are_found(self):
+        def faults(ink, high):
+            blank, letter = bytes([255] * 20), bytes([255] * 4 + [ink] * 2 + [255] * 14)
+            page, word, height = self.painted([blank] * (140 - high) + [letter] * high)
+            above_captions = chart_check.BANDS_MM["foot"] * chart_check.MM + 1
+            return chart_reading_check.faults_on(page, [{**word, "y": above_captions}], above_captions + height, (0.711, 0.528))[0]
+
+        self.assertEqual(faults(0, 16), [])
+        self.assertIn("is 14.0 minutes of arc high", faults(0, 14)[0])
+        self.assertIn("at arm's length", faults(150, 16)[0])
+
+    def test_a_font_of_low_capitals_needs_larger_type(self):
+        page, word, height = self.painted([bytes(20)] * 40)
+        faults = chart_reading_check.faults_on(page, [{**word, "y": 100}], height + 200, (0.65, 0.5))[0]
+        self.assertIn("less than 16 minutes", faults[0])
+
+    def test_signs_that_look_alike_are_found(self):
+        ring = [(0, 0, 0), (1, 1, 1)]
+        with unittest.mock.patch.object(chart_sign_check, "patch", lambda name, seen: ring if name != "leaf" else ring[::-1]):
+            places = {name: (name,) for name in ("ring", "leaf", "other ring", "last")}
+            faults = list(chart_sign_check.alike("signal words", places))
+        self.assertEqual(len(faults), 6, faults)  # three pairs of rings, in either eye
+        self.assertEqual(len(list(chart_sign_check.alike("marks", {}))), 1)
+
+    def test_a_code_that_cannot_be_read_is_found(self):
+        with tempfile.TemporaryDirectory() as folder:
+            blank = pathlib.Path(folder) / "blank.pgm"
+            blank.write_bytes(b"P5\n80 80\n255\n" + bytes([255]) * 6400)
+            self.assertTrue(chart_code_check.told_by(blank).startswith("nothing"))
 
     def test_words_at_the_edge_are_found(self):
         page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}

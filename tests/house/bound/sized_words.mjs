@@ -1,4 +1,5 @@
-// In: a PDF. Out: one JSON list, a page each: width, height, and its words with size, place and width in points.
+// In: a PDF. Out: one JSON list, a page each: width, height, and its words with size, place, length, and width where they are
+// level, in points.
 import fs from "node:fs";
 
 // It warns on stdout that it cannot draw without a canvas; only words are asked for here.
@@ -16,7 +17,7 @@ for (let number = 1; number <= file.numPages; ++number) {
     .filter((item) => item.str.trim() !== "")
     .map((item) => {
       const [a, b, , , x, y] = item.transform;
-      return { text: item.str, size: Math.hypot(a, b), x, y, width: b === 0 ? item.width : 0 };
+      return { text: item.str, size: Math.hypot(a, b), x, y, width: b === 0 ? item.width : 0, length: item.width };
     });
   pages.push({ width, height, words });
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <random>
 
 #include "page/layout/laid_book.h"
@@ -234,15 +235,64 @@ TEST_CASE("the type is the largest at which all fits") {
 }
 
 TEST_CASE("a panel too many goes, the one with the highest keep first, and says by how much") {
-  const LaidSheet laid = lay_sheet(chart({panel("Stays", 25, 1), panel("Goes", 25, 3), panel("Also stays", 20, 2)}));
+  const LaidSheet laid = lay_sheet(chart({panel("Stays", 50, 1), panel("Goes", 50, 3), panel("Also stays", 40, 2)}));
   CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
   CHECK(laid.findings.all().front().message.find("'Goes'") != std::string::npos);
   CHECK(laid.findings.all().front().message.find(" mm too high") != std::string::npos);
   CHECK(laid.sheets.fits.front().dropped == std::vector<std::string>{"Goes"});
 }
 
+TEST_CASE("where a high panel has no room, a low one that is worth less comes in") {
+  const LaidSheet laid =
+      lay_sheet(chart({panel("Stays", 40, 1), panel("Stays too", 40, 1), panel("High", 30, 2), panel("Low", 8, 3)}));
+  CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
+  CHECK(laid.sheets.fits.front().dropped == std::vector<std::string>{"High"});
+  std::vector<std::string> titles;
+  for (const model::Panel& kept : laid.sheets.fits.front().panels) titles.push_back(kept.title);
+  CHECK(titles == std::vector<std::string>{"Stays", "Stays too", "Low"});
+}
+
+TEST_CASE("rows that leave half a column empty stand side by side on one line") {
+  const LaidSheet laid = lay_sheet(chart({panel("By number", 50, 1), panel("Again", 50, 1)}));
+  std::map<std::string, page::Point> places;
+  for (const page::Item& item : laid.sheets.document.pages.front().items) {
+    const auto* text = std::get_if<page::TextItem>(&item.what);
+    if (text != nullptr) places.emplace(text->text, text->at);
+  }
+  REQUIRE(places.count("300") == 1);
+  REQUIRE(places.count("325") == 1);
+  CHECK(places["300"].y == places["325"].y);
+  CHECK(places["300"].x < places["325"].x);
+}
+
+TEST_CASE("a panel of one sentence stands on the line of its title, and below it where that is too long") {
+  const auto line_of = [](const std::string& sentence) {
+    model::Panel water;
+    water.title = "Water";
+    water.wide = true;
+    model::Paragraph paragraph;
+    paragraph.runs = {model::text_run(sentence)};
+    water.blocks = {std::move(paragraph)};
+    const LaidSheet laid = lay_sheet(chart({panel("By number", 20, 1), std::move(water)}));
+    page::Length title = 0, words = 0;
+    for (const page::Item& item : laid.sheets.document.pages.front().items) {
+      const auto* text = std::get_if<page::TextItem>(&item.what);
+      if (text == nullptr) continue;
+      if (text->text.rfind("Water", 0) == 0) title = text->at.y;
+      if (text->text.rfind("Never", 0) == 0) words = text->at.y;
+    }
+    REQUIRE(title > 0);
+    REQUIRE(words > 0);
+    return words - title;
+  };
+  CHECK(line_of("Never wet.") == 0);
+  std::string many = "Never";
+  for (int i = 0; i < 40; ++i) many += " wet again";
+  CHECK(line_of(many) > 0);
+}
+
 TEST_CASE("a sheet whose last panels do not fit is an error") {
-  const LaidSheet laid = lay_sheet(chart({panel("One", 60, 1), panel("Two", 60, 1)}));
+  const LaidSheet laid = lay_sheet(chart({panel("One", 120, 1), panel("Two", 120, 1)}));
   CHECK(rules_of(laid.findings) == "chart.full ");
   CHECK(laid.findings.has_errors());
 }
