@@ -118,8 +118,9 @@ template <typename Visit>
 void SlipWorld::with_record(const Slip& slip, Findings& findings, base::FileId& file, Visit visit) {
   const read::ContentFile name = content_file(slip.path);
   base::FileTable files = names_of_files_;
-  auto checked =
-      read::check_files({name}, read::MemoryFiles("content", {{slip.path, slip.text}}), schema_.shapes, files, findings);
+  const read::Renamed none;
+  const read::FileForm form{schema_.shapes, none, "handbook"};
+  auto checked = read::check_files({name}, read::MemoryFiles("content", {{slip.path, slip.text}}), form, files, findings);
   file = checked.front().file;
   if (!checked.front().usable || !fresh(findings, file, slip.path).empty()) return visit(static_cast<const NoRun*>(nullptr));
   switch (*name.kind) {
