@@ -44,7 +44,7 @@ Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, c
     page::Document document = set_on(book, paper, type, own.findings);
     if (own.findings.has_errors()) return;
     if (marks) page::add_crop_marks(document);
-    std::string bytes = pdf::write_pdf(document, type.fonts, {type.bytes.profile.bytes}, own.findings);
+    std::string bytes = pdf::write_pdf(std::move(document), type.fonts, {type.bytes.profile.bytes}, own.findings);
     own.files.emplace("handbook-" + paper + ".pdf", std::move(bytes));
   };
   return piece;
@@ -68,7 +68,7 @@ Piece sheet_piece(const std::string& stem, const model::SheetSet& chart, const s
     if (own.findings.has_errors()) return;
     if (marks) page::add_crop_marks(sheets.document);
     const std::string name = stem + "-" + paper + ".pdf";
-    own.files.emplace(name, pdf::write_pdf(sheets.document, type.fonts, {type.bytes.profile.bytes}, own.findings));
+    own.files.emplace(name, pdf::write_pdf(std::move(sheets.document), type.fonts, {type.bytes.profile.bytes}, own.findings));
     for (std::size_t side = 0; side < sheets.fits.size(); ++side)
       own.remarks.push_back(fit_text(name, side + 1, sheets.fits[side]));
   };

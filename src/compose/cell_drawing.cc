@@ -66,7 +66,9 @@ void add_section(Drawing& drawing, Mm top_left, double diameter, double height, 
       Ink::ink, Ink::paper, 0.12);
   const Mm can{top_left.x, top_left.y + rise};
   add(drawing, model::rectangle(can, diameter, height - rise, std::min(0.5, height / 8)), Ink::ink, Ink::dark_fill, 0.2);
-  add(drawing, model::rectangle({can.x + wall, can.y + wall}, diameter - 2 * wall, (height - rise) * 0.62, 0), Ink::none,
+  // In a wide flat cell the wall is thicker than the can leaves room for above the filling.
+  const double above = std::min(wall, (height - rise) * 0.2);
+  add(drawing, model::rectangle({can.x + wall, can.y + above}, diameter - 2 * wall, (height - rise) * 0.62, 0), Ink::none,
       Ink::light_fill, 0);
 }
 

@@ -40,13 +40,19 @@ model::Entry make_entry(const Desk& desk, const model::Chart& chart) {
   for (const std::string& paper : chart.papers) papers.say(papers.empty() ? "one sheet, " : " or ").say(paper_words(paper));
   maker.entry().aliases = papers.say(", " + chart.orientation).take();
   model::List list;
+  Line bare(desk);  // panels of which there is no more to say than their titles
   for (const model::Chart::Panel& panel : chart.panels) {
+    if (panel.words.empty() && panel.records.empty()) {
+      bare.say(bare.empty() ? "Also " : "; ").say(panel.title, model::Style::bold);
+      continue;
+    }
     Line line(desk);
     line.say(panel.title, model::Style::bold);
     if (!panel.words.empty()) line.say(": " + panel.words);
     if (!panel.records.empty()) line.say(": ").links(panel.records);
     list.items.push_back({paragraph_block(line.take())});
   }
+  if (!bare.empty()) list.items.push_back({paragraph_block(bare.take())});
   if (!list.items.empty()) maker.add({std::move(list)});
   return maker.finish();
 }

@@ -12,6 +12,7 @@ bool is_lower(char c) { return c >= 'a' && c <= 'z'; }
 
 /// Titles of things lose their capital in running text; `PVC` and `L gasket` keep it.
 std::string in_running_text(const std::string& title) {
+  if (title.rfind("American ", 0) == 0) return title;  // of proper names, the one that a title begins with
   if (title.size() < 2 || !is_upper(title[0]) || !is_lower(title[1])) return title;
   return base::lower_ascii(title.substr(0, 1)) + title.substr(1);
 }
@@ -23,6 +24,8 @@ bool is_common_noun(model::Kind kind) {
     case model::Kind::tool:
     case model::Kind::substance:
     case model::Kind::residue:
+    case model::Kind::abrasive:
+    case model::Kind::crystal:
     case model::Kind::chemistry: return true;
     default: return false;
   }

@@ -10,8 +10,8 @@ namespace benchleaf::compose {
 model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_chapter);
 
 /// What a derived block asks for: `show: message` with `record`, `show: published-table` with `table`,
-/// `show: size-finder`, `show: trust-signs`, or `show: reckoned`, which derive/page_answers.h describes. Nothing known: a
-/// finding.
+/// `show: size-finder`, `show: trust-signs`, `show: pictures` (picture_table.h), or `show: reckoned` (derive/page_answers.h).
+/// Nothing known: a finding.
 model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const model::DerivedRequest& request);
 
 /// The signs of trust with their words.

@@ -50,7 +50,7 @@ model::Entry make_entry(const Desk& desk, const model::Gasket& gasket) {
 }
 
 model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
-  EntryMaker maker(desk, crystal, model::Entry::Rank::title);
+  EntryMaker maker(desk, crystal, model::Entry::Rank::short_title);
   maker.entry().second = Line(desk)
                              .say(sentence_case(plain_words(crystal.form)) + ", " + plain_words(crystal.fixing) + ", ")
                              .link(crystal.material)
@@ -69,7 +69,7 @@ model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
 }
 
 model::Entry make_entry(const Desk& desk, const model::Abrasive& abrasive) {
-  EntryMaker maker(desk, abrasive, model::Entry::Rank::title);
+  EntryMaker maker(desk, abrasive, model::Entry::Rank::short_title);
   maker.entry().second = {model::text_run(form_words(abrasive.form))};
   if (!abrasive.standard.empty()) maker.entry().aliases = {model::text_run(abrasive.standard)};
   if (!abrasive.uses.empty()) maker.paragraph({model::text_run(abrasive.uses)}, model::Paragraph::Role::lead);

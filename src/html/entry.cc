@@ -47,7 +47,8 @@ Markup set_margin(const Entry& entry, Setting& setting) {
 ClassName rank_class(Entry::Rank rank) {
   switch (rank) {
     case Entry::Rank::key: return "rank-key";
-    case Entry::Rank::title: return "rank-title";
+    case Entry::Rank::title:
+    case Entry::Rank::short_title: return "rank-title";
     case Entry::Rank::small: return "rank-small";
   }
   return "rank-title";

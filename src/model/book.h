@@ -136,7 +136,9 @@ struct MarginNote {
 
 /// One record's entry: the look-up key is the largest thing.
 struct Entry {
-  enum class Rank { key, title, small };  ///< a number to look up (27 pt), a page title (25 pt), a short entry (17 pt)
+  /// A number to look up (27 pt), a title (25 pt) or that of a shorter entry (17 pt) over the whole measure, a short entry
+  /// with its name beside it (12.5 pt).
+  enum class Rank { key, title, short_title, small };
   Rank rank = Rank::title;
   std::string anchor;       ///< `cell/sr754w`
   Runs key;                 ///< 393

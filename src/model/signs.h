@@ -15,6 +15,8 @@ namespace benchleaf::model {
 /// Leaf: published; round: said; cross: nobody stands for it; bar of a cursor: the reader typed it. The bar beneath, in a
 /// box 12 mm high, says that the value was worked out.
 Drawing trust_sign(Trust trust, bool derived);
+/// How far down that box the baseline of the words beside it lies, as a share of its width.
+inline constexpr double kSignBaseline = 8.6 / 10;
 /// What the sign says, in words: `recalled, worked out`.
 std::string trust_words(Trust trust, bool derived);
 /// The line beside the sign in a legend: `recalled, not re-read`.

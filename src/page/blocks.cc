@@ -10,8 +10,6 @@
 namespace benchleaf::page {
 namespace {
 
-/// Tables and prose need this much to be read; narrower columns stand one under the other.
-
 void append(Target& target, Strips strips) {
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
 }
@@ -21,11 +19,13 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   const int level = std::clamp(std::max(heading.level, target.least_level), 2, 4);
   const bool section = heading.level <= 3 && !target.beside_key;
   target.heading_level = level;
+  if (section) setting.linked.clear();
   const TagId tag = setting.add_heading(level, target.parent);
   const Look look = section ? look::section_head() : look::sub_head();
   Strips lines = Words(setting, heading.runs, look, tag).set(setting, target.width);
   if (lines.empty()) return;
   for (Strip& line : lines) line.keep_next = true;
+  lines.back().heading = true;
   lines.front().before = from_mm(section ? 5 : 3);
   const std::string anchor = heading.anchor.empty() ? setting.section_anchor() : heading.anchor;
   lines.front().places.push_back({anchor, 0});
@@ -38,16 +38,26 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   append(target, std::move(lines));
 }
 
-void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& target) {
-  Look look = target.prose;
+Look prose_look(const model::Paragraph& paragraph, const Target& target) {
   switch (paragraph.role) {
-    case model::Paragraph::Role::body: break;
-    case model::Paragraph::Role::lead: look = target.beside_key ? target.prose : look::lead(); break;
-    case model::Paragraph::Role::dense: look = look::dense(); break;
-    case model::Paragraph::Role::note: look = look::note(); break;
+    case model::Paragraph::Role::body: return target.prose;
+    case model::Paragraph::Role::lead: return target.beside_key ? target.prose : look::lead();
+    case model::Paragraph::Role::dense: return look::dense();
+    case model::Paragraph::Role::note: return look::note();
   }
-  const bool first = target.galley.strips.empty();
-  append(target, set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(1.6)));
+  return target.prose;
+}
+
+void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& target) {
+  const Look look = prose_look(paragraph, target);
+  const bool first = target.galley.empty();
+  const bool under_heading = !target.galley.strips.empty() && target.galley.strips.back().heading;
+  Strips lines = set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(1.6));
+  // A line or two are not enough under a heading that ends a page.
+  if (under_heading && lines.size() <= 2) {
+    for (Strip& line : lines) line.keep_next = true;
+  }
+  append(target, std::move(lines));
 }
 
 /// The items hang from a label column; what follows the first line keeps its own breaks.
@@ -62,10 +72,16 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
     const std::string mark = list.ordered ? std::to_string(number) + "." : "\u2013";
     PlainLine line = set_plain(setting, mark, target.prose, label);
     Galley galley;
-    Target inner{galley, target.width - indent, setting.add_tag(Role::list_body, item), target.heading_level, target.least_level,
-                 true,   target.prose};
+    const TagId body = setting.add_tag(Role::list_body, item);
+    Target inner{galley, target.width - indent, body, target.heading_level, target.least_level, true, target.prose};
     inner.prose.flush = Look::Flush::left;
-    set_blocks(setting, blocks, inner);
+    const model::Paragraph* only = blocks.size() == 1 ? std::get_if<model::Paragraph>(&blocks.front().what) : nullptr;
+    if (only != nullptr) {
+      galley.strips = Words(setting, only->runs, prose_look(*only, inner), body).set(setting, inner.width);
+      keep_lines(galley.strips);
+    } else {
+      set_blocks(setting, blocks, inner);
+    }
     if (galley.strips.empty()) continue;
     for (Strip& strip : galley.strips) shift(strip, indent, 0);
     Strip& first = galley.strips.front();
@@ -87,8 +103,9 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
 
 /// The number hangs in a column of its own, the proof line stands under the words; a rule parts steps.
 void set_step(Setting& setting, const model::Step& step, Target& target) {
-  const TagId list = setting.add_tag(Role::list, target.parent);
-  const TagId item = setting.add_tag(Role::list_item, list);
+  // Steps that follow each other are one list.
+  if (target.steps < 0) target.steps = setting.add_tag(Role::list, target.parent);
+  const TagId item = setting.add_tag(Role::list_item, target.steps);
   const TagId label = setting.add_tag(Role::label, item);
   const Length indent = from_mm(9);
   Strip number =
@@ -126,7 +143,10 @@ struct Dispatch {
 
 }  // namespace
 
-void set_block(Setting& setting, const model::Block& block, Target& target) { std::visit(Dispatch{setting, target}, block.what); }
+void set_block(Setting& setting, const model::Block& block, Target& target) {
+  if (!std::holds_alternative<model::Step>(block.what)) target.steps = kLayoutArtifact;
+  std::visit(Dispatch{setting, target}, block.what);
+}
 
 void set_blocks(Setting& setting, const model::Blocks& blocks, Target& target) {
   for (const model::Block& block : blocks) set_block(setting, block, target);

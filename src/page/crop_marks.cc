@@ -2,6 +2,7 @@
 #include "page/crop_marks.h"
 
 #include "page/drawing.h"
+#include "page/packed.h"
 #include "page/strip.h"
 
 namespace benchleaf::page {
@@ -58,6 +59,7 @@ void move(Box& box, Length by) { box = {box.left + by, box.top + by, box.right +
 void add_crop_marks(Document& document) {
   const Length margin = from_mm(kMarkedMarginMm);
   for (Page& page : document.pages) {
+    unpack(page);
     for (Item& item : page.items) {
       if (auto* path = std::get_if<PathItem>(&item.what)) bleed_off(*path, page);
       shift(item, margin, margin);
@@ -68,9 +70,10 @@ void add_crop_marks(Document& document) {
     page.trim = margin;
     page.bleed = margin - from_mm(kBleedMm);
     add_marks(page);
+    pack(page);
   }
   for (Tag& tag : document.tags) {
-    if (tag.box) move(*tag.box, margin);
+    if (tag.more().box) move(*tag.set().box, margin);
   }
   for (auto& [name, place] : document.destinations) {
     place.x += margin;

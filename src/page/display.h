@@ -2,10 +2,13 @@
 
 #include <cstdint>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
 #include <vector>
+
+#include "model/fact.h"
 
 namespace benchleaf::page {
 
@@ -75,12 +78,20 @@ struct PathItem {
   bool even_odd = false;
 };
 
+/// A trust sign, set like a letter in its line: a reader that speaks says its words.
+struct SignItem {
+  model::Trust trust = model::Trust::memory;
+  bool derived = false;
+  Point at;         ///< left end on the baseline
+  Length size = 0;  ///< as wide as high
+};
+
 /// Index into TagTree; the two negative values are content that no reader is told about.
 using TagId = int;
 inline constexpr TagId kLayoutArtifact = -1;      ///< rules, grounds, drawn ornaments
 inline constexpr TagId kPaginationArtifact = -2;  ///< running heads, folios, thumb tabs, repeated table heads
 
-enum class Role {
+enum class Role : std::uint8_t {
   document,
   part,
   sect,
@@ -111,24 +122,42 @@ enum class Role {
   index
 };
 
-/// One structure element. Children follow the order in which their first content is placed; an element without content
-/// stands after its elder sibling.
-struct Tag {
-  Role role = Role::div;
-  TagId parent = kLayoutArtifact;  ///< kLayoutArtifact only for the root, which is element 0 and a document
-  std::string title;               ///< /T: the id of the fact a span prints
-  std::string alt;                 ///< alternative text of a figure
-  std::string id;                  ///< of header cells that `headers` name
-  enum class Scope { none, row, column } scope = Scope::none;
+/// What few elements have.
+struct TagMore {
+  std::string title;  ///< /T: the id of the fact a span prints
+  std::string alt;    ///< alternative text of a figure
+  std::string id;     ///< of header cells that `headers` name
   std::vector<std::string> headers;
   int column_span = 1;
   std::optional<Box> box;  ///< of a figure, on `box_page`
   int box_page = 0;
 };
 
+/// One structure element. Children follow the order in which their first content is placed; an element without content
+/// stands after its elder sibling.
+struct Tag {
+  enum class Scope : std::uint8_t { none, row, column };
+  Role role = Role::div;
+  Scope scope = Scope::none;
+  TagId parent = kLayoutArtifact;  ///< kLayoutArtifact only for the root, which is element 0 and a document
+
+  Tag() = default;
+  Tag(const Tag& other);
+  Tag& operator=(const Tag& other);
+  Tag(Tag&&) noexcept = default;
+  Tag& operator=(Tag&&) noexcept = default;
+
+  const TagMore& more() const;
+  /// The same to be changed.
+  TagMore& set();
+
+ private:
+  std::unique_ptr<TagMore> more_;  ///< a book has hundreds of thousands of elements: most go without
+};
+
 struct Item {
   TagId tag = kLayoutArtifact;
-  std::variant<TextItem, PathItem> what;
+  std::variant<TextItem, PathItem, SignItem> what;
 };
 
 /// A place that can be clicked: to a destination of the same document.
@@ -139,6 +168,12 @@ struct LinkArea {
   TagId tag = kLayoutArtifact;  ///< the link element it belongs to
 };
 
+/// So many items in a row that belong to one element.
+struct TagRun {
+  TagId tag = kLayoutArtifact;
+  std::uint32_t count = 0;
+};
+
 struct Page {
   Length width = 0;
   Length height = 0;
@@ -146,6 +181,8 @@ struct Page {
   Length bleed = 0;   ///< the same of what is printed to be cut off
   std::string label;  ///< `iv`, `24`
   std::vector<Item> items;
+  std::string packed;               ///< items that stand before `items`, as pack() of page/packed.h leaves them
+  std::vector<TagRun> packed_tags;  ///< their elements
   std::vector<LinkArea> links;
 };
 

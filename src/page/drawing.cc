@@ -34,7 +34,7 @@ std::vector<Item> place_text(Setting& setting, const model::TextShape& shape, do
   TagId owner = tag;
   if (!shape.fact.empty() && tag >= 0) {
     owner = setting.add_tag(Role::span, tag);
-    setting.tags.back().title = shape.fact;
+    setting.tags.back().set().title = shape.fact;
   }
   PlainLine line = set_plain(setting, shape.text, look, owner);
   Point at = scaled(shape.at, scale);

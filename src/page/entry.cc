@@ -1,5 +1,5 @@
 // In: one record's entry. Out: strips: the look-up key large at the left with its picture, what is known at the right;
-// or a title over the full measure. Margin notes go with the first strip. An entry up to half a page high stays whole.
+// or a title over the full measure. Margin notes go with the first strip. An entry up to a third of a page high stays whole.
 #include <algorithm>
 #include <utility>
 
@@ -20,6 +20,7 @@ Strips name_lines(Setting& setting, const model::Entry& entry, Length width, Tag
   Look key = look::page_title();
   Look second = look::second_name();
   if (entry.rank == model::Entry::Rank::key) key = look::entry_key();
+  if (entry.rank == model::Entry::Rank::short_title) key = look::short_title();
   if (entry.rank == model::Entry::Rank::small) {
     key = look::second_name();
     second = look::alias();
@@ -73,15 +74,26 @@ void keep_start(Strips& strips) {
   }
 }
 
-/// Gives the strips to the galley, joined into one if they are up to half a page high.
+/// Nor is the reader sent over for a line or two of its end.
+void keep_end(Strips& strips) {
+  const Length end = from_mm(28);
+  Length y = 0;
+  for (std::size_t i = strips.size(); i-- > 1 && y + strips[i].height < end;) {
+    y += strips[i].height;
+    strips[i - 1].keep_next = true;
+  }
+}
+
+/// Gives the strips to the galley, joined into one if they are up to a third of a page high: more would leave holes.
 void close_entry(Setting& setting, Strips strips, Target& target) {
-  if (total_height(strips) <= setting.paper.block_height / 2) {
+  if (total_height(strips) <= setting.paper.block_height / 3) {
     Strip whole = stacked(std::move(strips));
     whole.keep_next = false;
     target.galley.strips.push_back(std::move(whole));
     return;
   }
   keep_start(strips);
+  keep_end(strips);
   strips.back().keep_next = false;
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
 }
@@ -170,8 +182,7 @@ std::vector<Item> note_items(Setting& setting, const model::MarginNote& note, Ta
 
 MarginBox set_margin_note(Setting& setting, const model::MarginNote& note, TagId parent) {
   MarginBox box;
-  const TagId tag = setting.add_tag(Role::note, parent);
-  const TagId words = setting.add_tag(Role::p, tag);
+  const TagId words = setting.add_tag(Role::p, parent);  // nothing in the text refers to it: no Note of ISO 32000-1, 14.8.4.4
   box.verso = note_items(setting, note, words, Side::verso, box.height);
   box.recto = note_items(setting, note, words, Side::recto, box.height);
   box.height += from_mm(0.6);
@@ -180,11 +191,11 @@ MarginBox set_margin_note(Setting& setting, const model::MarginNote& note, TagId
 
 void set_entry(Setting& setting, const model::Entry& entry, Target& target) {
   const TagId section = setting.add_tag(Role::sect, target.parent);
+  setting.linked.clear();
   const int level = std::min(target.heading_level + 1, 4);
-  if (entry.rank == model::Entry::Rank::title) {
+  const bool titled = entry.rank == model::Entry::Rank::title || entry.rank == model::Entry::Rank::short_title;
+  if (titled) {
     setting.outline.push_back({2, model::plain_text(entry.key), entry.anchor});
-  }
-  if (entry.rank == model::Entry::Rank::title) {
     set_titled(setting, entry, target, section, level);
   } else {
     set_keyed(setting, entry, target, section, level);

@@ -37,8 +37,35 @@ struct PageStack {
 /// Height kept free at the foot of the block on a page that carries trust signs.
 Length legend_height();
 
-/// Places a chapter's strips on new pages after the last one. Keeps hold; one that is taller than a page gives way.
-void fill_pages(const Galley& galley, const Paper& paper, int chapter, PageStack& stack);
+/// Puts the strips of one chapter on new pages behind the last one, as they come. Keeps hold; one that is taller than a page
+/// gives way.
+class PageFiller {
+ public:
+  PageFiller(const Paper& paper, int chapter, PageStack& stack) : paper_(paper), chapter_(chapter), stack_(stack) {}
+
+  /// Takes out and places the strips whose keeps are known. The last ones wait for what follows them.
+  void take(Galley& galley);
+  /// Places what is left.
+  void finish(Galley& galley);
+
+ private:
+  std::size_t place_chains(Galley& galley, bool all);
+  bool fits(const Galley& galley, std::size_t first, std::size_t end) const;
+  void open_page();
+  void place(const Galley& galley, Strip strip);
+  void put(Strip strip);
+  void put_note(MarginBox& note, Side side, Page& page);
+
+  const Paper& paper_;
+  const int chapter_;
+  PageStack& stack_;
+  int page_ = -1;
+  Length y_ = 0;  ///< how far down the page it is
+  Length note_bottom_ = 0;
+};
+
+/// Places a whole chapter.
+void fill_pages(Galley galley, const Paper& paper, int chapter, PageStack& stack);
 
 /// Places narrow strips in columns: `first` stands over the full width above them.
 void fill_columns(const Strips& first, const Strips& strips, int columns, const Paper& paper, int chapter, PageStack& stack);

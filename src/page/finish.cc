@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "page/furniture.h"
+#include "page/packed.h"
 #include "page/roman.h"
 #include "page/words.h"
 
@@ -28,6 +29,11 @@ void widen(std::optional<Box>& box, const Item& item) {
     for (const PathSegment& segment : path->segments) {
       if (segment.op != PathSegment::Op::close) widen(box, segment.to);
     }
+    return;
+  }
+  if (const auto* sign = std::get_if<SignItem>(&item.what)) {
+    widen(box, {sign->at.x, sign->at.y - sign->size});
+    widen(box, {sign->at.x + sign->size, sign->at.y});
     return;
   }
   const auto& text = std::get<TextItem>(item.what);
@@ -53,8 +59,9 @@ void furnish_all(Setting& setting, const model::Book& book, PageStack& stack, Nu
     Page& page = stack.pages[i];
     page.label = numbering == Numbering::roman ? roman(number) : std::to_string(number);
     const bool cover = numbering == Numbering::roman && i == 0;
-    const bool blank = page.items.empty();
+    const bool blank = is_empty(page);
     if (!cover && !blank) furnish(setting, book, stack.notes[i], stack.side(static_cast<int>(i)), page.label, page);
+    pack(page);
   }
 }
 
@@ -71,13 +78,16 @@ void join(Document& document, PageStack front, PageStack body) {
 
 void box_figures(Document& document) {
   for (std::size_t number = 0; number < document.pages.size(); ++number) {
-    for (const Item& item : document.pages[number].items) {
+    bool figures = false;
+    for_each_tag(document.pages[number], [&](TagId tag) { figures = figures || figure_above(document.tags, tag) >= 0; });
+    if (!figures) continue;
+    for_each_item(document.pages[number], [&](const Item& item) {
       const TagId figure = figure_above(document.tags, item.tag);
-      if (figure < 0) continue;
-      Tag& tag = document.tags[static_cast<std::size_t>(figure)];
+      if (figure < 0) return;
+      TagMore& tag = document.tags[static_cast<std::size_t>(figure)].set();
       widen(tag.box, item);
       tag.box_page = static_cast<int>(number);
-    }
+    });
   }
 }
 
@@ -90,7 +100,7 @@ void prune_tags(Document& document) {
     }
   };
   for (const Page& page : document.pages) {
-    for (const Item& item : page.items) keep_up(item.tag);
+    for_each_tag(page, keep_up);
   }
   for (std::size_t i = 0; i < tags.size(); ++i) {
     // A cell without words stays when its row stays, so that columns keep their count.
@@ -98,6 +108,7 @@ void prune_tags(Document& document) {
   }
   std::vector<TagId> moved(tags.size(), kLayoutArtifact);
   std::vector<Tag> left;
+  left.reserve(static_cast<std::size_t>(std::count(kept.begin(), kept.end(), true)));
   for (std::size_t i = 0; i < tags.size(); ++i) {
     if (!kept[i]) continue;
     moved[i] = static_cast<TagId>(left.size());
@@ -106,9 +117,7 @@ void prune_tags(Document& document) {
   }
   tags = std::move(left);
   for (Page& page : document.pages) {
-    for (Item& item : page.items) {
-      if (item.tag >= 0) item.tag = moved[static_cast<std::size_t>(item.tag)];
-    }
+    move_tags(page, moved);
     for (LinkArea& link : page.links) {
       if (link.tag >= 0) link.tag = moved[static_cast<std::size_t>(link.tag)];
     }

@@ -54,21 +54,19 @@ void set_cover(Setting& setting, const model::Book& book, TagId section, PageSta
 Strip contents_line(Setting& setting, const OutlineLine& line, const PageNumbers& numbers, Length width, TagId toc) {
   const bool chapter = line.level == 1;
   const TagId item = setting.add_tag(Role::toc_item, toc);
-  const TagId reference = setting.add_tag(Role::reference, item);
+  const TagId link = setting.add_tag(Role::link, setting.add_tag(Role::reference, item));
   const Length indent = from_mm(11);
   const auto number = numbers.find(line.anchor);
-  model::Run title = model::text_run(chapter ? std::to_string(line.number) + "\u2002" + line.title : line.title);
-  title.target = line.anchor;
-  Look look = chapter ? look::contents_chapter() : look::contents_line();
-  Strip strip = stacked(Words(setting, {title}, look, reference).set(setting, width - indent));
-  for (Item& item_of : strip.items) std::get<TextItem>(item_of.what).color = look.color;
+  const std::string title = chapter ? std::to_string(line.number) + "\u2002" + line.title : line.title;
+  const Look look = chapter ? look::contents_chapter() : look::contents_line();
+  Strip strip = stacked(Words(setting, {model::text_run(title)}, look, link).set(setting, width - indent));
   shift(strip, indent, 0);
   if (number != numbers.end()) {
-    model::Run page = model::text_run(number->second, model::Style::bold | model::Style::accent);
-    page.target = line.anchor;
-    overlay(strip, stacked(Words(setting, {page}, look, reference).set(setting, from_mm(8), Look::Flush::right)), 0, 0);
+    const model::Run page = model::text_run(number->second, model::Style::bold | model::Style::accent);
+    overlay(strip, stacked(Words(setting, {page}, look, link).set(setting, from_mm(8), Look::Flush::right)), 0, 0);
   }
-  strip.before = chapter ? from_mm(3.2) : 0;
+  strip.links.push_back({{0, 0, width, strip.height}, line.anchor, title, link});
+  strip.before = chapter ? from_mm(2.8) : 0;
   strip.keep_next = chapter;
   return strip;
 }

@@ -120,8 +120,8 @@ void furnish(Setting& setting, const model::Book& book, const PageNotes& notes, 
   }
   if (notes.true_size) {
     pen.check_bar(edges.block_left, foot + from_mm(4.2));
-    pen.words({model::text_run("If this bar is not 100\u2009mm, trust no outline.")}, look::folio_line(),
-              edges.block_left + from_mm(103), foot + from_mm(4.2), Pen::From::left);
+    pen.words({model::text_run("If this bar is not 100\u2009mm, trust no outline.")}, look::folio_line(), edges.block_right,
+              foot + from_mm(4.2), Pen::From::right);
   }
 }
 

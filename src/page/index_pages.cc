@@ -44,6 +44,7 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
       letter.back().keep_next = true;
       for (Strip& strip : letter) strips.push_back(std::move(strip));
     }
+    setting.linked.clear();
     Strip strip = stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width, tag, 0));
     strip.running = entry.word;
     strips.push_back(std::move(strip));

@@ -83,7 +83,7 @@ Look tab_name() { return in_color(condensed(7.5, 9), kWhite); }
 Look legend() { return in_color(condensed(7.5, 10), kSecondInk); }
 Look index_entry() { return condensed(8.5, 10.6); }
 Look contents_chapter() { return condensed_bold(11.5, 15); }
-Look contents_line() { return condensed(9.5, 13); }
+Look contents_line() { return condensed(9.5, 12.7); }
 Look cover_title() { return condensed_bold(44, 46); }
 Look cover_line() { return condensed(14, 19); }
 

@@ -13,8 +13,6 @@ constexpr double kSignBoxMm = 10;
 constexpr double kSignShare = 7.0 / 9.5;
 /// A page reference is a little smaller than the words around it.
 constexpr double kReferenceShare = 8.5 / 9.5;
-/// The baseline of a sign lies at 8.6 of its ten units.
-constexpr double kSignBaseline = 8.6 / 10;
 
 Length share(const Look& look, double factor) { return static_cast<Length>(look.size_pt * factor * kPt); }
 
@@ -22,13 +20,11 @@ double mm_of(Length length) { return static_cast<double>(length) * 25.4 / 72000.
 
 }  // namespace
 
-void Words::add_trust(Setting& setting, const model::Run& run, TagId parent) {
+void Words::add_trust(const model::Run& run, TagId parent) {
   const Length side = share(look_, kSignShare);
-  const TagId tag = parent < 0 ? parent : setting.add_figure(parent, model::trust_words(run.trust, run.derived));
   BoxContent content;
-  content.items = place_drawing(setting, model::trust_sign(run.trust, run.derived), mm_of(side) / kSignBoxMm, tag);
-  const Length height = static_cast<Length>(static_cast<double>(side) * kSignBaseline);
-  for (Item& item : content.items) shift(item, 0, -height);
+  content.items.push_back({parent, SignItem{run.trust, run.derived, {}, side}});
+  const Length height = static_cast<Length>(static_cast<double>(side) * model::kSignBaseline);
   add_box(std::move(content), side, height, side - height, kLayoutArtifact, {});
   signs_ = true;
 }

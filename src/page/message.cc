@@ -121,7 +121,7 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
   const Length pad = setting.mm(2.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
-  const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, setting.add_tag(Role::p, group), signs) + pad;
+  const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, group, signs) + pad;
   Strip text =
       stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
   add_write_box(setting, message, width - text_left - pad, group, text);
@@ -143,7 +143,7 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
   const Length bar = setting.mm(8.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
-  const Length text_left = place_signs(setting, message, 0, 0, setting.add_tag(Role::p, group), signs) + pad;
+  const Length text_left = place_signs(setting, message, 0, 0, group, signs) + pad;
   Strip text =
       stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
   add_write_box(setting, message, width - text_left - pad, group, text);
@@ -174,8 +174,14 @@ void set_message(Setting& setting, const model::Message& message, Target& target
   Strip strip = message_strip(setting, message, target.width, target.parent, 0);
   strip.before = from_mm(2.2);
   strip.keep_next = true;
+  strip.message = true;
   strip.height += from_mm(0.6);
-  target.galley.strips.push_back(std::move(strip));
+  // A stack of more than three may be parted, or it would leave a hole before it; the last two stay with what they guard.
+  Strips& strips = target.galley.strips;
+  const std::size_t count = strips.size();
+  const bool stack = count >= 3 && std::all_of(strips.end() - 3, strips.end(), [](const Strip& above) { return above.message; });
+  if (stack) strips[count - 2].keep_next = false;
+  strips.push_back(std::move(strip));
 }
 
 }  // namespace benchleaf::page

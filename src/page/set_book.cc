@@ -37,21 +37,22 @@ void set_chapter(Setting& setting, const model::Book& book, std::size_t at, TagI
   Galley galley;
   galley.strips = chapter_head(setting, chapter, section);
   const model::IndexList* index = index_of(chapter);
+  PageFiller filler(setting.paper, static_cast<int>(at), body);
   Target target{galley, setting.paper.block_width, section, 1, 2, false, look::body()};
   // The title stands in the head; a chapter's own first heading would say it twice, but is a place to link to.
   bool titled = false;
   for (const model::Block& block : chapter.blocks) {
     const auto* heading = std::get_if<model::Heading>(&block.what);
-    if (heading != nullptr && heading->level == 1 && !titled) {
+    if (heading != nullptr && heading->level == 1 && !titled && !galley.begun) {
       titled = true;
       if (!heading->anchor.empty()) galley.strips.front().places.push_back({heading->anchor, 0});
       continue;
     }
     set_block(setting, block, target);
+    if (index == nullptr) filler.take(galley);  // what is placed need not wait for the rest
   }
   if (index == nullptr) {
-    galley.strips.back().keep_next = false;
-    fill_pages(galley, setting.paper, static_cast<int>(at), body);
+    filler.finish(galley);
   } else {
     set_index(setting, *index, galley.strips, numbers_of(body), static_cast<int>(at), section, body);
   }

@@ -9,6 +9,7 @@
 #include "page/drawing.h"
 #include "page/fill.h"
 #include "page/finish.h"
+#include "page/packed.h"
 #include "page/pen.h"
 #include "page/words.h"
 
@@ -43,16 +44,15 @@ Strips title_of(Setting& setting, const model::Leaflet& leaflet, TagId part) {
   return {std::move(title)};
 }
 
-bool has_signs(const Setting& setting, const Page& page) {
-  for (const Item& item : page.items) {
-    if (item.tag >= 0 && !setting.tags[static_cast<std::size_t>(item.tag)].alt.empty()) return true;
-  }
-  return false;
+bool has_signs(const Page& page) {
+  bool found = false;
+  for_each_item(page, [&found](const Item& item) { found = found || std::holds_alternative<SignItem>(item.what); });
+  return found;
 }
 
 void furnish(Setting& setting, const model::Leaflet& leaflet, const std::string& label, std::size_t count, Page& page) {
   const Paper& paper = setting.paper;
-  const bool signs = has_signs(setting, page);
+  const bool signs = has_signs(page);
   Pen pen(setting, page);
   const Length left = paper.inner;
   const Length right = paper.width - paper.inner;

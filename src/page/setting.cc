@@ -23,7 +23,7 @@ TagId Setting::add_tag(Role role, TagId parent) {
 
 TagId Setting::add_figure(TagId parent, std::string alt) {
   const TagId tag = add_tag(Role::figure, parent);
-  tags.back().alt = std::move(alt);
+  tags.back().set().alt = std::move(alt);
   return tag;
 }
 

@@ -32,6 +32,7 @@ struct Setting {
   std::string widest_number = "888";  ///< no page number of the book is wider
 
   std::vector<OutlineLine> outline;
+  std::set<std::string> linked = {};  ///< places that the entry or section has led to: once is enough
 
   double scale = 1;     ///< how much larger than in the book a chart sets words and what goes with them
   double least_pt = 0;  ///< words that grow with the chart are set no smaller: what is read at arm's length
@@ -59,6 +60,7 @@ struct Target {
   int least_level = 2;      ///< no heading here is higher
   bool beside_key = false;  ///< a narrow column: prose ragged, heads small
   Look prose;
+  TagId steps = kLayoutArtifact;  ///< the list that the next step goes on with
 };
 
 }  // namespace benchleaf::page

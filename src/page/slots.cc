@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "page/packed.h"
 #include "page/words.h"
 
 namespace benchleaf::page {
@@ -16,6 +17,7 @@ namespace {
 
 Length left_end(const Item& item) {
   if (const auto* text = std::get_if<TextItem>(&item.what)) return text->at.x;
+  if (const auto* sign = std::get_if<SignItem>(&item.what)) return sign->at.x;
   Length left = std::numeric_limits<Length>::max();
   for (const PathSegment& segment : std::get<PathItem>(item.what).segments) {
     if (segment.op != PathSegment::Op::close) left = std::min(left, segment.to.x);
@@ -28,6 +30,7 @@ bool stands_on(const Item& item, Length baseline, Length size) {
   if (const auto* text = std::get_if<TextItem>(&item.what)) {
     return text->quarter_turns == 0 && std::abs(text->at.y - baseline) < size / 2;
   }
+  if (const auto* sign = std::get_if<SignItem>(&item.what)) return std::abs(sign->at.y - baseline) < size / 2;
   const auto& segments = std::get<PathItem>(item.what).segments;
   return std::all_of(segments.begin(), segments.end(), [&](const PathSegment& segment) {
     return segment.op == PathSegment::Op::close || std::abs(segment.to.y - baseline) < size;
@@ -130,9 +133,15 @@ std::vector<Slot*> later_on_line(std::vector<PendingSlot>& slots, std::size_t at
 }  // namespace
 
 void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) {
+  int open = -1;  // the page whose items lie loose
   for (std::size_t i = 0; i < stack.slots.size(); ++i) {
     const Slot slot = stack.slots[i].slot;
     Page& page = stack.pages[static_cast<std::size_t>(stack.slots[i].page)];
+    if (open != stack.slots[i].page) {
+      if (open >= 0) pack(stack.pages[static_cast<std::size_t>(open)]);
+      open = stack.slots[i].page;
+      unpack(page);
+    }
     const auto number = numbers.find(slot.target);
     if (number == numbers.end()) {
       setting.findings.add(report::Rule::page_lost_place, {}, "no page is known for '" + slot.target + "'",
@@ -151,6 +160,7 @@ void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) 
     rest.close_up(slot.at.x + slot.width, surplus, later);
     if (slot.justified) rest.stretch(surplus, later);
   }
+  if (open >= 0) pack(stack.pages[static_cast<std::size_t>(open)]);
 }
 
 }  // namespace benchleaf::page

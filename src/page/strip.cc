@@ -25,6 +25,10 @@ void shift(Item& item, Length dx, Length dy) {
     move_point(text->at, dx, dy);
     return;
   }
+  if (auto* sign = std::get_if<SignItem>(&item.what)) {
+    move_point(sign->at, dx, dy);
+    return;
+  }
   for (PathSegment& segment : std::get<PathItem>(item.what).segments) {
     move_point(segment.to, dx, dy);
     move_point(segment.control1, dx, dy);

@@ -44,6 +44,8 @@ struct Strip {
   Length before = 0;       ///< least space above; falls away at the top of a page
   bool keep_next = false;  ///< never last on its page
   bool new_page = false;
+  bool heading = false;     ///< ends a heading
+  bool message = false;     ///< warns of what follows
   bool signs = false;       ///< carries a trust sign, so the page needs the legend
   bool true_size = false;   ///< shows something at true size, so the page needs the check bar
   int head = -1;            ///< table head to repeat when this strip is first on a page
@@ -61,6 +63,9 @@ using Strips = std::vector<Strip>;
 struct Galley {
   Strips strips;
   std::vector<Strip> heads;
+  bool begun = false;  ///< strips were taken out already
+
+  bool empty() const { return strips.empty() && !begun; }
 };
 
 void shift(Item& item, Length dx, Length dy);

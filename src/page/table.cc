@@ -18,6 +18,7 @@ namespace {
 constexpr double kAboveMm = 2.0;         // from what stands before to a table
 constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kUnderHangingMm = 0.8;
+constexpr double kWholeMm = 50;  // rows that stay on one page
 constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 9;
@@ -29,6 +30,8 @@ struct SetCell {
   std::shared_ptr<const model::Drawing> drawing;
   TagId tag = kLayoutArtifact;
   bool hangs = false;
+  Length wide = 0;   ///< of the words on one line
+  Length point = 0;  ///< of those in a decimal column, how far in their decimal point stands
 };
 
 struct Grid {
@@ -49,7 +52,9 @@ class TableSetter {
     build_cells();
     solve();
     place_head();
+    const std::size_t first = target_.galley.strips.size();
     for (std::size_t row = 0; row < rows_.size(); ++row) place_row(row);
+    keep_short(first);
   }
 
  private:
@@ -60,6 +65,15 @@ class TableSetter {
     for (Strip& line : lines) line.keep_next = true;
     if (!lines.empty()) lines.front().before = from_mm(2.4);
     for (Strip& line : lines) target_.galley.strips.push_back(std::move(line));
+  }
+
+  /// A short table is not broken.
+  void keep_short(std::size_t first) {
+    Strips& strips = target_.galley.strips;
+    Length height = 0;
+    for (std::size_t i = first; i < strips.size(); ++i) height += strips[i].height;
+    if (height > from_mm(kWholeMm)) return;
+    for (std::size_t i = first; i + 1 < strips.size(); ++i) strips[i].keep_next = true;
   }
 
   void build_cells() {
@@ -95,8 +109,10 @@ class TableSetter {
   Length least(const SetCell& cell) const {
     return std::max(cell.words.minimum_width(setting_), cell.drawing ? from_mm(cell.drawing->width_mm) : 0);
   }
-  Length natural(const SetCell& cell) const {
-    return std::max(cell.words.natural_width(setting_), cell.drawing ? from_mm(cell.drawing->width_mm) : 0);
+  /// Measures the words, for later too.
+  Length natural(SetCell& cell) const {
+    cell.wide = cell.words.natural_width(setting_);
+    return std::max(cell.wide, cell.drawing ? from_mm(cell.drawing->width_mm) : 0);
   }
 
   void solve() {
@@ -108,12 +124,13 @@ class TableSetter {
     for (std::size_t i = 0; i < count; ++i) {
       if (has_head_) low[i] = least(head_[i]), high[i] = natural(head_[i]);
       for (std::size_t place = 0; place < rows_.size(); ++place) {
-        const auto& row = rows_[place];
+        auto& row = rows_[place];
         naturals_[place][i] = natural(row[i]);
         low[i] = std::max(low[i], least(row[i]));
         high[i] = std::max(high[i], naturals_[place][i]);
         if (table_.columns[i].align == model::Column::Align::decimal && !row[i].words.empty()) {
-          grid_.point[i] = std::max(grid_.point[i], row[i].words.point_offset(setting_));
+          row[i].point = row[i].words.point_offset(setting_);
+          grid_.point[i] = std::max(grid_.point[i], row[i].point);
         }
       }
       if (table_.columns[i].align == model::Column::Align::decimal) widen_for_points(i, low[i], high[i]);
@@ -128,7 +145,7 @@ class TableSetter {
     Length right = 0;
     for (const auto& row : rows_) {
       if (row[column].words.empty()) continue;
-      right = std::max(right, row[column].words.natural_width(setting_) - row[column].words.point_offset(setting_));
+      right = std::max(right, row[column].wide - row[column].point);
     }
     grid_.figures[column] = grid_.point[column] + right;
     high = std::max(high, grid_.figures[column]);
@@ -356,7 +373,7 @@ class TableSetter {
     Strips lines = cell.words.set(setting_, grid_.width[column], flush);
     if (by_point && lines.size() == 1) {
       const Length free = std::max<Length>(0, grid_.width[column] - grid_.figures[column]);
-      shift(lines.front(), free + grid_.point[column] - cell.words.point_offset(setting_), 0);
+      shift(lines.front(), free + grid_.point[column] - cell.point, 0);
     }
     if (cell.drawing) lines.push_back(drawing_line(cell, column));
     return lines;

@@ -33,7 +33,7 @@ Words::Words(Setting& setting, const model::Runs& runs, const Look& look, TagId 
     switch (run.kind) {
       case model::Run::Kind::text: add_text(setting, run, parent); break;
       case model::Run::Kind::page_of: add_slot(setting, run, parent); break;
-      case model::Run::Kind::trust_sign: add_trust(setting, run, parent); break;
+      case model::Run::Kind::trust_sign: add_trust(run, parent); break;
       case model::Run::Kind::verdict: add_verdict(setting, run, parent); break;
       case model::Run::Kind::blank: add_blank(run); break;
       case model::Run::Kind::tick: add_tick(); break;
@@ -75,7 +75,9 @@ TagId Words::link_tag(Setting& setting, const model::Run& run, TagId parent) {
   if (run.target.empty() || parent < 0 || !setting.anchors.contains(run.target)) return kLayoutArtifact;
   // A name and its page number behind it are one link.
   const bool goes_on = run.kind == model::Run::Kind::page_of && !pieces_.empty() && pieces_.back().link == run.target;
-  return goes_on ? links_.back() : setting.add_tag(Role::link, parent);
+  if (goes_on) return links_.back();
+  if (!setting.linked.insert(run.target).second) return kLayoutArtifact;
+  return setting.add_tag(Role::link, parent);
 }
 
 void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
@@ -84,7 +86,7 @@ void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
   TagId tag = link >= 0 ? link : parent;
   if (!run.fact.empty() && parent >= 0) {
     tag = setting.add_tag(Role::span, tag);
-    setting.tags.back().title = run.fact;
+    setting.tags.back().set().title = run.fact;
   }
   add_piece(run, tag, link);
 }

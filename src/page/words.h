@@ -37,7 +37,7 @@ class Words {
   void add_text(Setting& setting, const model::Run& run, TagId parent);
   void add_piece(const model::Run& run, TagId tag, TagId link);
   void add_box(BoxContent content, Length width, Length height, Length depth, TagId link, const std::string& target);
-  void add_trust(Setting& setting, const model::Run& run, TagId parent);
+  void add_trust(const model::Run& run, TagId parent);
   void add_verdict(Setting& setting, const model::Run& run, TagId parent);
   void add_slot(Setting& setting, const model::Run& run, TagId parent);
   void add_blank(const model::Run& run);

@@ -3,8 +3,10 @@
 
 #include <cstddef>
 #include <utility>
+#include <vector>
 
 #include "base/utf8.h"
+#include "page/packed.h"
 #include "pdf/syntax.h"
 
 namespace benchleaf::pdf {
@@ -30,30 +32,30 @@ std::string_view scope_name(page::Tag::Scope scope) { return scope == page::Tag:
 std::string table_attributes(const page::Tag& tag) {
   std::string out;
   if (tag.role == page::Role::header_cell && tag.scope != page::Tag::Scope::none) {
-    out += " /Scope /";
+    out += "/Scope/";
     out += scope_name(tag.scope);
   }
-  if (tag.column_span > 1) {
-    out += " /ColSpan ";
-    append_integer(out, tag.column_span);
+  if (tag.more().column_span > 1) {
+    out += "/ColSpan ";
+    append_integer(out, tag.more().column_span);
   }
-  if (!tag.headers.empty()) {
-    out += " /Headers [";
-    for (const std::string& header : tag.headers) append_bytes(out, header);
+  if (!tag.more().headers.empty()) {
+    out += "/Headers[";
+    for (const std::string& header : tag.more().headers) append_bytes(out, header);
     out += ']';
   }
-  return out.empty() ? out : "<</O /Table" + out + ">>";
+  return out.empty() ? out : "<</O/Table" + out + ">>";
 }
 
 std::string layout_attributes(const page::Tag& tag, const page::Document& document) {
-  if (!tag.box) return {};
-  std::string out = "<</O /Layout /Placement /Block /BBox ";
-  append_box(out, *tag.box, document.pages.at(static_cast<std::size_t>(tag.box_page)).height);
+  if (!tag.more().box) return {};
+  std::string out = "<</O/Layout/Placement/Block/BBox";
+  append_rough_box(out, *tag.more().box, document.pages.at(static_cast<std::size_t>(tag.more().box_page)).height);
   return out + ">>";
 }
 
 std::string list_attributes(std::string_view numbering) {
-  return numbering.empty() ? std::string() : "<</O /List /ListNumbering /" + std::string(numbering) + ">>";
+  return numbering.empty() ? std::string() : "<</O/List/ListNumbering/" + std::string(numbering) + ">>";
 }
 
 const page::Tag* label_of(const page::Document& document, page::TagId id) {
@@ -72,17 +74,32 @@ page::TagId list_of(const page::Document& document, const page::Tag& label) {
 
 }  // namespace
 
-std::vector<std::string_view> list_numbering(const page::Document& document) {
-  std::vector<std::string_view> numbering(document.tags.size());
+bool is_plain_head(const page::Tag& tag) {
+  return tag.role == page::Role::header_cell && tag.scope != page::Tag::Scope::none && tag.more().column_span == 1 &&
+         tag.more().headers.empty();
+}
+
+std::string scope_attributes(page::Tag::Scope scope) {
+  page::Tag tag;
+  tag.role = page::Role::header_cell;
+  tag.scope = scope;
+  return table_attributes(tag);
+}
+
+ListNumbering list_numbering(const page::Document& document) {
+  ListNumbering numbering;
   for (const page::Page& page : document.pages) {
-    for (const page::Item& item : page.items) {
+    bool labels = false;
+    page::for_each_tag(page, [&](page::TagId tag) { labels = labels || label_of(document, tag) != nullptr; });
+    if (!labels) continue;
+    page::for_each_item(page, [&](const page::Item& item) {
       const page::Tag* label = label_of(document, item.tag);
-      if (label == nullptr) continue;
+      if (label == nullptr) return;
       const page::TagId list = list_of(document, *label);
-      if (list < 0 || !numbering.at(static_cast<std::size_t>(list)).empty()) continue;
+      if (list < 0 || numbering.count(list) > 0) return;
       const page::TextItem* text = std::get_if<page::TextItem>(&item.what);
-      numbering.at(static_cast<std::size_t>(list)) = numbering_of(text == nullptr ? std::string_view() : text->text);
-    }
+      numbering.emplace(list, numbering_of(text == nullptr ? std::string_view() : text->text));
+    });
   }
   return numbering;
 }
@@ -93,7 +110,7 @@ void append_attributes(std::string& out, const page::Tag& tag, std::string_view 
     if (!object.empty()) objects.push_back(std::move(object));
   }
   if (objects.empty()) return;
-  out += objects.size() > 1 ? " /A [" : " /A ";
+  out += objects.size() > 1 ? "/A[" : "/A";
   for (const std::string& object : objects) out += object;
   if (objects.size() > 1) out += ']';
 }

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "page/packed.h"
 #include "pdf/links.h"
 #include "pdf/metadata.h"
 
@@ -18,16 +19,10 @@ using report::Rule;
 
 class ClaimCheck {
  public:
-  ClaimCheck(const page::Document& document, report::Findings& findings)
-      : document_(document), findings_(findings), label_(document.tags.size()) {
-    for (const page::Page& page : document.pages) {
-      for (const page::Item& item : page.items) {
-        if (item.tag >= 0 && label_.at(static_cast<std::size_t>(item.tag)) == nullptr)
-          label_.at(static_cast<std::size_t>(item.tag)) = &page.label;
-      }
-    }
+  ClaimCheck(const page::Document& document, report::Findings& findings) : document_(document), findings_(findings) {
     for (const page::Tag& tag : document.tags) {
-      if (!tag.id.empty() && !names_.insert(tag.id).second) add(Rule::pdf_header_scope, "two elements have the name " + tag.id);
+      const std::string& name = tag.more().id;
+      if (!name.empty() && !names_.insert(name).second) add(Rule::pdf_header_scope, "two elements have the name " + name);
     }
   }
 
@@ -56,16 +51,21 @@ class ClaimCheck {
   void add(Rule rule, const std::string& message) { findings_.add(rule, {}, message); }
 
   std::string where(std::size_t tag) const {
-    const std::string* label = label_.at(tag);
-    return label == nullptr ? " (element " + std::to_string(tag) + ")" : " on page " + *label;
+    for (const page::Page& page : document_.pages) {
+      bool here = false;
+      page::for_each_tag(page, [&](page::TagId owner) { here = here || owner == static_cast<page::TagId>(tag); });
+      if (here) return " on page " + page.label;
+    }
+    return " (element " + std::to_string(tag) + ")";
   }
 
   void check_element(const page::Tag& tag, std::size_t i) {
-    if (tag.role == page::Role::figure && tag.alt.empty()) add(Rule::pdf_alternative_text, "a figure without words" + where(i));
+    if (tag.role == page::Role::figure && tag.more().alt.empty())
+      add(Rule::pdf_alternative_text, "a figure without words" + where(i));
     // A head cell may say what it heads by its scope, or by a name that the cells refer to.
-    const bool loose = tag.role == page::Role::header_cell && tag.scope == page::Tag::Scope::none && tag.id.empty();
+    const bool loose = tag.role == page::Role::header_cell && tag.scope == page::Tag::Scope::none && tag.more().id.empty();
     if (loose) add(Rule::pdf_header_scope, "a head cell of neither a row nor a column" + where(i));
-    for (const std::string& header : tag.headers) {
+    for (const std::string& header : tag.more().headers) {
       if (names_.count(header) == 0)
         add(Rule::pdf_header_scope, "a cell" + where(i) + " refers to the head " + header + ", which is not there");
     }
@@ -83,7 +83,6 @@ class ClaimCheck {
 
   const page::Document& document_;
   report::Findings& findings_;
-  std::vector<const std::string*> label_;  ///< by tag: the label of the first page with its content
   std::set<std::string> names_;
 };
 

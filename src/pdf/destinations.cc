@@ -16,10 +16,10 @@ void append_destination(std::string& out, const page::Destination& place, const 
   const std::size_t page = static_cast<std::size_t>(place.page);
   out += '[';
   append_reference(out, pages.at(page));
-  out += " /XYZ ";
-  append_thousandths(out, place.x);
+  out += "/XYZ ";
+  append_tenths(out, place.x);
   out += ' ';
-  append_thousandths(out, document.pages.at(page).height - place.y);
+  append_tenths(out, document.pages.at(page).height - place.y);
   out += " null]";
 }
 

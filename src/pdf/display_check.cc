@@ -6,6 +6,8 @@
 #include <cstdint>
 #include <string>
 
+#include "page/packed.h"
+
 namespace benchleaf::pdf {
 
 namespace {
@@ -46,7 +48,7 @@ class DisplayCheck {
       const page::Tag& tag = document_.tags[i];
       expect(tag.parent >= 0 && static_cast<std::size_t>(tag.parent) < i,
              "element " + std::to_string(i) + " does not stand behind its parent");
-      expect(!tag.box || is_page(tag.box_page), "the box of element " + std::to_string(i) + " is on no page");
+      expect(!tag.more().box || is_page(tag.more().box_page), "the box of element " + std::to_string(i) + " is on no page");
     }
   }
 
@@ -55,17 +57,17 @@ class DisplayCheck {
     expect(
         page.width >= kSmallestPage && page.width <= kLargestPage && page.height >= kSmallestPage && page.height <= kLargestPage,
         "a size that no page may have" + where);
-    for (const page::Item& item : page.items) {
+    page::for_each_item(page, [&](const page::Item& item) {
       expect(item.tag == page::kLayoutArtifact || item.tag == page::kPaginationArtifact || is_tag(item.tag),
              "an item of no element" + where);
       const page::TextItem* text = std::get_if<page::TextItem>(&item.what);
-      if (text == nullptr) continue;
+      if (text == nullptr) return;
       expect(text->font >= 0 && text->font < fonts_.size(), "a text in no font" + where);
       expect(text->size > 0, "a text without a size" + where);
       expect(
           std::all_of(text->glyphs.begin(), text->glyphs.end(), [](const page::Glyph& glyph) { return glyph.id <= kLastGlyph; }),
           "a glyph that no TrueType font can have" + where);
-    }
+    });
     for (const page::LinkArea& area : page.links) {
       expect(area.tag == page::kLayoutArtifact || area.tag == page::kPaginationArtifact || is_tag(area.tag),
              "a link of no element" + where);

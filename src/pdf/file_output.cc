@@ -32,20 +32,23 @@ void FileOutput::end() { bytes_ += "\nendobj\n"; }
 
 /// Free entries form a ring from entry 0; with none, it points at itself.
 void FileOutput::append_table() {
-  std::vector<std::size_t> next_free(offsets_.size(), 0);
-  std::size_t last_free = 0;
-  for (std::size_t i = offsets_.size(); i-- > 0;) {
-    if (offsets_.at(i) != 0) continue;
-    next_free.at(i) = last_free;
-    last_free = i;
+  std::vector<std::size_t> free;
+  for (std::size_t i = 0; i < offsets_.size(); ++i) {
+    if (offsets_[i] == 0) free.push_back(i);
   }
   bytes_ += "xref\n0 ";
   append_integer(bytes_, static_cast<std::int64_t>(offsets_.size()));
   bytes_ += '\n';
-  for (std::size_t i = 0; i < offsets_.size(); ++i) {
-    const bool used = offsets_.at(i) != 0;
-    append_padded(bytes_, used ? offsets_.at(i) : next_free.at(i), 10);
-    bytes_ += used ? " 00000 n \n" : " 65535 f \n";
+  std::size_t passed = 0;  // of the free ones
+  for (const std::size_t offset : offsets_) {
+    if (offset != 0) {
+      append_padded(bytes_, offset, 10);
+      bytes_ += " 00000 n \n";
+      continue;
+    }
+    ++passed;
+    append_padded(bytes_, passed < free.size() ? free[passed] : 0, 10);
+    bytes_ += " 65535 f \n";
   }
 }
 

@@ -18,6 +18,11 @@ class FileOutput {
   void begin(ObjectNumber number);
   void end();
   std::string& bytes() { return bytes_; }
+  /// Sets memory aside for what is to come, so that nothing is copied while it grows.
+  void reserve(std::size_t bytes, ObjectNumber objects) {
+    bytes_.reserve(bytes);
+    offsets_.reserve(static_cast<std::size_t>(objects));
+  }
 
   struct Trailer {
     ObjectNumber root = 0;

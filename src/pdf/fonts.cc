@@ -133,7 +133,7 @@ FontCodes embed_font(const page::FontSet& fonts, page::FontIndex font, const Fon
   const ObjectNumber set = file.add_stream({}, character_set(subset.old_glyphs.size()), HaruFile::Packing::flate);
   const ObjectNumber described = file.add_dictionary(descriptor(metrics, name, program, set));
   const ObjectNumber inner = file.add_dictionary(descendant(name, described, widths(codes, subset.old_glyphs)));
-  const ObjectNumber map = file.add_stream({}, to_unicode(texts, subset.old_glyphs), HaruFile::Packing::flate);
+  const ObjectNumber map = file.add_stream({}, to_unicode(texts_by_code(texts, subset.old_glyphs), 2), HaruFile::Packing::flate);
   codes.object = file.add_dictionary(type0(name, inner, map));
   return codes;
 }

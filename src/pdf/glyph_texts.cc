@@ -5,7 +5,18 @@
 #include <algorithm>
 #include <utility>
 
+#include "page/packed.h"
+
 namespace benchleaf::pdf {
+
+namespace {
+
+void add_sign(std::vector<page::SignItem>& signs, const page::SignItem& sign) {
+  const auto same = [&sign](const page::SignItem& known) { return known.trust == sign.trust && known.derived == sign.derived; };
+  if (std::none_of(signs.begin(), signs.end(), same)) signs.push_back(sign);
+}
+
+}  // namespace
 
 Cluster cluster_at(const page::TextItem& item, std::size_t first) {
   Cluster cluster;
@@ -45,21 +56,24 @@ std::vector<std::uint32_t> FontTexts::used() const {
   return glyphs;
 }
 
-std::vector<FontTexts> gather_texts(const page::Document& document, int fonts) {
-  std::vector<FontTexts> texts(static_cast<std::size_t>(fonts));
+Shown gather_shown(const page::Document& document, int fonts) {
+  Shown shown;
+  std::vector<FontTexts>& texts = shown.texts;
+  texts.resize(static_cast<std::size_t>(fonts));
   for (const page::Page& page : document.pages) {
-    for (const page::Item& item : page.items) {
+    page::for_each_item(page, [&](const page::Item& item) {
+      if (const auto* sign = std::get_if<page::SignItem>(&item.what)) add_sign(shown.signs, *sign);
       const page::TextItem* text = std::get_if<page::TextItem>(&item.what);
-      if (text == nullptr) continue;
+      if (text == nullptr) return;
       FontTexts& font = texts.at(static_cast<std::size_t>(text->font));
       for (std::size_t first = 0; first < text->glyphs.size();) {
         const Cluster cluster = cluster_at(*text, first);
         const bool alone = cluster.last - cluster.first == 1 && !cluster.text.empty();
         for (; first < cluster.last; ++first) font.note(text->glyphs.at(first).id, cluster.text, alone);
       }
-    }
+    });
   }
-  return texts;
+  return shown;
 }
 
 }  // namespace benchleaf::pdf

@@ -39,7 +39,11 @@ class FontTexts {
   std::vector<std::vector<Reading>> glyphs_;  ///< by glyph; the most frequent reading first
 };
 
-/// The texts of every glyph of a document, by font.
-std::vector<FontTexts> gather_texts(const page::Document& document, int fonts);
+/// What the pages of a document show.
+struct Shown {
+  std::vector<FontTexts> texts;       ///< of every glyph, by font
+  std::vector<page::SignItem> signs;  ///< one of each sort
+};
+Shown gather_shown(const page::Document& document, int fonts);
 
 }  // namespace benchleaf::pdf

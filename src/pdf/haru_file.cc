@@ -20,6 +20,7 @@ static_assert(std::is_same_v<decltype(HPDF_Dict_Rec::stream), HPDF_Stream>);
 static_assert(std::is_same_v<decltype(HPDF_Obj_Header::obj_id), HPDF_UINT32>);
 static_assert(std::is_same_v<decltype(HPDF_Doc_Rec::xref), HPDF_Xref>);
 static_assert(std::is_same_v<decltype(HPDF_Doc_Rec::info), HPDF_Dict>);
+static_assert(std::is_same_v<decltype(HPDF_Doc_Rec::root_pages), HPDF_Pages>);
 static_assert(std::is_same_v<decltype(HPDF_Xref_Rec::entries), HPDF_List>);
 static_assert(std::is_same_v<decltype(HPDF_XrefEntry_Rec::obj), void*>);
 static_assert(std::is_same_v<decltype(HPDF_List_Rec::items_per_block), HPDF_UINT>);
@@ -95,6 +96,7 @@ HaruFile::HaruFile() : state_(std::make_unique<State>()) {
   if (state_->document == nullptr) return;
   HPDF_SetPagesConfiguration(state_->document, kPagesPerNode);
   state_->adopt(state_->document->catalog, {});
+  state_->adopt(state_->document->root_pages, {});
   HPDF_Dict_RemoveElement(state_->document->info, "Producer");
   state_->adopt(state_->document->info, {});
 }
@@ -151,6 +153,8 @@ void HaruFile::set_entries(ObjectNumber number, std::string entries) {
 }
 
 ObjectNumber HaruFile::catalog() const { return number_of(state_->document->catalog); }
+
+ObjectNumber HaruFile::page_tree() const { return number_of(state_->document->root_pages); }
 
 ObjectNumber HaruFile::info() const { return number_of(state_->document->info); }
 

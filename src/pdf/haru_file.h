@@ -26,14 +26,16 @@ class HaruFile {
   ObjectNumber add_dictionary(std::string entries);
   /// A stream with its bytes, packed here if so asked.
   ObjectNumber add_stream(std::string entries, std::string_view bytes, Packing packing);
-  /// A page behind the last one with the bytes of its content, packed already by deflated(). It needs its boxes and
-  /// resources as entries.
+  /// A page behind the last one with the bytes of its content, packed already by deflated(). Boxes and
+  /// resources are entries of its own or of the page tree.
   ObjectNumber add_page(std::string_view packed_content);
   /// An item behind the last one of `parent` (0: of the top level), closed, with /Title and /Dest as entries.
   ObjectNumber add_outline(ObjectNumber parent, std::string entries);
 
   void set_entries(ObjectNumber number, std::string entries);
   ObjectNumber catalog() const;
+  /// The root of the pages, whose entries all of them inherit.
+  ObjectNumber page_tree() const;
   ObjectNumber info() const;
   /// The first number that no object of this document has.
   ObjectNumber next_number() const;

@@ -11,16 +11,18 @@ namespace benchleaf::pdf {
 /// The link annotations of a document: one for each area that has a structure element and a target.
 class Links {
  public:
-  /// `pages` are the page objects; the annotations become the objects from `first` on.
-  Links(const page::Document& document, const std::vector<ObjectNumber>& pages, ObjectNumber first);
+  explicit Links(const page::Document& document);
 
   struct Link {
     int page = 0;
     const page::LinkArea* area = nullptr;
-    ObjectNumber object = 0;
   };
   const std::vector<Link>& all() const { return links_; }
-  /// Appends ` /Annots [...]` if the page has links.
+  /// The annotations become the objects from `first` on.
+  void number_from(ObjectNumber first) { first_ = first; }
+  ObjectNumber number(std::size_t link) const { return first_ + static_cast<ObjectNumber>(link); }
+  ObjectNumber next_number() const { return number(links_.size()); }
+  /// Appends `/Annots[...]` if the page has links.
   void append_annotations(std::string& out, int page) const;
   /// Key of the first link in the parent tree; the others follow.
   int first_key() const { return static_cast<int>(document_.pages.size()); }
@@ -28,9 +30,9 @@ class Links {
 
  private:
   const page::Document& document_;
-  const std::vector<ObjectNumber>& pages_;
   std::vector<Link> links_;              ///< by page
   std::vector<std::size_t> page_begin_;  ///< by page: where its links begin
+  ObjectNumber first_ = 0;
 };
 
 /// Whether a link area can become a link at all.

@@ -1,17 +1,13 @@
 // In: text items and paths, lengths from the top left corner. Out: PDF operators, lengths from the bottom left corner.
 #include "pdf/painter.h"
 
-#include <array>
 #include <string_view>
 
-#include "pdf/text_shower.h"
+#include "pdf/syntax.h"
 
 namespace benchleaf::pdf {
 
 namespace {
-
-/// By quarter turns clockwise: the first four numbers of the text matrix.
-constexpr std::array<std::string_view, 4> kTurns = {"1 0 0 1 ", "0 -1 1 0 ", "-1 0 0 -1 ", "0 1 -1 0 "};
 
 std::string_view paint_operator(const page::PathItem& path) {
   if (path.fill && path.stroke) return path.even_odd ? "B*\n" : "B\n";
@@ -22,45 +18,30 @@ std::string_view paint_operator(const page::PathItem& path) {
 }  // namespace
 
 Painter::Painter(const FontBook& book, page::Length page_height, std::string& out)
-    : book_(book), height_(page_height), out_(out) {}
+    : height_(page_height), out_(out), text_(book, page_height, out) {}
 
 void Painter::draw(const page::Item& item) {
   if (const page::TextItem* text = std::get_if<page::TextItem>(&item.what)) {
     draw_text(*text);
+  } else if (const page::SignItem* sign = std::get_if<page::SignItem>(&item.what)) {
+    text_.begin();
+    text_.show(*sign);
   } else {
     draw_path(std::get<page::PathItem>(item.what));
   }
 }
 
-void Painter::end_text() {
-  if (in_text_) out_ += "ET\n";
-  in_text_ = false;
+void Painter::stay_in_text() {
+  text_.begin();
+  text_.pause();
 }
+
+void Painter::end_text() { text_.end(); }
 
 void Painter::draw_text(const page::TextItem& text) {
-  if (!in_text_) out_ += "BT\n";
-  in_text_ = true;
+  text_.begin();
   set_fill(text.color);
-  set_font(text.font, text.size);
-  set_matrix(text);
-  const std::size_t font = static_cast<std::size_t>(text.font);
-  TextShower(text, book_.codes.at(font), book_.texts.at(font), book_.fonts.metrics(text.font).units_per_em, out_).show();
-}
-
-void Painter::set_font(page::FontIndex font, page::Length size) {
-  if (font == font_ && size == size_) return;
-  font_ = font;
-  size_ = size;
-  append_name(out_, font_name(font));
-  out_ += ' ';
-  append_thousandths(out_, size);
-  out_ += " Tf\n";
-}
-
-void Painter::set_matrix(const page::TextItem& text) {
-  out_ += kTurns.at(static_cast<std::size_t>(text.quarter_turns & 3));
-  append_point(text.at);
-  out_ += "Tm\n";
+  text_.show(text);
 }
 
 void Painter::draw_path(const page::PathItem& path) {
@@ -92,14 +73,15 @@ void Painter::append_segment(const page::PathSegment& segment) {
 }
 
 void Painter::append_point(page::Point point) {
-  append_thousandths(out_, point.x);
+  append_hundredths(out_, point.x);
   out_ += ' ';
-  append_thousandths(out_, height_ - point.y);
+  append_hundredths(out_, height_ - point.y);
   out_ += ' ';
 }
 
 void Painter::set_fill(page::Color color) {
   if (fill_ == color) return;
+  text_.pause();
   fill_ = color;
   append_color(out_, color);
   out_ += " rg\n";

@@ -6,6 +6,7 @@
 
 #include "page/display.h"
 #include "pdf/content.h"
+#include "pdf/text_shower.h"
 
 namespace benchleaf::pdf {
 
@@ -15,7 +16,9 @@ class Painter {
   Painter(const FontBook& book, page::Length page_height, std::string& out);
 
   void draw(const page::Item& item);
-  /// Ends a text object, which must not reach across a change of marked content.
+  /// Makes ready for the mark of content that is only text, or of any content: a mark that is opened within a text object
+  /// must be closed within it.
+  void stay_in_text();
   void end_text();
 
  private:
@@ -25,19 +28,14 @@ class Painter {
   void append_point(page::Point point);
   void set_fill(page::Color color);
   void set_stroke(const page::PathItem& path);
-  void set_font(page::FontIndex font, page::Length size);
-  void set_matrix(const page::TextItem& text);
 
-  const FontBook& book_;
   const page::Length height_;
   std::string& out_;
-  bool in_text_ = false;
+  TextShower text_;
   std::optional<page::Color> fill_;
   std::optional<page::Color> stroke_;
   page::Length width_ = page::kPt;  ///< the line width that a page begins with
   std::vector<page::Length> dash_;
-  page::FontIndex font_ = -1;
-  page::Length size_ = 0;
 };
 
 }  // namespace benchleaf::pdf

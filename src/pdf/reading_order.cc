@@ -13,13 +13,13 @@ std::size_t index_of(page::TagId tag) { return static_cast<std::size_t>(tag); }
 
 /// Sorts 0..count-1 by group, keeping their order within it. `begin` gets the start of each group and the end of the last.
 template <typename GroupOf>
-std::vector<std::size_t> grouped(std::size_t count, std::size_t groups, std::vector<std::size_t>& begin, GroupOf group_of) {
+std::vector<std::uint32_t> grouped(std::size_t count, std::size_t groups, std::vector<std::uint32_t>& begin, GroupOf group_of) {
   begin.assign(groups + 1, 0);
   for (std::size_t i = 0; i < count; ++i) ++begin.at(group_of(i) + 1);
   for (std::size_t group = 0; group < groups; ++group) begin.at(group + 1) += begin.at(group);
-  std::vector<std::size_t> next(begin.begin(), begin.end() - 1);
-  std::vector<std::size_t> sorted(count);
-  for (std::size_t i = 0; i < count; ++i) sorted.at(next.at(group_of(i))++) = i;
+  std::vector<std::uint32_t> next(begin.begin(), begin.end() - 1);
+  std::vector<std::uint32_t> sorted(count);
+  for (std::size_t i = 0; i < count; ++i) sorted.at(next.at(group_of(i))++) = static_cast<std::uint32_t>(i);
   return sorted;
 }
 

@@ -27,14 +27,14 @@ class ReadingOrder {
   const Piece* first_piece(page::TagId tag) const;
 
  private:
-  using Place = std::int64_t;  ///< index of a piece in placing order; -1 is before all of them
+  using Place = std::int32_t;  ///< index of a piece in placing order; -1 is before all of them
 
   const std::vector<Piece>& pieces_;
-  std::vector<Place> place_;              ///< by tag: where it stands among its siblings
-  std::vector<std::size_t> child_begin_;  ///< by tag: where its children begin in children_
-  std::vector<std::size_t> children_;     ///< tags, in the order they were made
-  std::vector<std::size_t> piece_begin_;  ///< by tag: where its pieces begin in own_pieces_
-  std::vector<std::size_t> own_pieces_;   ///< pieces, in the order they were placed
+  std::vector<Place> place_;                ///< by tag: where it stands among its siblings
+  std::vector<std::uint32_t> child_begin_;  ///< by tag: where its children begin in children_
+  std::vector<std::uint32_t> children_;     ///< tags, in the order they were made
+  std::vector<std::uint32_t> piece_begin_;  ///< by tag: where its pieces begin in own_pieces_
+  std::vector<std::uint32_t> own_pieces_;   ///< pieces, in the order they were placed
 };
 
 }  // namespace benchleaf::pdf

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "page/display.h"
+#include "pdf/attributes.h"
 #include "pdf/content.h"
 #include "pdf/file_output.h"
 #include "pdf/links.h"
@@ -18,9 +19,10 @@ namespace benchleaf::pdf {
 /// Written from flat vectors straight into the file: as dictionaries of a library, elements cost ten times the memory.
 class Structure {
  public:
-  /// The objects are numbered from `first` on. Everything given must outlive the structure.
+  /// The objects are numbered from `first` on; `numbering` is that of the lists. Everything given must outlive the structure;
+  /// the items of the pages are not asked for.
   Structure(const page::Document& document, const std::vector<Piece>& pieces, const std::vector<ObjectNumber>& pages,
-            const Links& links, ObjectNumber first);
+            const Links& links, ListNumbering numbering, ObjectNumber first);
 
   ObjectNumber root() const { return first_; }
   /// The first number behind its own.
@@ -30,14 +32,16 @@ class Structure {
   void write(FileOutput& out);
 
  private:
-  ObjectNumber element(page::TagId tag) const { return first_ + 1 + tag; }
+  ObjectNumber scope(page::Tag::Scope scope) const { return scope == page::Tag::Scope::row ? first_ + 1 : first_ + 2; }
+  ObjectNumber element(page::TagId tag) const { return first_ + 3 + tag; }
   ObjectNumber parent_tree() const { return element(static_cast<page::TagId>(document_.tags.size())); }
   ObjectNumber name_tree() const;
   void write_root(FileOutput& out) const;
+  void write_scopes(FileOutput& out) const;
   void write_element(FileOutput& out, page::TagId tag);
   void append_kids(std::string& out, page::TagId tag, int page);
   void append_piece(std::string& out, const Piece& piece, int page) const;
-  void append_link(std::string& out, std::size_t link) const;
+  void append_link(std::string& out, std::size_t link, int page) const;
   void append_texts(std::string& out, page::TagId tag) const;
   void write_parent_tree(FileOutput& out) const;
   void append_parents(std::string& out, std::size_t key) const;
@@ -49,7 +53,7 @@ class Structure {
   const Links& links_;
   const ObjectNumber first_;
   const ReadingOrder order_;
-  const std::vector<std::string_view> numbering_;          ///< by tag, of lists
+  const ListNumbering numbering_;
   std::map<page::TagId, std::vector<std::size_t>> areas_;  ///< links of each link element
   std::map<std::string, page::TagId> names_;               ///< elements with an id
   std::map<page::TagId, std::string> note_names_;          ///< ids that notes get which have none

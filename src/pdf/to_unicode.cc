@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cstddef>
 #include <string_view>
-#include <utility>
 
 #include "pdf/syntax.h"
 
@@ -18,21 +17,23 @@ constexpr std::size_t kMostLines = 100;  ///< of one section
 constexpr std::string_view kHead =
     "/CIDInit /ProcSet findresource begin\n12 dict begin\nbegincmap\n"
     "/CIDSystemInfo << /Registry (Adobe) /Ordering (UCS) /Supplement 0 >> def\n"
-    "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n"
-    "1 begincodespacerange\n<0000> <FFFF>\nendcodespacerange\n";
+    "/CMapName /Adobe-Identity-UCS def\n/CMapType 2 def\n";
 constexpr std::string_view kFoot = "endcmap\nCMapName currentdict /CMap defineresource pop\nend\nend\n";
 
-using Line = std::pair<std::uint32_t, const std::string*>;
+void append_hex(std::string& out, std::uint32_t code, int code_bytes) {
+  std::string digits;
+  append_hex16(digits, code);
+  out += '<' + digits.substr(code_bytes == 1 ? 2 : 0) + '>';
+}
 
-void append_section(std::string& out, const std::vector<Line>& lines, std::size_t first) {
-  const std::size_t last = std::min(first + kMostLines, lines.size());
-  append_integer(out, static_cast<std::int64_t>(last - first));
+/// So many lines from `line` on; leaves it behind them.
+void append_section(std::string& out, CodeTexts::const_iterator& line, std::size_t count, int code_bytes) {
+  append_integer(out, static_cast<std::int64_t>(count));
   out += " beginbfchar\n";
-  for (std::size_t i = first; i < last; ++i) {
-    out += '<';
-    append_hex16(out, lines.at(i).first);
-    out += "> <";
-    append_utf16(out, *lines.at(i).second);
+  for (; count > 0; --count, ++line) {
+    append_hex(out, line->first, code_bytes);
+    out += " <";
+    append_utf16(out, line->second);
     out += ">\n";
   }
   out += "endbfchar\n";
@@ -40,14 +41,28 @@ void append_section(std::string& out, const std::vector<Line>& lines, std::size_
 
 }  // namespace
 
-std::string to_unicode(const FontTexts& texts, const std::vector<std::uint32_t>& old_glyphs) {
-  std::vector<Line> lines;
+CodeTexts texts_by_code(const FontTexts& texts, const std::vector<std::uint32_t>& old_glyphs) {
+  CodeTexts by_code;
   for (std::size_t code = 0; code < old_glyphs.size(); ++code) {
     const std::string& text = texts.text_of(old_glyphs.at(code));
-    if (!text.empty()) lines.emplace_back(static_cast<std::uint32_t>(code), &text);
+    if (!text.empty()) by_code.emplace(static_cast<std::uint32_t>(code), text);
   }
+  return by_code;
+}
+
+std::string to_unicode(const CodeTexts& texts, int code_bytes) {
   std::string out(kHead);
-  for (std::size_t first = 0; first < lines.size(); first += kMostLines) append_section(out, lines, first);
+  out += "1 begincodespacerange\n";
+  append_hex(out, 0, code_bytes);
+  out += ' ';
+  append_hex(out, 0xFFFF, code_bytes);
+  out += "\nendcodespacerange\n";
+  auto line = texts.begin();
+  for (std::size_t left = texts.size(); left > 0;) {
+    const std::size_t count = std::min(left, kMostLines);
+    append_section(out, line, count, code_bytes);
+    left -= count;
+  }
   return out += kFoot;
 }
 

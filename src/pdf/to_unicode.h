@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -8,7 +9,13 @@
 
 namespace benchleaf::pdf {
 
-/// The character map of a font: for each code, which is the place of its glyph in `old_glyphs`, the text it stands for.
-std::string to_unicode(const FontTexts& texts, const std::vector<std::uint32_t>& old_glyphs);
+/// The text that each code of a font stands for.
+using CodeTexts = std::map<std::uint32_t, std::string>;
+
+/// The texts of a subset, whose codes are the places of its glyphs in `old_glyphs`.
+CodeTexts texts_by_code(const FontTexts& texts, const std::vector<std::uint32_t>& old_glyphs);
+
+/// The character map of a font with codes of one or two bytes.
+std::string to_unicode(const CodeTexts& texts, int code_bytes);
 
 }  // namespace benchleaf::pdf

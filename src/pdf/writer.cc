@@ -6,7 +6,12 @@
 #include <utility>
 #include <vector>
 
+#ifdef __GLIBC__
+#include <malloc.h>
+#endif
+
 #include "base/sha256.h"
+#include "page/packed.h"
 #include "pdf/bookmarks.h"
 #include "pdf/claims.h"
 #include "pdf/content.h"
@@ -20,6 +25,7 @@
 #include "pdf/links.h"
 #include "pdf/metadata.h"
 #include "pdf/page_labels.h"
+#include "pdf/sign_font.h"
 #include "pdf/structure.h"
 #include "pdf/tree.h"
 
@@ -33,8 +39,18 @@ constexpr int kLargestObject = 8'388'607;
 
 constexpr std::size_t kIdDigits = 32;
 
-ObjectNumber add_resources(const std::vector<FontCodes>& fonts, HaruFile& file) {
+// What these come to in the file, by the handbook: so much is set aside for it at once.
+constexpr std::size_t kElementBytes = 120;
+constexpr std::size_t kLinkBytes = 200;
+
+ObjectNumber add_resources(const std::vector<FontCodes>& fonts, ObjectNumber sign_font, HaruFile& file) {
   std::string entries = "/Font <<";
+  if (sign_font != 0) {
+    append_name(entries, kSignFontName);
+    entries += ' ';
+    append_reference(entries, sign_font);
+    entries += ' ';
+  }
   for (std::size_t i = 0; i < fonts.size(); ++i) {
     if (fonts.at(i).object == 0) continue;
     append_name(entries, font_name(static_cast<page::FontIndex>(i)));
@@ -52,29 +68,48 @@ struct PageObjects {
   std::string id;  ///< the file's, from the content of the pages
 };
 
-PageObjects add_pages(const page::Document& document, const FontBook& book, HaruFile& file) {
+/// The items of the pages lay scattered over the heap: what they leave is given back, so that the file can take its place.
+void give_memory_back() {
+#ifdef __GLIBC__
+  malloc_trim(0);
+#endif
+}
+
+/// The items of a page are let go once it is written.
+PageObjects add_pages(page::Document& document, const FontBook& book, HaruFile& file) {
   PageObjects objects;
   base::Sha256 digest;
   for (std::size_t i = 0; i < document.pages.size(); ++i) {
     const std::string content = write_content(document, static_cast<int>(i), book, objects.pieces);
     digest.add(content);
     objects.pages.push_back(file.add_page(deflated(content)));
+    page::drop_items(document.pages.at(i));
   }
+  give_memory_back();
   objects.id = digest.finish().substr(0, kIdDigits);
   return objects;
 }
 
-std::string page_entries(const page::Page& page, int index, ObjectNumber resources, const Links& links) {
-  const auto inset = [&page](page::Length by) {
-    std::string box;
-    append_box(box, {by, by, page.width - by, page.height - by}, page.height);
-    return box;
-  };
-  std::string entries = "/MediaBox " + inset(0) + " /TrimBox " + inset(page.trim);
-  if (page.trim > 0) entries += " /BleedBox " + inset(page.bleed);
-  entries += " /Resources ";
+std::string inset_box(const page::Page& page, page::Length by) {
+  std::string box;
+  append_box(box, {by, by, page.width - by, page.height - by}, page.height);
+  return box;
+}
+
+/// What all pages have in common stands once, at the root of their tree.
+std::string page_tree_entries(const page::Page& usual, ObjectNumber resources) {
+  std::string entries = "/MediaBox" + inset_box(usual, 0) + "/Resources ";
   append_reference(entries, resources);
-  entries += " /Tabs /S /StructParents ";
+  return entries;
+}
+
+/// What a page has of its own. The trimmed page is the whole one unless crop marks stand round it.
+std::string page_entries(const page::Page& page, const page::Page& usual, int index, const Links& links) {
+  std::string entries;
+  if (page.width != usual.width || page.height != usual.height) entries += "/MediaBox" + inset_box(page, 0);
+  const auto inset = [&page](page::Length by) { return inset_box(page, by); };
+  if (page.trim > 0) entries += "/TrimBox" + inset(page.trim) + "/BleedBox" + inset(page.bleed);
+  entries += "/Tabs/S/StructParents ";
   append_integer(entries, index);
   links.append_annotations(entries, index);
   return entries;
@@ -131,7 +166,7 @@ void check_limits(const page::Document& document, const Structure& structure, co
 
 }  // namespace
 
-std::string write_pdf(const page::Document& document, const page::FontSet& fonts, const IccProfile& profile,
+std::string write_pdf(page::Document document, const page::FontSet& fonts, const IccProfile& profile,
                       report::Findings& findings) {
   if (!check_display_list(document, fonts, findings)) return {};
   check_claims(document, profile.bytes, findings);
@@ -142,34 +177,42 @@ std::string write_pdf(const page::Document& document, const page::FontSet& fonts
     findings.add(report::Rule::pdf_library, {}, "no PDF was written: " + file.error());
     return {};
   }
-  FontBook book{fonts, gather_texts(document, fonts.size()), {}};
+  Shown shown = gather_shown(document, fonts.size());
+  FontBook book{fonts, std::move(shown.texts), {}};
   book.codes = embed_fonts(fonts, book.texts, file, findings);
-  const ObjectNumber resources = add_resources(book.codes, file);
+  const ObjectNumber resources = add_resources(book.codes, add_sign_font(shown.signs, book, file), file);
+  ListNumbering numbering = list_numbering(document);
   const PageObjects objects = add_pages(document, book, file);
   add_bookmarks(document, file);
   CatalogParts parts;
   parts.metadata = file.add_stream("/Type /Metadata /Subtype /XML", xmp_packet(document), HaruFile::Packing::none);
   parts.output_intent = add_output_intent(profile, file);
 
-  // Ours, numbered behind it: links, structure, destinations, page labels.
-  const Links links(document, objects.pages, file.next_number());
-  parts.structure = file.next_number() + static_cast<int>(links.all().size());
-  Structure structure(document, objects.pieces, objects.pages, links, parts.structure);
+  // Ours, numbered behind it: structure, links, page labels, destinations. Elements are named most often: they get the
+  // shortest numbers.
+  Links links(document);
+  parts.structure = file.next_number();
+  Structure structure(document, objects.pieces, objects.pages, links, std::move(numbering), parts.structure);
+  links.number_from(structure.next_number());
   const std::vector<LabelRange> ranges = label_ranges(document.pages);
-  parts.labels = structure.next_number();
+  parts.labels = links.next_number();
   const ObjectNumber behind_labels = parts.labels + tree_objects(ranges.size());
   if (!document.destinations.empty()) parts.destinations = behind_labels;
 
+  const page::Page& usual = document.pages.back();
   for (std::size_t i = 0; i < objects.pages.size(); ++i) {
-    file.set_entries(objects.pages.at(i), page_entries(document.pages.at(i), static_cast<int>(i), resources, links));
+    file.set_entries(objects.pages.at(i), page_entries(document.pages.at(i), usual, static_cast<int>(i), links));
   }
+  file.set_entries(file.page_tree(), page_tree_entries(usual, resources));
   file.set_entries(file.catalog(), catalog_entries(document, parts));
   file.set_entries(file.info(), info_entries(document));
 
   FileOutput out;
+  out.reserve(document.tags.size() * kElementBytes + links.all().size() * kLinkBytes,
+              behind_labels + destination_objects(document));
   file.write(out);
-  links.write(out);
   structure.write(out);
+  links.write(out);
   write_page_labels(out, parts.labels, ranges);
   write_destinations(out, behind_labels, document, objects.pages);
   check_limits(document, structure, objects.pieces, behind_labels + destination_objects(document), findings);

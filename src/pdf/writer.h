@@ -15,7 +15,6 @@ struct IccProfile {
 
 /// One PDF 1.4 file: built to PDF/A-1b and PDF/UA-1, tagged, fonts embedded. The same input gives the same bytes. Empty, with
 /// a finding, where the display list cannot be written at all.
-std::string write_pdf(const page::Document& document, const page::FontSet& fonts, const IccProfile& profile,
-                      report::Findings& findings);
+std::string write_pdf(page::Document document, const page::FontSet& fonts, const IccProfile& profile, report::Findings& findings);
 
 }  // namespace benchleaf::pdf

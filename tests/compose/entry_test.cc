@@ -110,8 +110,21 @@ TEST_CASE("a derived block is made, and one that asks for nothing known is a fin
       test::book_of(small_content("```bench\nshow: message\nrecord: grave\n```\n\n```bench\nshow: trust-signs\n```\n"));
   CHECK(test::rules_of(good.findings).find("compose.request") == std::string::npos);
   CHECK(std::holds_alternative<model::Message>(good.book.chapters.front().blocks.at(3).what));
+  const test::MadeBook pictures =
+      test::book_of(small_content("```bench\nshow: pictures\nrows: [{ picture: plus-up, words: Most cells }]\n```\n"));
+  CHECK(test::rules_of(pictures.findings).find("compose.request") == std::string::npos);
+  int found = 0;
+  for (const model::Block& block : pictures.book.chapters.front().blocks) {
+    const auto* table = std::get_if<model::Table>(&block.what);
+    if (table == nullptr || table->name != "pictures") continue;
+    REQUIRE(table->rows.size() == 1);
+    REQUIRE(table->rows.front().cells.front().drawing);
+    found += table->rows.front().cells.front().drawing->alt.find("wide flat face") != std::string::npos;
+  }
+  CHECK(found == 1);
   for (const char* body :
        {"show: weather", "show: message\nrecord: nobody", "show: published-table\ntable: nothing", "show: [1, 2]",
+        "show: pictures", "show: pictures\nrows: [{ picture: nobody, words: A }]", "show: pictures\nrows: [{ picture: plus-up }]",
         "show: reckoned", "show: reckoned\nname: x\ncalculator: no-such\nrows: [{ depth: 5 m }]\ncolumns: [fresh]",
         "show: reckoned\nname: x\ncalculator: water-pressure\nrows: [{ depth: 5 g }]\ncolumns: [fresh]",
         "show: reckoned\nname: x\ncalculator: water-pressure\nrows: [{ depth: 5 m }]\ncolumns: [salt]"}) {

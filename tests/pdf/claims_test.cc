@@ -52,7 +52,7 @@ TEST_CASE("what the file claims but the book lacks is found", "[pdf]") {
   CHECK(outcome_of([](Composer& trial) { trial.document.title.clear(); }).rules == Rules{"pdf.title"});
   CHECK(outcome_of([](Composer& trial) { trial.document.language.clear(); }).rules == Rules{"pdf.language"});
   CHECK(outcome_of([](Composer& trial) { trial.document.iso_date = "1 Nov 2026"; }).rules == Rules{"pdf.date"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).alt.clear(); }).rules ==
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).set().alt.clear(); }).rules ==
         Rules{"pdf.alternative-text"});
   CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).words.clear(); }).rules == Rules{"pdf.link"});
   CHECK(outcome_of([](Composer& trial) { trial.page(1).links.at(0).target = "cell/nowhere"; }).rules == Rules{"pdf.link"});
@@ -68,9 +68,9 @@ TEST_CASE("a head cell has a scope or a name that cells refer to", "[pdf]") {
     }
   };
   CHECK(outcome_of(without_both).rules == Rules{"pdf.header-scope", "pdf.header-scope"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::data_cell).headers = {"nobody"}; }).rules ==
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::data_cell).set().headers = {"nobody"}; }).rules ==
         Rules{"pdf.header-scope"});
-  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).id = "sizes-1"; }).rules ==
+  CHECK(outcome_of([](Composer& trial) { first_tag(trial, page::Role::figure).set().id = "sizes-1"; }).rules ==
         Rules{"pdf.header-scope"});
 }
 
@@ -91,7 +91,7 @@ TEST_CASE("a display list that does not hang together is refused, not written", 
       [](Composer& trial) { trial.tag(3).parent = 3; },
       [](Composer& trial) { trial.tag(3).parent = -1; },
       [](Composer& trial) { trial.document.destinations["x"].page = 9; },
-      [](Composer& trial) { first_tag(trial, page::Role::figure).box_page = 9; },
+      [](Composer& trial) { first_tag(trial, page::Role::figure).set().box_page = 9; },
       [](Composer& trial) { trial.page(1).links.at(0).tag = 100'000; },
       [](Composer& trial) { trial.page(1).width = 0; }};
   for (const auto& spoil : spoils) {

@@ -3,6 +3,7 @@
 
 #include "page/crop_marks.h"
 #include "page/drawing.h"
+#include "page/packed.h"
 #include "pdf/metadata.h"
 #include "support/catch.h"
 #include "trial.h"
@@ -81,8 +82,9 @@ TEST_CASE("crop marks stand round a trimmed page of the same size", "[pdf][tools
   document.pages.front().items.push_back({page::kPaginationArtifact, tab});
   const std::size_t before = document.pages.front().items.size();
   page::add_crop_marks(document);
-  CHECK(document.pages.front().items.size() == before + 8);
-  const auto& bled = std::get<page::PathItem>(document.pages.front().items[before - 1].what);
+  const std::vector<page::Item> marked = page::items_of(document.pages.front());
+  REQUIRE(marked.size() == before + 8);
+  const page::PathItem bled = std::get<page::PathItem>(marked.at(before - 1).what);
   CHECK(bled.segments.front().to.x == page::from_mm(10) - page::from_mm(3));
   const TrialFile file(written(document, fonts));
   const std::string info = run("pdfinfo -box " + file.path()).text;

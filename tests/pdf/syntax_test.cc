@@ -8,6 +8,8 @@
 
 #include "support/catch.h"
 
+using namespace std::string_literals;
+
 namespace benchleaf::pdf {
 
 namespace {
@@ -49,13 +51,29 @@ TEST_CASE("thousandths are written without zeros at the end", "[pdf]") {
   CHECK(thousandths(std::numeric_limits<std::int64_t>::min()) == "-9223372036854775.808");
 }
 
-TEST_CASE("texts are ASCII or UTF-16", "[pdf]") {
+TEST_CASE("lengths are rounded, halves away from zero", "[pdf]") {
+  const auto rounded = [](void (*append)(std::string&, std::int64_t), std::int64_t value) {
+    std::string out;
+    append(out, value);
+    return out;
+  };
+  CHECK(rounded(append_hundredths, 595'276) == "595.28");
+  CHECK(rounded(append_hundredths, 4) == "0");
+  CHECK(rounded(append_hundredths, -1'005) == "-1.01");
+  CHECK(rounded(append_tenths, 841'890) == "841.9");
+  CHECK(rounded(append_tenths, -49) == "0");
+}
+
+TEST_CASE("texts are PDFDocEncoding or UTF-16", "[pdf]") {
   CHECK(text("Cells") == "(Cells)");
   CHECK(text("a (b) \\ c") == "(a \\(b\\) \\\\ c)");
   CHECK(text("") == "()");
-  CHECK(text("µ") == "<FEFF00B5>");
-  CHECK(text("\xF0\x90\x8C\x82") == "<FEFFD800DF02>");
-  CHECK(text("a\nb") == "<FEFF0061000A0062>");
+  // Appendix D.1: micro 265, en dash 205, ellipsis 203, quote right 220, in octal; Euro and the soft hyphen go as UTF-16.
+  CHECK(text("µ – … ’") == "(\265 \205 \203 \220)");
+  CHECK(text("a\u00ADb") == "(\xFE\xFF\0a\0\xAD\0b)"s);
+  CHECK(text("\xF0\x90\x8C\x82") == "(\xFE\xFF\xD8\x00\xDF\x02)"s);
+  CHECK(text("a\nb") == "(\xFE\xFF\0a\0\n\0b)"s);
+  CHECK(text("þÿ") == "(\xFE\xFF\0\xFE\0\xFF)"s);  // else it would be taken for the mark of UTF-16
 }
 
 TEST_CASE("bytes stay what they are", "[pdf]") {
@@ -77,8 +95,11 @@ TEST_CASE("colours and boxes turn into the terms of the file", "[pdf]") {
   append_color(out, {255, 0, 51});
   CHECK(out == "1 0 0.2");
   out.clear();
-  append_box(out, {10'000, 20'000, 30'500, 40'000}, 100'000);
-  CHECK(out == "[10 60 30.5 80]");  // the lower edge is 40 pt from the top of 100 pt
+  append_box(out, {10'000, 20'000, 30'505, 40'000}, 100'000);
+  CHECK(out == "[10 60 30.505 80]");  // the lower edge is 40 pt from the top of 100 pt
+  out.clear();
+  append_rough_box(out, {10'000, 20'000, 30'505, 40'000}, 100'000);
+  CHECK(out == "[10 60 30.5 80]");
 }
 
 }  // namespace benchleaf::pdf

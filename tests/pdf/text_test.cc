@@ -44,12 +44,19 @@ TEST_CASE("every font is embedded as a subset with its texts", "[pdf][tools]") {
   const page::FontSet fonts = open_test_fonts();
   const TrialFile file(written(make_trial(fonts).document, fonts));
   const std::vector<std::string> lines = lines_from("pdffonts " + file.path());
-  REQUIRE(lines.size() == 2 + 6);  // text, bold, italic, condensed, condensed bold, symbol; the head takes two lines
+  REQUIRE(lines.size() == 2 + 7);  // text, bold, italic, condensed, condensed bold, symbol, signs; the head takes two lines
+  int drawn = 0;
   for (std::size_t i = 2; i < lines.size(); ++i) {
     INFO(lines[i]);
+    if (contains(lines[i], "Type 3")) {
+      ++drawn;
+      CHECK(contains(lines[i], "Custom           yes no  yes"));  // embedded, whole, with its texts
+      continue;
+    }
     CHECK(lines[i].find('+') == 6);
     CHECK(contains(lines[i], "CID TrueType      Identity-H       yes yes yes"));
   }
+  CHECK(drawn == 1);
 }
 
 TEST_CASE("the text comes back as it was set", "[pdf][tools]") {
@@ -60,6 +67,18 @@ TEST_CASE("the text comes back as it was set", "[pdf][tools]") {
   CHECK(contains(text, "An affluent office, a waffle and a fjord at ≥ 3 µA, −5 °C."));  // pdftotext parts words by plain spaces
   CHECK(contains(text, "diam\u00AD"));
   CHECK(contains(text, "⚠"));
+}
+
+TEST_CASE("a trust sign is read as its words and stands in its place", "[pdf][tools]") {
+  const page::FontSet fonts = open_test_fonts();
+  const TrialFile file(written(make_trial(fonts).document, fonts));
+  CHECK(contains(text_of(file.path()), "About nine years "));
+  CHECK(contains(text_of(file.path()), " (trade practice, worked out)\n"));
+  // The sign is as wide as high: poppler gives the box of its words.
+  for (const auto& [word, place] : words_of(file.path())) {
+    if (word == "(trade") CHECK(place.left == Approx(150).margin(0.05));
+    if (word == "out)") CHECK(place.right == Approx(157).margin(0.05));
+  }
 }
 
 TEST_CASE("ligatures are set as one glyph and read as letters", "[pdf][tools]") {

@@ -48,7 +48,7 @@ void add_signs(Composer& trial, int page, page::TagId chapter) {
   const page::TagId mixed = trial.add_tag(Role::p, chapter);
   trial.add_text(page, mixed, {kLeft, 140'000}, "A drain of ");
   const page::TagId fact = trial.add_tag(Role::span, mixed);
-  trial.tag(fact).title = "cell/sr754w#size.diameter";
+  trial.tag(fact).set().title = "cell/sr754w#size.diameter";
   trial.add_text(page, fact, {115'000, 140'000}, "7.9\u2009mm", style(page::Face::text_bold, 10));
   trial.add_text(page, mixed, {160'000, 140'000}, "is not a diam-");
   std::get<page::TextItem>(trial.page(page).items.back().what).text = "is not a diam\u00AD";  // as a hyphen at a line end comes
@@ -61,6 +61,11 @@ void add_signs(Composer& trial, int page, page::TagId chapter) {
   }
   moved.glyphs.at(12).dy = 300;
   moved.glyphs.at(13).dx = 250;
+  // A trust sign among words.
+  const page::TagId said = trial.add_tag(Role::p, chapter);
+  trial.add_text(page, said, {kLeft, 212'000}, "About nine years ");
+  page::SignItem sign{model::Trust::trade, true, {150'000, 212'000}, 7'000};
+  trial.page(page).items.push_back({said, sign});
 }
 
 void add_steps(Composer& trial, int page, page::TagId chapter) {
@@ -83,9 +88,9 @@ void add_steps(Composer& trial, int page, page::TagId chapter) {
 
 void add_figure(Composer& trial, int page, page::TagId chapter) {
   const page::TagId figure = trial.add_tag(Role::figure, chapter);
-  trial.tag(figure).alt = "A round cell beside a rule of 10 mm";
-  trial.tag(figure).box = page::Box{kLeft, 320'000, 200'000, 420'000};
-  trial.tag(figure).box_page = page;
+  trial.tag(figure).set().alt = "A round cell beside a rule of 10 mm";
+  trial.tag(figure).set().box = page::Box{kLeft, 320'000, 200'000, 420'000};
+  trial.tag(figure).set().box_page = page;
   using Op = page::PathSegment::Op;
   page::PathItem curve;
   curve.segments = {{Op::move, {70'000, 370'000}, {}, {}},
@@ -118,20 +123,20 @@ void add_table(Composer& trial, int first, int second, page::TagId chapter) {
   const page::TagId size = add_cell(trial, head, Role::header_cell, first, {kLeft, 500'000}, "Size");
   const page::TagId names = add_cell(trial, head, Role::header_cell, first, {160'000, 500'000}, "Names");
   for (const page::TagId cell : {size, names}) trial.tag(cell).scope = page::Tag::Scope::column;
-  trial.tag(size).id = "sizes-1";
-  trial.tag(names).id = "sizes-2";
-  trial.tag(names).column_span = 2;
+  trial.tag(size).set().id = "sizes-1";
+  trial.tag(names).set().id = "sizes-2";
+  trial.tag(names).set().column_span = 2;
   const page::TagId body = trial.add_tag(Role::table_body, table);
 
   const page::TagId row = trial.add_tag(Role::row, body);
   const page::TagId key = add_cell(trial, row, Role::header_cell, first, {kLeft, 520'000}, "7.9");
   trial.tag(key).scope = page::Tag::Scope::row;
   const page::TagId split = add_cell(trial, row, Role::data_cell, first, {160'000, 520'000}, "begun here ");
-  trial.tag(split).headers = {"sizes-2"};
+  trial.tag(split).set().headers = {"sizes-2"};
   trial.add_text(second, page::kPaginationArtifact, {kLeft, 90'000}, "Size Names");
   trial.add_text(second, split, {160'000, 110'000}, "ended there");
   const page::TagId empty = add_cell(trial, row, Role::data_cell, second, {}, "");
-  trial.tag(empty).headers = {"sizes-2"};
+  trial.tag(empty).set().headers = {"sizes-2"};
 
   const page::TagId last = trial.add_tag(Role::row, body);
   const page::TagId last_key = add_cell(trial, last, Role::header_cell, second, {kLeft, 130'000}, "9.5");

@@ -222,9 +222,9 @@ def font_faults(file):
         font = entry.get("value")
         if not isinstance(font, dict) or font.get("/Type") != "/Font":
             continue
-        if font.get("/Subtype") == "/Type0" and "/ToUnicode" not in font:
-            yield f"{font['/BaseFont']} has no map to texts (7.21.7)"
-        if font.get("/Subtype") != "/Type0" and "/FontFile2" not in (file.get(font.get("/FontDescriptor")) or {}):
+        if font.get("/Subtype") in ("/Type0", "/Type3") and "/ToUnicode" not in font:
+            yield f"{font.get('/BaseFont', 'the font of the signs')} has no map to texts (7.21.7)"
+        if font.get("/Subtype") not in ("/Type0", "/Type3") and "/FontFile2" not in (file.get(font.get("/FontDescriptor")) or {}):
             yield f"{font['/BaseFont']} is not embedded (7.21.4)"
 
 
@@ -285,6 +285,7 @@ PLANTS = {
     "link with a wrong key": lambda f: first_of(f, ("/Subtype", "/Link"), "/StructParent").update({"/StructParent": 0}),
     "tab order": lambda f: next(f.get(p) for p in f.page_numbers if "/Annots" in f.get(p)).pop("/Tabs"),
     "font not embedded": lambda f: first_of(f, ("/Type", "/FontDescriptor"), "/FontFile2").pop("/FontFile2"),
+    "signs without words": lambda f: first_of(f, ("/Subtype", "/Type3"), "/ToUnicode").pop("/ToUnicode"),
     "font without texts": lambda f: first_of(f, ("/Subtype", "/Type0"), "/ToUnicode").pop("/ToUnicode"),
     "paint outside marks": lambda f: replace_content(f, b"/Artifact BMC", b"q Q"),
     "mark left open": lambda f: replace_content(f, b"EMC\n", b"\n"),

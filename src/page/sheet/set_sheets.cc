@@ -79,14 +79,17 @@ struct Signs {
   bool derived = false;
 };
 
-Signs signs_on(const std::vector<Tag>& tags, std::size_t from) {
-  std::set<std::string> said;
-  for (std::size_t i = from; i < tags.size(); ++i) said.insert(tags[i].alt);
+Signs signs_on(const Page& page) {
+  std::set<model::Trust> said;
   Signs signs;
+  for (const Item& item : page.items) {
+    const auto* sign = std::get_if<SignItem>(&item.what);
+    if (sign == nullptr) continue;
+    said.insert(sign->trust);
+    signs.derived = signs.derived || sign->derived;
+  }
   for (const model::Trust trust : all_trusts()) {
-    const bool derived = said.count(model::trust_words(trust, true)) > 0;
-    if (derived || said.count(model::trust_words(trust, false)) > 0) signs.trusts.push_back(trust);
-    signs.derived = signs.derived || derived;
+    if (said.count(trust) > 0) signs.trusts.push_back(trust);
   }
   return signs;
 }
@@ -167,7 +170,7 @@ SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, 
     set_title(setting, side, paper, part, page);
     set_panels(setting, fit, paper, part, page);
     Pen pen(setting, page);
-    set_foot(pen, side, paper, signs_on(document.tags, static_cast<std::size_t>(part)));
+    set_foot(pen, side, paper, signs_on(page));
     set_guides(pen, paper);
     document.pages.push_back(std::move(page));
     result.fits.push_back(std::move(fit));

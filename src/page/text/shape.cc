@@ -124,6 +124,7 @@ std::string quoted_code(char32_t code) {
 }  // namespace
 
 struct Shaper::Cache {
+  std::size_t count = 0;
   std::array<std::array<ByText<ShapedText>, 2>, kFaceCount> shapes;
   HarfBuzz<hb_buffer_t> buffer{hb_buffer_create()};
 };
@@ -140,7 +141,17 @@ const ShapedText& Shaper::shape(std::string_view text, Face face, bool tabular) 
     const OpenFont& font = *fonts_.impl().fonts.at(static_cast<std::size_t>(run.font));
     shape_run(font, cache_->buffer.get(), shaped.text, tabular, run);
   }
+  ++cache_->count;
   return shapes.emplace(std::string(text), std::move(shaped)).first->second;
+}
+
+std::size_t Shaper::kept() const { return cache_->count; }
+
+void Shaper::forget() {
+  for (auto& by_figures : cache_->shapes) {
+    for (ByText<ShapedText>& shapes : by_figures) shapes.clear();
+  }
+  cache_->count = 0;
 }
 
 Length Shaper::width(const ShapedText& shaped, const TextStyle& style) const {

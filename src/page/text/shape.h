@@ -49,13 +49,17 @@ class Shaper {
   Shaper(const Shaper&) = delete;
   Shaper& operator=(const Shaper&) = delete;
 
-  /// Ill-formed UTF-8 is set as U+FFFD. The result stays valid as long as the shaper.
+  /// Ill-formed UTF-8 is set as U+FFFD. The result stays valid until forget().
   const ShapedText& shape(std::string_view text, Face face, bool tabular = true);
   /// Width at the size and tracking of the style, 1/1000 pt.
   Length width(const ShapedText& shaped, const TextStyle& style) const;
   /// Width of the glyphs that stand for the first `bytes` bytes of the text.
   Length width_before(const ShapedText& shaped, std::size_t bytes, const TextStyle& style) const;
   Length width(std::string_view text, const TextStyle& style);
+
+  /// How many texts are kept; all are let go, and the results with them.
+  std::size_t kept() const;
+  void forget();
 
   const FontSet& fonts() const { return fonts_; }
 

@@ -8,6 +8,7 @@ import tempfile
 import unittest
 import unittest.mock
 
+import box_check
 import chart_check
 import chart_code_check
 import chart_reading_check
@@ -16,11 +17,13 @@ import chart_size_check
 import chart_state_check
 import fact_check
 import html_check
+import index_check
 import order_check
 import pdf_check
 import plain_text
 import records
 import same_bytes_check
+import scale_check
 import structure
 import text_check
 import tools
@@ -50,13 +53,12 @@ PRINTED = '''Document
 FACTS = {"cell/sr754w#size.diameter": "7.9 mm", "cell/sr754w#nominal": "1.55 V"}
 
 
-def tiny_pdf(font):
-    """A one-page PDF that shows a letter in `font`, one of the fonts that readers are trusted to have."""
-    content = b"BT /F1 12 Tf 50 50 Td (a) Tj ET"
+def tiny_pdf(font, content=b"BT /F1 12 Tf 50 50 Td (a) Tj ET", size=b"99 99"):
+    """A one-page PDF that shows a letter, or whatever else, in `font`, one of the fonts that readers are trusted to have."""
     objects = [
         b"<</Type/Catalog/Pages 2 0 R>>",
         b"<</Type/Pages/Kids[3 0 R]/Count 1>>",
-        b"<</Type/Page/Parent 2 0 R/MediaBox[0 0 99 99]/Contents 5 0 R/Resources<</Font<</F1 4 0 R>>>>>>",
+        b"<</Type/Page/Parent 2 0 R/MediaBox[0 0 %s]/Contents 5 0 R/Resources<</Font<</F1 4 0 R>>>>>>" % size,
         b"<</Type/Font/Subtype/Type1/BaseFont/%s>>" % font,
         b"<</Length %d>>stream\n%s\nendstream" % (len(content), content),
     ]
@@ -195,6 +197,72 @@ class Charts(unittest.TestCase):
     def test_wrong_paper_is_found(self):
         self.assertEqual(list(chart_check.paper_faults("a4", {"width": 595.276, "height": 841.89})), [])
         self.assertEqual(len(list(chart_check.paper_faults("a3", {"width": 595.276, "height": 841.89}))), 1)
+
+
+class Boxes(unittest.TestCase):
+    """Words planted on a page of A4, a recto: the spine is at the left."""
+
+    def faults(self, *words):
+        shown = b"".join(b"BT /F1 9 Tf %d %d Td (%s) Tj ET " % word for word in words)
+        with tempfile.TemporaryDirectory() as folder:
+            pdf = pathlib.Path(folder) / "a.pdf"
+            pdf.write_bytes(tiny_pdf(b"Helvetica", shown, b"595.276 841.89"))
+            printed = tools.output("pdftotext", "-bbox-layout", "-enc", "UTF-8", pdf, "-").decode()
+        page = box_check.pages_of(printed)[0]
+        return box_check.faults_of("a.pdf", [(page[0], page[1], []), (page[0], page[1], []), page], "a4")
+
+    def test_words_side_by_side_and_lines_under_each_other_pass(self):
+        self.assertEqual(self.faults((100, 700, b"393"), (130, 700, b"SR754W"), (100, 690, b"394")), [])
+
+    def test_overlap_is_found(self):
+        self.assertEqual(self.faults((100, 700, b"39300"), (115, 701, b"SR754W")), ['a.pdf page 3: "SR754W" and "39300" overlap'])
+
+    def test_words_in_the_margins_are_found(self):
+        found = self.faults((60, 700, b"block"), (490, 700, b"note"), (568, 700, b"tab"), (40, 600, b"spine"), (540, 500, b"across"),
+                            (100, 820, b"high"), (100, 10, b"low"))
+        self.assertEqual(sorted(fault.split('"')[1] for fault in found), ["across", "high", "low", "spine"])
+
+
+class Index(unittest.TestCase):
+    PAGES = {"7": plain_text.Page(["393 is the trade number of sr754w."]), "9": plain_text.Page(["sr7549"])}
+
+    def test_right_pages_pass(self):
+        self.assertEqual(index_check.faults_of("i", ["393", "SR754W"], {"393": ["7"], "sr754w": ["7"]}, self.PAGES), [])
+
+    def test_wrong_page_missing_word_and_page_that_is_not_there_are_found(self):
+        self.assertEqual(index_check.faults_of("i", ["393", "SR754", "SR41"], {"393": ["7", "9"], "sr754": ["9", "12"]}, self.PAGES),
+                         ['i: "393" is not on page 9', 'i: "SR754" is not on page 9', 'i: "SR754" is not on page 12',
+                          'i: "SR41" is not in the index'])
+
+    def test_lines_are_taken_apart(self):
+        for line, parts in {"SR41 12, 40": ("SR41", "12, 40"), "cell, 3 V\u200217": ("cell, 3 V", "17")}.items():
+            match = index_check.ENTRY.match(line)
+            self.assertEqual((match["word"], match["pages"]), parts)
+        self.assertIsNone(index_check.ENTRY.match("battery see cell"))
+
+
+class Scale(unittest.TestCase):
+    """A circle of 20 mm at the top left of its box, drawn as large as asked, and its centre lines left out."""
+
+    def faults(self, drawn):
+        mm, k = scale_check.MM, 0.5523
+        r, x, y = drawn / 2 * mm, 40 * mm, 841.89 - 40 * mm
+        curves = ((r, k * r, k * r, r, 0, r), (-k * r, r, -r, k * r, -r, 0), (-r, -k * r, -k * r, -r, 0, -r), (k * r, -r, r, -k * r, r, 0))
+        shown = b"0.7 w %.3f %.3f m " % (x + r, y)
+        for curve in curves:
+            shown += b"%.3f %.3f %.3f %.3f %.3f %.3f c " % tuple(place + (x, y)[at % 2] for at, place in enumerate(curve))
+        box = (30 * mm, 30 * mm, 50 * mm, 50 * mm)
+        with tempfile.TemporaryDirectory() as folder:
+            pdf = pathlib.Path(folder) / "a.pdf"
+            pdf.write_bytes(tiny_pdf(b"Helvetica", shown + b"s", b"595.276 841.89"))
+            return scale_check.circle_faults(pdf, 1, box, 20.0, "circle")[0]
+
+    def test_true_size_passes_and_a_percent_more_is_found(self):
+        self.assertEqual(self.faults(20), [])
+        self.assertEqual(len(self.faults(20.2)), 2)
+
+    def test_the_longest_run_is_taken(self):
+        self.assertEqual(scale_check.longest_run(bytes([0, 255, 0, 0, 255])), (2, 2, 3))
 
 
 class Facts(unittest.TestCase):

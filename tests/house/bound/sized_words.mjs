@@ -13,8 +13,12 @@ for (let number = 1; number <= file.numPages; ++number) {
   const page = await file.getPage(number);
   const { width, height } = page.getViewport({ scale: 1 });
   const content = await page.getTextContent({ disableNormalization: true });
+  // A font that is drawn (Type 3) has the trust signs, which are read as words but are no type. Fonts are known once the page
+  // was looked through.
+  await page.getOperatorList();
+  const isDrawn = (item) => page.commonObjs.has(item.fontName) && page.commonObjs.get(item.fontName).isType3Font;
   const words = content.items
-    .filter((item) => item.str.trim() !== "")
+    .filter((item) => item.str.trim() !== "" && !isDrawn(item))
     .map((item) => {
       const [a, b, , , x, y] = item.transform;
       return { text: item.str, size: Math.hypot(a, b), x, y, width: b === 0 ? item.width : 0, length: item.width };

@@ -5,6 +5,7 @@
 #include <random>
 #include <tuple>
 
+#include "page/packed.h"
 #include "page/text/text_support.h"
 
 namespace benchleaf::test {
@@ -79,7 +80,8 @@ std::vector<Line> lines_of(const page::Document& document) {
   std::map<std::tuple<int, page::Length, page::TagId>, Line> lines;
   for (std::size_t number = 0; number < document.pages.size(); ++number) {
     std::vector<std::pair<page::TagId, const page::TextItem*>> items;
-    for (const page::Item& item : document.pages[number].items) {
+    const std::vector<page::Item> placed = page::items_of(document.pages[number]);
+    for (const page::Item& item : placed) {
       const auto* text = std::get_if<page::TextItem>(&item.what);
       if (text != nullptr && text->quarter_turns == 0) items.emplace_back(block_above(document, item.tag), text);
     }

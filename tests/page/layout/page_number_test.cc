@@ -4,6 +4,7 @@
 #include <map>
 
 #include "page/layout/laid_book.h"
+#include "page/packed.h"
 #include "support/catch.h"
 
 using namespace benchleaf;
@@ -38,7 +39,7 @@ model::Blocks places_that_refer() {
 std::map<page::TagId, std::string> link_words(const page::Document& document) {
   std::map<page::TagId, std::string> words;
   for (const page::Page& page : document.pages) {
-    for (const page::Item& item : page.items) {
+    for (const page::Item& item : page::items_of(page)) {
       const auto* text = std::get_if<page::TextItem>(&item.what);
       const bool in_link = item.tag >= 0 && document.tags[static_cast<std::size_t>(item.tag)].role == page::Role::link;
       if (text != nullptr && in_link) words[item.tag] += text->text;

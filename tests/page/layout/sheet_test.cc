@@ -8,6 +8,7 @@
 #include <random>
 
 #include "page/layout/laid_book.h"
+#include "page/packed.h"
 #include "page/sheet/arrange.h"
 #include "page/sheet/set_sheets.h"
 #include "page/text/text_support.h"
@@ -159,7 +160,7 @@ TEST_CASE("a ring beside one row is not crossed by the rule under it") {
   CHECK(rules_of(laid.findings).empty());
   std::vector<Span> rings;
   std::vector<page::Length> rules;
-  for (const page::Item& item : laid.sheets.document.pages.front().items) {
+  for (const page::Item& item : page::items_of(laid.sheets.document.pages.front())) {
     const auto* path = std::get_if<page::PathItem>(&item.what);
     if (path == nullptr || !path->stroke) continue;
     const Span span = span_of(*path);
@@ -203,7 +204,7 @@ TEST_CASE("no type of a chart is below its floor, and keys keep their share") {
   REQUIRE(laid.sheets.fits.size() == 1);
   CHECK(laid.sheets.fits.front().words_pt >= 11.2);
   int keys = 0;
-  for (const page::Item& item : laid.sheets.document.pages.front().items) {
+  for (const page::Item& item : page::items_of(laid.sheets.document.pages.front())) {
     const auto* text = std::get_if<page::TextItem>(&item.what);
     if (text == nullptr || text->text.find_first_not_of(' ') == std::string::npos) continue;
     const double size = static_cast<double>(text->size) / page::kPt;
@@ -302,7 +303,7 @@ TEST_CASE("nothing but the laminator's guides stands within 6 mm of the edge") {
   const page::Page& sheet = laid.sheets.document.pages.front();
   const page::Length clear = page::from_mm(6);
   int seen = 0;
-  for (const page::Item& item : sheet.items) {
+  for (const page::Item& item : page::items_of(sheet)) {
     const auto* text = std::get_if<page::TextItem>(&item.what);
     if (text == nullptr) continue;
     CHECK(text->at.x >= clear);
@@ -318,9 +319,9 @@ TEST_CASE("a matrix tells each verdict in words to a reader that speaks") {
   const LaidSheet laid = lay_sheet(chart({matrix_panel(6, 1)}));
   int never = 0, care = 0, harmless = 0;
   for (const page::Tag& tag : laid.sheets.document.tags) {
-    never += tag.alt == "never";
-    care += tag.alt == "with care";
-    harmless += tag.alt == "no harm";
+    never += tag.more().alt == "never";
+    care += tag.more().alt == "with care";
+    harmless += tag.more().alt == "no harm";
   }
   CHECK(never == 10);
   CHECK(care == 10);
