@@ -286,7 +286,8 @@ TEST_CASE("parts come with a size, what does as well, and where they lie") {
 TEST_CASE("the order of the bench: what is forbidden first, the reset behind the cell, the card last") {
   report::Findings findings;
   const compose::Plan plan = plan_of(real_book().records.watches.at("quillfen-d-001"), nullptr, findings);
-  CHECK(plan.sections.front().id == "never");  // nothing is wanted of this one
+  CHECK(plan.sections.front().id == "never");
+  CHECK(plan.sections.at(1).id == "first-aid");
   CHECK(plan.sections.back().id == "card");
   CHECK(section_of(plan, "closing") != nullptr);
   CHECK(section_of(plan, "disposal") != nullptr);
@@ -330,6 +331,18 @@ TEST_CASE("what was only seen leads to a plan that is safe for all that it may b
     // the alkaline cell came in place of a silver one of its size
     CHECK(need_of(plan, "cell/sr754w") != nullptr);
   }
+  SECTION("a white crust that may be of lithium or not is left alone") {
+    watch.crust = model::Watch::Crust{"white", "all over"};
+    const compose::Plan plan = plan_of(watch, nullptr, findings);
+    const auto clears = [](const auto& job) {
+      return job.procedure.find("leak") != std::string::npos || job.procedure.find("crust") != std::string::npos;
+    };
+    CHECK(std::none_of(plan.jobs.begin(), plan.jobs.end(), clears));
+    CHECK(words_of(plan).find("may be of lithium") != std::string::npos);
+    // no lithium cell on record is so small
+    watch.cell_size = model::Watch::CellSize{std::get<base::Quantity>(base::parse_quantity("7.9 mm")), {}};
+    CHECK(words_of(plan_of(watch, nullptr, findings)).find("may be of lithium") == std::string::npos);
+  }
   SECTION("a size without a number leads to cells of that size and system") {
     watch.cell_size = model::Watch::CellSize{std::get<base::Quantity>(base::parse_quantity("7.9 mm")),
                                              std::get<base::Quantity>(base::parse_quantity("3.6 mm"))};
@@ -352,7 +365,8 @@ TEST_CASE("what was only seen leads to a plan that is safe for all that it may b
     watch.old_gasket = {std::get<base::Quantity>(base::parse_quantity("27.9 mm")),
                         std::get<base::Quantity>(base::parse_quantity("0.7 mm"))};
     const compose::Plan plan = plan_of(watch, nullptr, findings);
-    CHECK(need_of(plan, "gasket/round-0-7") == nullptr);
+    REQUIRE(need_of(plan, "gasket/round-0-7") != nullptr);  // both sizes, and the seat chooses
+    CHECK(need_of(plan, "gasket/round-0-7")->size.empty());
     REQUIRE(section_of(plan, "gasket") != nullptr);
     CHECK(words_of(plan).find("its inside is no measure of the seat") != std::string::npos);
   }

@@ -97,6 +97,11 @@ std::vector<std::string> for_others(const Planner& planner) {
   if (planner.watch.lume == "some" || has(planner.watch.inside, "part/luminous-paint"))
     list.emplace_back(
         "Luminous paint that nobody knows is left alone: no scraping, no sanding, no blowing; ask the office for radiation.");
+  if (planner.may_bear_no_water())
+    list.emplace_back(
+        "The crust may be of lithium, which bears no water, or of another cell, which is lifted damp. Gloves, window open, the "
+        "cell "
+        "into a bag, the back laid on; ask before anything wet or dry touches it.");
   list.emplace_back("A pressure test is for somebody with the machine. Without one nothing is said about water.");
   for (const std::string& symptom : planner.watch.symptoms) {
     const auto found = planner.desk.records.symptoms.find(Planner::id_of(symptom));
@@ -127,6 +132,29 @@ void add_never(Planner& planner) {
   section.close();
 }
 
+/// What to do at once where the work of this watch can hurt somebody badly; each harm once.
+void add_first_aid(Planner& planner) {
+  using Word = model::Message::Word;
+  std::vector<std::string> cautions;
+  for (const PlanJob& job : planner.plan.jobs) {
+    if (!job.held.empty()) continue;
+    for (const std::string& caution : job.bound.cautions) add_once(cautions, caution);
+    for (const auto& step : job.bound.steps) add_once(cautions, step.caution);
+  }
+  SectionMaker section(planner, "first-aid", "If it happens");
+  for (const std::string& reference : cautions) {
+    const auto found = planner.desk.records.cautions.find(Planner::id_of(reference));
+    if (found == planner.desk.records.cautions.end() || found->second.first_aid.empty()) continue;
+    if (found->second.word != Word::danger && found->second.word != Word::warning) continue;
+    Line line = planner.line();
+    section.words(line.say(found->second.hazard + " ", model::Style::bold).say(found->second.first_aid));
+  }
+  if (section.empty()) return;
+  Line numbers = planner.line();
+  section.tick(numbers.say("Emergency ", model::Style::bold).blank(26).say(" Poison centre ", model::Style::bold).blank(26));
+  section.close();
+}
+
 void add_check_list(Planner& planner) {
   SectionMaker section(planner, "checks", "Find out first");
   for (const PlanCheck& check : planner.plan.checks) {
@@ -141,6 +169,9 @@ void add_first_looks(Planner& planner) {
   section.tick("Photograph front, back, both sides and the strap ends, with the buttons as they stand.");
   section.tick(
       "Back off: photograph cell, strap, insulator and gasket. Sketch every spring with the way it stands and what it touches.");
+  Line buttons = planner.line();
+  section.tick(
+      buttons.say("Press each button once and write down what it does: 1 ").blank(24).say(" 2 ").blank(24).say(" 3 ").blank(24));
   section.tick(
       "Write down which face of the cell looks up, where the insulator lies, and over what the notch of the back stands.");
   Line count = planner.line();
@@ -243,7 +274,10 @@ void add_groove(Planner& planner, SectionMaker& section) {
     }
     return section.words(groove.say("."));
   }
-  groove.say("The groove: press soft putty into it, close the back, open it, measure the putty. Depth ").blank(18).say(" mm.");
+  groove.say(
+      "With the back off and the old gasket out, the groove: press soft putty into it, press the back home, lift it, measure the "
+      "putty. Depth ");
+  groove.blank(18).say(" mm.");
   if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
   section.tick(groove);
 }
@@ -254,7 +288,7 @@ void add_by_old_gasket(Planner& planner) {
   SectionMaker section(planner, "gasket", "Gasket of the back");
   Line size = planner.line();
   size.say(sentence_case(planner.desk.name(planner.series())) + ", by the inside of the old one: ");
-  section.words(planner.say_fact(size, "gasket-fit.size").say(". It is set, and its inside is no measure of the seat."));
+  section.words(planner.say_fact(size, "gasket-fit.size").say(". The old one is set: its inside is no measure of the seat."));
   section.close();
 }
 
@@ -278,12 +312,11 @@ void add_gasket(Planner& planner) {
   section.close();
 }
 
-/// What the owner asked for, beside what was found.
+/// What was found, and what the owner asked for.
 void add_wanted(Planner& planner) {
-  if (planner.watch.wants.empty()) return;
-  SectionMaker section(planner, "wanted", "What is wanted");
+  SectionMaker section(planner, "wanted", "What is known of it");
   Line wants = planner.line();
-  section.words(wants.say("The owner: ", model::Style::bold).say(planner.watch.wants));
+  if (!planner.watch.wants.empty()) section.words(wants.say("The owner: ", model::Style::bold).say(planner.watch.wants));
   Line found = planner.line();
   if (!planner.watch.found.empty()) section.words(found.say("Found: ", model::Style::bold).say(planner.watch.found));
   section.close();
@@ -292,8 +325,9 @@ void add_wanted(Planner& planner) {
 }  // namespace
 
 void Planner::add_front_sections() {
-  add_wanted(*this);
   add_never(*this);
+  add_first_aid(*this);
+  add_wanted(*this);
   add_check_list(*this);
   add_first_looks(*this);
   add_parts(*this);

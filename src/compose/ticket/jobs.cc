@@ -209,15 +209,19 @@ class UsualJobs {
 
   void open_back() {
     if (planner_.watch.back == "snap") add("open-a-snap-back");
-    if (is_screwed()) add("open-a-screwed-back");
+    if (planner_.watch.back == "screwed") add("open-a-screwed-back");
+    if (planner_.watch.back == "four-screws") add("open-a-four-screw-back");
   }
 
   void close_back() {
     if (planner_.watch.back == "snap") add("close-a-snap-back");
-    if (is_screwed()) add("close-a-screwed-back");
+    if (planner_.watch.back == "screwed") add("close-a-screwed-back");
+    if (planner_.watch.back == "four-screws") add("close-a-four-screw-back");
   }
 
+  /// What may be of lithium or not is left alone: one bears no water, the other is lifted damp.
   void clear_leaks() {
+    if (planner_.may_bear_no_water()) return;
     for (const std::string& residue : planner_.residues()) add_clearing(planner_, residue, jobs_);
   }
 
@@ -226,7 +230,7 @@ class UsualJobs {
     const bool mercury = std::any_of(found.begin(), found.end(), [&](const std::string& cell) {
       return planner_.desk.cell(cell) != nullptr && planner_.desk.cell(cell)->system == "mercuric-oxide";
     });
-    if (found.empty() && planner_.module() == nullptr) add("name-a-worn-cell");
+    if (found.empty() && planner_.module() == nullptr && !planner_.watch.cell_size) add("name-a-worn-cell");
     add(mercury ? "replace-a-mercury-cell" : "change-the-cell");
     if (holds(planner_.watch.symptoms, "symptom/blank-display")) add("wake-a-blank-display");
     add("measure-consumption");
@@ -257,8 +261,6 @@ class UsualJobs {
   std::vector<model::Watch::Job> take() { return std::move(jobs_); }
 
  private:
-  bool is_screwed() const { return planner_.watch.back == "screwed" || planner_.watch.back == "four-screws"; }
-
   const Planner& planner_;
   std::vector<model::Watch::Job> jobs_;
 };
@@ -271,9 +273,9 @@ std::vector<model::Watch::Job> jobs_of(const Planner& planner) {
   usual.add("look-before-you-touch");
   usual.open_back();
   usual.clear_leaks();
-  usual.change_cells();
-  usual.look_after_crystal();
+  usual.look_after_crystal();  // before a new cell lies under water and dust
   usual.clean_case();
+  usual.change_cells();
   usual.seal();
   usual.add("check-before-closing");
   usual.close_back();

@@ -82,14 +82,41 @@ void add_cells(Planner& planner) {
   for (const std::string& cell : module->cells) add_cell(planner, cell, each);
 }
 
+/// Whether the drawer holds a size of a series, and all of it too old.
+bool is_past_in_drawer(const Planner& planner, const std::string& series, const std::string& size) {
+  if (planner.drawer == nullptr) return false;
+  bool any = false;
+  for (const model::Stock::Item& item : planner.drawer->items) {
+    if (item.item != series || item.count == 0 || !item.size || base::printed(*item.size) != size) continue;
+    if (!is_past(planner, item)) return false;
+    any = true;
+  }
+  return any;
+}
+
 void add_gasket(Planner& planner) {
   if (planner.gasket_sizes.empty()) return;
   PlanNeed need;
   need.record = planner.series();
   need.size = planner.gasket_sizes.front();
   need.words = planner.desk.name(need.record) + ", inside " + need.size;
-  for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i)
-    need.instead.push_back("inside " + planner.gasket_sizes[i] + ", within the band, further from the best");
+  for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i) {
+    const std::string& size = planner.gasket_sizes[i];
+    const bool past = is_past_in_drawer(planner, need.record, size);
+    need.instead.push_back("inside " + size +
+                           (past ? ", to order: the one in the drawer is past its shelf life and goes to the waste"
+                                 : ", within the band, further from the best"));
+  }
+  planner.plan.needs.push_back(std::move(need));
+}
+
+/// Without a seat the old gasket tells what to have at hand, and the seat then chooses.
+void add_gasket_by_old_one(Planner& planner) {
+  const model::Fact* size = planner.fact("gasket-fit.size");
+  if (!planner.gasket_sizes.empty() || size == nullptr) return;
+  PlanNeed need;
+  need.record = planner.series();
+  need.words = planner.desk.name(need.record) + ", inside " + size->printed;
   planner.plan.needs.push_back(std::move(need));
 }
 
@@ -164,6 +191,7 @@ void look_into_drawer(Planner& planner) {
 void Planner::add_needs() {
   add_cells(*this);
   add_gasket(*this);
+  add_gasket_by_old_one(*this);
   add_new_crystal(*this);
   add_papers(*this);
   add_bench(*this);

@@ -37,6 +37,8 @@ struct Planner {
   const model::Crystal* crystal() const;
   /// Where the record is not known, by what was seen: those that it may be, or empty.
   std::vector<std::string> residues() const;  ///< `residue/ID`
+  /// Whether a crust that is known by its colour alone may be of lithium, which bears no water, or of a cell whose leak needs it.
+  bool may_bear_no_water() const;
   std::string crystal_material() const;       ///< `material/acrylic`
   std::string series() const;                 ///< `gasket/round-0-7`
   const std::string& display() const;         ///< lcd, led, hands

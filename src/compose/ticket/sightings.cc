@@ -13,10 +13,24 @@ bool holds(const std::vector<std::string>& list, const std::string& word) {
   return std::find(list.begin(), list.end(), word) != list.end();
 }
 
-/// Whether a cell that was found may have left the residue; without a cell each may.
+/// Whether a cell on record of one of these systems may be the one that was measured: an old one has swollen by up to this much.
+bool has_size_of(const Planner& planner, const std::vector<std::string>& systems) {
+  constexpr double kSwollenMm = 0.5;
+  const auto& size = planner.watch.cell_size;
+  const auto across = size && size->diameter ? size->diameter->value_in(base::Unit::millimetre) : std::nullopt;
+  if (!across) return true;
+  return std::any_of(planner.desk.records.cells.begin(), planner.desk.records.cells.end(), [&](const auto& one) {
+    const auto& diameter = one.second.size.diameter;
+    const auto mm = diameter ? diameter->value_in(base::Unit::millimetre) : std::nullopt;
+    return mm && holds(systems, one.second.system) && *across - *mm > -kSwollenMm && *across - *mm < kSwollenMm;
+  });
+}
+
+/// Whether a cell that was found or measured may have left the residue; without a cell each may.
 bool may_come_from(const Planner& planner, const model::Residue& residue) {
   const auto& cells = planner.watch.cells_found;
-  if (residue.left_by.empty() || cells.empty()) return true;
+  if (residue.left_by.empty()) return true;
+  if (cells.empty()) return has_size_of(planner, residue.left_by);
   return std::any_of(cells.begin(), cells.end(), [&](const std::string& cell) {
     return planner.desk.cell(cell) == nullptr || holds(residue.left_by, planner.desk.cell(cell)->system);
   });
@@ -38,6 +52,16 @@ std::vector<std::string> Planner::residues() const {
     if (holds(residue.colours, watch.crust->colour) && may_come_from(*this, residue)) may_be.push_back(residue.reference());
   }
   return may_be;
+}
+
+bool Planner::may_bear_no_water() const {
+  if (!watch.residues.empty()) return false;
+  const std::vector<std::string> all = residues();
+  const auto is_lithium = [this](const std::string& residue) {
+    const auto found = desk.records.residues.find(id_of(residue));
+    return found != desk.records.residues.end() && holds(found->second.left_by, "lithium-manganese");
+  };
+  return std::any_of(all.begin(), all.end(), is_lithium) && !std::all_of(all.begin(), all.end(), is_lithium);
 }
 
 std::string Planner::crystal_material() const {

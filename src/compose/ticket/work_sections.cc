@@ -43,6 +43,26 @@ model::Runs step_runs(const Planner& planner, const Step& step) {
   return line.take();
 }
 
+/// What this module draws when it is healthy, and room for what was measured.
+void add_measured(Planner& planner, SectionMaker& section) {
+  const model::Module* module = planner.module();
+  Line current = planner.line();
+  current.say("Current ").blank(18).say(" \u00B5A");
+  if (module != nullptr && !module->healthy.empty()) current.say("; healthy is " + module->healthy);
+  const bool lamp = module != nullptr && module->lamp != "none";
+  if (planner.fact("cell-life.mean-current") != nullptr)
+    planner
+        .say_fact(current.say(lamp ? " In the mean of a day, lamp and all, " : " In the mean of a day "),
+                  "cell-life.mean-current")
+        .say(".");
+  section.tick(current);
+  Line voltage = planner.line();
+  voltage.say("In its place: ").blank(18).say(" V");
+  const int cells = module != nullptr ? module->cell_count : planner.watch.cell_count;
+  for (int i = 1; i < cells; ++i) voltage.say(", the next ").blank(18).say(" V");
+  section.tick(voltage);
+}
+
 void add_job(Planner& planner, const PlanJob& job, int number) {
   SectionMaker section(planner, "job-" + std::to_string(number), std::to_string(number) + "  " + job.bound.title);
   if (!job.bound.before.empty()) {
@@ -50,13 +70,20 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
     section.words(line.say("Before: ", model::Style::bold).say(listed(job.bound.before, "; ") + "."));
   }
   for (const std::string& caution : job.bound.cautions) section.caution(caution);
+  bool reset = !changes_cell(job);
   for (const Step& step : job.bound.steps) {
-    if (!step.caution.empty())
+    const bool resets = std::find(step.tools.begin(), step.tools.end(), "tool/reset-wire") != step.tools.end();
+    if (!step.caution.empty()) {
       section.caution(step.caution);
-    else
+    } else if (resets && !reset) {
+      add_reset(planner, section);  // this module's own, in place of the general one
+      reset = true;
+    } else {
       section.step(step_runs(planner, step));
+    }
   }
-  if (changes_cell(job)) add_reset(planner, section);
+  if (!reset) add_reset(planner, section);
+  if (job.procedure == "procedure/measure-consumption") add_measured(planner, section);
   if (!job.bound.stop.empty()) {
     Line line = planner.line();
     section.words(line.say("Stop if: ", model::Style::bold).say(listed(job.bound.stop, ". Or: ") + "."));
@@ -77,14 +104,14 @@ void add_closing(Planner& planner) {
   section.tick("Each button ten times: ten presses, ten returns.");
   if (module == nullptr) section.tick("The lamp, if it has one, last of all: the display holds.");
   if (module != nullptr && module->lamp != "none") section.tick("The lamp last, with the cell that stays in: the figures hold.");
-  Line current = planner.line();
-  current.say("Current ").blank(18).say(" \u00B5A");
-  if (module != nullptr && !module->healthy.empty()) current.say("; healthy is " + module->healthy);
-  if (planner.fact("cell-life.mean-current") != nullptr)
-    planner.say_fact(current.say(" In the mean of a day, lamp and all, "), "cell-life.mean-current").say(".");
-  section.tick(current);
-  Line voltage = planner.line();
-  section.tick(voltage.say("Cell in its place ").blank(18).say(" V."));
+  const auto& jobs = planner.plan.jobs;
+  const bool measured = std::any_of(jobs.begin(), jobs.end(), [](const PlanJob& job) {
+    return job.held.empty() && job.procedure == "procedure/measure-consumption";
+  });
+  if (measured)
+    section.tick("Current and voltage stand on this sheet, and are healthy.");
+  else
+    add_measured(planner, section);
   Line rate = planner.line();
   section.tick(
       rate.say("Rate: set at ").blank(22).say(", after a day ").blank(14).say(" s. Half a second a day and less is good."));
@@ -145,7 +172,8 @@ void add_card(Planner& planner) {
     Line line = planner.line();
     section.tick(line.say("Cell fitted: ", model::Style::bold).say(std::to_string(need.count) + " \u00D7 " + need.words + "."));
   }
-  if (planner.module() == nullptr) {
+  const auto is_cell = [&planner](const PlanNeed& need) { return planner.desk.cell(need.record) != nullptr; };
+  if (std::none_of(planner.plan.needs.begin(), planner.plan.needs.end(), is_cell)) {
     Line line = planner.line();
     section.tick(line.say("Cell fitted: ", model::Style::bold).blank(24).say(" system ").blank(20));
   }
