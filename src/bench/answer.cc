@@ -43,7 +43,10 @@ Output& Answer::put(std::string_view name, const Amount& amount, base::Unit unit
   if (!amount.has_ends) return output;
   output.low = base::tidy(amount.low);
   output.high = base::tidy(amount.high);
-  output.printed += " (" + base::printed_range(figure(*rule, *output.low), figure(*rule, *output.high), unit) + ")";
+  const std::string low = figure(*rule, *output.low);
+  const std::string high = figure(*rule, *output.high);
+  const bool say_ends = low != high || low != figure(*rule, *output.value);  // `20 (20 to 20)` says nothing
+  if (say_ends) output.printed += " (" + base::printed_range(low, high, unit) + ")";
   return output;
 }
 
