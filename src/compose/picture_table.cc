@@ -9,7 +9,7 @@
 
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
-#include "compose/ticket/intake_pictures.h"
+#include "compose/measure_pictures.h"
 
 namespace benchleaf::compose {
 
