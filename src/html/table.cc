@@ -73,7 +73,9 @@ class TableSetter {
     Element frame("div");
     frame.in_class("table-frame");
     if (!folds_) frame.set("role", "group").refer("aria-labelledby", caption_id).set("tabindex", "0");
-    return frame.add(element);
+    Markup out = frame.add(element);
+    if (shows_true_size()) out += true_size_bar();
+    return out;
   }
 
  private:
@@ -126,6 +128,13 @@ class TableSetter {
     element.add(set_runs(aligned ? uses_.at(i).decimals.padded(cell.runs) : cell.runs, setting_));
     if (cell.drawing) element.add(picture(*cell.drawing));
     return element;
+  }
+
+  bool shows_true_size() const {
+    return std::any_of(table_.rows.begin(), table_.rows.end(), [](const TableRow& row) {
+      return std::any_of(row.cells.begin(), row.cells.end(),
+                         [](const TableCell& cell) { return cell.drawing && cell.drawing->true_size; });
+    });
   }
 
   bool is_sign_column(std::size_t i) const { return !table_.rows.empty() && uses_.at(i).signs_only; }
