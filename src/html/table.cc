@@ -130,6 +130,11 @@ class TableSetter {
     return element;
   }
 
+  /// Beside words a picture may go where the screen is narrow; with no word beside it, it is what the table is for.
+  bool pictures_alone() const {
+    return std::all_of(uses_.begin(), uses_.end(), [](const ColumnUse& use) { return use.drawings_only; });
+  }
+
   bool shows_true_size() const {
     return std::any_of(table_.rows.begin(), table_.rows.end(), [](const TableRow& row) {
       return std::any_of(row.cells.begin(), row.cells.end(),
@@ -156,7 +161,7 @@ class TableSetter {
     if (table_.rows.empty()) return;
     if (use.signs_only)
       cell.in_class("signs");
-    else if (use.drawings_only)
+    else if (use.drawings_only && !pictures_alone())
       cell.in_class("pictures");
     else if (use.verdicts)
       cell.in_class("verdicts");
