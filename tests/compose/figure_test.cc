@@ -1,6 +1,7 @@
 // Pictures drawn from facts: what is measured on them is what the facts and a reckoning of the test's own say.
 #include <cmath>
 #include <functional>
+#include <map>
 #include <numbers>
 #include <set>
 #include <string>
@@ -153,6 +154,30 @@ TEST_CASE("the gasket in its groove keeps its rubber and has the squeeze that is
   CHECK(value_of(id + "squeeze") == Approx(100 * (1 - rubber[2].height() / rubber[1].height())));
   CHECK(value_of(id + "fill") == Approx(100 * squeezed_area / (groove[0].width() * groove[0].height())));
   CHECK(value_of(id + "stretch") == Approx(100 * (28 - 27.5) / 27.5));
+}
+
+TEST_CASE("a bar of volts lies between end and nominal voltage on the scale under it", "[compose]") {
+  // Nominal and end voltages of IEC 60086 systems as encyclopaedia pages print them: S 1.55 and 1.2, L 1.5 and 1.0, C 3 and 2.
+  const std::vector<std::pair<double, double>> volts = {{1.2, 1.55}, {1.0, 1.5}, {2.0, 3.0}};
+  const auto drawings = drawings_of("drawn-voltages");
+  REQUIRE(drawings.size() == 1);
+  const auto bars = boxes_of(*drawings[0], [](const model::PathShape& path) { return path.fill == model::Ink::light_fill; });
+  REQUIRE(bars.size() == volts.size());
+  // The scale is read as a reader does: by the places of its figures.
+  std::map<std::string, double> place;
+  for (const auto* text : words_of(*drawings[0])) {
+    if (text->anchor == model::TextShape::Anchor::middle) place[text->text] = text->at.x;
+  }
+  REQUIRE(place.count("0\u2009V") == 1);
+  const double nought = place["0\u2009V"];
+  const double volt = place["1\u2009V"] - nought;
+  CHECK(place["3\u2009V"] - nought == Approx(3 * volt));
+  for (std::size_t i = 0; i < volts.size(); ++i) {
+    INFO(i);
+    CHECK((bars[i].left - nought) / volt == Approx(volts[i].first));
+    CHECK((bars[i].right - nought) / volt == Approx(volts[i].second));
+  }
+  CHECK(drawings[0]->alt.find("no curves") != std::string::npos);
 }
 
 TEST_CASE("a picture that lacks what it is drawn from is a finding", "[compose]") {

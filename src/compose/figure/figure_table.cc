@@ -38,6 +38,16 @@ std::optional<model::Table> nest_table(const Desk& desk, const model::DerivedReq
   return table;
 }
 
+std::optional<model::Table> alone(const std::string& name, const std::string& words, const std::optional<Figure>& figure) {
+  if (!figure) return std::nullopt;
+  model::Table table;
+  table.name = "drawn-" + name;
+  table.caption = caption(words, figure->sign);
+  table.columns = {column("to scale")};
+  table.rows.push_back({{{{}, figure->drawing}}, {}});
+  return table;
+}
+
 std::optional<Figure> drawn(const Asked& asked, const std::string& how) {
   if (how == "depth-profile") return depth_profile(asked);
   if (how == "gasket-groove") return gasket_groove(asked);
@@ -61,16 +71,13 @@ std::optional<model::Table> figure_table(const Desk& desk, const model::Page& pa
   const std::string words = word_of(request, "words");
   if (words.empty()) return std::nullopt;
   if (word_of(request, "show") == "nest") return nest_table(desk, request);
+  if (word_of(request, "show") == "voltages") {
+    const model::Node* rows = request.body.find("rows");
+    return rows == nullptr ? std::nullopt : alone("voltages", words, voltage_bands(desk, *rows));
+  }
   const auto answers = derive::read_page_answers(request.body);
   if (!answers) return std::nullopt;
-  const auto figure = drawn({desk, page, *answers}, word_of(request, "drawn"));
-  if (!figure) return std::nullopt;
-  model::Table table;
-  table.name = "drawn-" + answers->name;
-  table.caption = caption(words, figure->sign);
-  table.columns = {column("to scale")};
-  table.rows.push_back({{{{}, figure->drawing}}, {}});
-  return table;
+  return alone(answers->name, words, drawn({desk, page, *answers}, word_of(request, "drawn")));
 }
 
 }  // namespace benchleaf::compose

@@ -13,6 +13,9 @@ namespace benchleaf::compose {
 ///     show: nest                      # circles at true size to lay a gasket on
 ///     words: Lay it on dry
 ///     series: round-0-7
+///     show: voltages                  # bars from end to nominal voltage of systems of cells
+///     words: From new to spent
+///     rows: [{ system: S, course: stays flat }]
 /// or draws what a calculator answers in place of the table of answers:
 ///     show: reckoned                  # name, calculator, rows and columns as ever
 ///     drawn: depth-profile            # or gasket-groove

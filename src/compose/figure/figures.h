@@ -40,6 +40,11 @@ std::optional<Figure> depth_profile(const Asked& asked);
 /// reckoned. Millimetres; nothing where an answer is missing.
 std::optional<Figure> gasket_groove(const Asked& asked);
 
+/// A bar from end to nominal voltage for each row `{ system: S, course: stays flat }`, by the letters of the table
+/// cell-systems, on one scale of volts from 0. It says nothing of what lies between, but by the words of `course`. Nothing
+/// where a row names no system or the table states no end.
+std::optional<Figure> voltage_bands(const Desk& desk, const model::Node& rows);
+
 /// Circles for each whole millimetre of inside that a series is sold in, at true size, shared out among as many nests as
 /// keep a figure readable between two circles; the smallest circle of each is a millimetre wider than that of the last.
 std::vector<std::shared_ptr<const model::Drawing>> nests_of(const model::Gasket& series);
