@@ -2,6 +2,7 @@
 #include <optional>
 
 #include "compose/entry_maker.h"
+#include "compose/figure/figure_table.h"
 #include "compose/picture_table.h"
 #include "compose/prose.h"
 #include "compose/reckoned_table.h"
@@ -77,6 +78,7 @@ std::optional<model::Block> made_block(const Desk& desk, const model::Page& page
   if (show == "pictures") {
     if (auto table = picture_table(request)) return model::Block{std::move(*table)};
   }
+  if (auto table = figure_table(desk, page, request)) return model::Block{std::move(*table)};
   if (auto table = reckoned_table(desk, page, request)) return model::Block{std::move(*table)};
   if (show == "message") {
     const std::string name = word_of(request, "record");
@@ -97,8 +99,9 @@ model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const mo
       report::Rule::compose_request, request.span,
       "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
       "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder`, `show: trust-signs`, "
-      "`show: pictures` with `rows` of `picture` and `words`, or `show: reckoned` with `name`, `calculator`, `rows` and "
-      "`columns` that `benchleaf reckon` answers");
+      "`show: pictures` with `rows` of `picture` and `words`, `show: nest` with `series` and `words`, "
+      "`show: voltages` with `rows` of `system` and `course` and `words`, or `show: reckoned` with "
+      "`name`, `calculator`, `rows` and `columns` that `benchleaf reckon` answers, drawn if it says `drawn` and `words`");
   return {};
 }
 

@@ -6,6 +6,7 @@
 
 #include "bench/print_rule.h"
 #include "compose/entry_maker.h"
+#include "compose/figure/figure_table.h"
 #include "derive/page_answers.h"
 
 namespace benchleaf::compose {
@@ -57,6 +58,7 @@ std::optional<model::Table> table_of(const Desk& desk, const model::Page& page, 
 }  // namespace
 
 std::optional<model::Table> reckoned_table(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
+  if (is_drawn(request)) return std::nullopt;
   const auto asked = derive::read_page_answers(request.body);
   return asked ? table_of(desk, page, *asked) : std::nullopt;
 }

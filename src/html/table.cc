@@ -73,7 +73,9 @@ class TableSetter {
     Element frame("div");
     frame.in_class("table-frame");
     if (!folds_) frame.set("role", "group").refer("aria-labelledby", caption_id).set("tabindex", "0");
-    return frame.add(element);
+    Markup out = frame.add(element);
+    if (shows_true_size()) out += true_size_bar();
+    return out;
   }
 
  private:
@@ -128,6 +130,18 @@ class TableSetter {
     return element;
   }
 
+  /// Beside words a picture may go where the screen is narrow; with no word beside it, it is what the table is for.
+  bool pictures_alone() const {
+    return std::all_of(uses_.begin(), uses_.end(), [](const ColumnUse& use) { return use.drawings_only; });
+  }
+
+  bool shows_true_size() const {
+    return std::any_of(table_.rows.begin(), table_.rows.end(), [](const TableRow& row) {
+      return std::any_of(row.cells.begin(), row.cells.end(),
+                         [](const TableCell& cell) { return cell.drawing && cell.drawing->true_size; });
+    });
+  }
+
   bool is_sign_column(std::size_t i) const { return !table_.rows.empty() && uses_.at(i).signs_only; }
 
   /// In a folded row the key, a verdict, a sign and prose speak for themselves; a figure needs its head.
@@ -147,7 +161,7 @@ class TableSetter {
     if (table_.rows.empty()) return;
     if (use.signs_only)
       cell.in_class("signs");
-    else if (use.drawings_only)
+    else if (use.drawings_only && !pictures_alone())
       cell.in_class("pictures");
     else if (use.verdicts)
       cell.in_class("verdicts");

@@ -382,8 +382,8 @@ class TableSetter {
   Strip drawing_line(const SetCell& cell, std::size_t column) {
     Strip strip;
     strip.true_size = cell.drawing->true_size;
-    const double scale =
-        std::min(1.0, static_cast<double>(grid_.width[column]) / static_cast<double>(from_mm(cell.drawing->width_mm)));
+    const double wide = static_cast<double>(from_mm(cell.drawing->width_mm));
+    const double scale = cell.drawing->true_size ? 1.0 : std::min(1.0, static_cast<double>(grid_.width[column]) / wide);
     strip.height = from_mm(cell.drawing->height_mm * scale);
     strip.items = place_drawing(setting_, *cell.drawing, scale, setting_.add_figure(cell.tag, cell.drawing->alt));
     return strip;

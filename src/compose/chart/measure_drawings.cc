@@ -18,11 +18,10 @@ using model::Mm;
 
 constexpr double kLine = 0.2;
 constexpr double kRoom = 0.6;
-/// 14 pt, a look-up key; its figures are 0.71 of it high.
-constexpr double kKeyMm = 14 * 25.4 / 72;
+/// How high figures are, as a share of the type.
 constexpr double kFigure = 0.71;
-/// Middle of a figure below the circle that it names.
-constexpr double kFigureDown = 2.6;
+/// Between a circle and the figure that it names, as a share of the type.
+constexpr double kUnderCircle = 0.17;
 /// 11.2 pt, as words.
 constexpr double kWordMm = 11.2 * 25.4 / 72;
 
@@ -66,7 +65,7 @@ void add_inches(Drawing& drawing) {
 
 }  // namespace
 
-std::shared_ptr<const Drawing> nest(const std::vector<int>& diameters_mm) {
+std::shared_ptr<const Drawing> nest(const std::vector<int>& diameters_mm, double key_mm) {
   if (diameters_mm.empty()) return nullptr;
   Drawing drawing;
   drawing.true_size = true;
@@ -75,7 +74,7 @@ std::shared_ptr<const Drawing> nest(const std::vector<int>& diameters_mm) {
   for (const int diameter : diameters_mm) add(drawing, model::circle(centre, diameter / 2.0), Ink::ink, Ink::none, kLine);
   for (const int diameter : diameters_mm) {
     const std::string words = std::to_string(diameter);
-    write(drawing, {centre.x, centre.y - diameter / 2.0 + kFigureDown + kKeyMm * kFigure / 2}, words, kKeyMm, true);
+    write(drawing, {centre.x, centre.y - diameter / 2.0 + key_mm * (kUnderCircle + kFigure)}, words, key_mm, true);
     drawing.alt += (drawing.alt.empty() ? "Circles at true size: " : ", ") + words;
   }
   drawing.alt += " mm across.";

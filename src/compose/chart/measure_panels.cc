@@ -14,6 +14,8 @@ namespace {
 
 /// Circles of one nest lie so far apart that a figure stands between them and touches neither, in millimetres of diameter.
 constexpr int kNestStep = 12;
+/// 14 pt, a look-up key.
+constexpr double kNestKeyMm = 14 * 25.4 / 72;
 
 /// Whole millimetres of inside diameter that the series span.
 std::pair<int, int> span_of(const std::vector<const model::Gasket*>& series) {
@@ -50,7 +52,7 @@ PanelBlocks gasket_nest(const Desk& desk, const Wanted& wanted) {
   for (int first = least; first < least + kNestStep && first <= most; ++first) {
     std::vector<int> diameters;
     for (int diameter = first; diameter <= most; diameter += kNestStep) diameters.push_back(diameter);
-    row.pictures.push_back({nest(diameters), {}});
+    row.pictures.push_back({nest(diameters, kNestKeyMm), {}});
   }
   return {std::move(row)};
 }
