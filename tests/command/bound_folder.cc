@@ -61,6 +61,7 @@ Workshop::Workshop() {
   chmod(path().c_str(), 0755);
   fs::copy_file(BENCHLEAF_PROGRAM, path() / "benchleaf");
   std::ofstream(path() / "bench.js") << "// stands for the calculators\n";
+  std::ofstream(path() / "ticket.js") << "// stands for the ticket's form\n";
   fs::copy("schema", path() / "schema", fs::copy_options::recursive);
   fs::copy("tests/cases/clean/content", path() / "content", fs::copy_options::recursive);
   set_edition("1");

@@ -292,7 +292,7 @@ TEST_CASE("the order of the bench: what is forbidden first, the reset behind the
   CHECK(section_of(plan, "closing") != nullptr);
   CHECK(section_of(plan, "disposal") != nullptr);
   const auto words = words_of(plan);
-  const auto cell = words.find("hook the strap in");
+  const auto cell = words.find("hook the cell strap in");
   const auto reset = words.find("Reset after the cell. Pad with a ring beside the cell");
   REQUIRE(cell != std::string::npos);
   CHECK(reset != std::string::npos);

@@ -95,7 +95,10 @@ std::optional<std::string> better_source(const std::string& text, Draw& draw) {
 
 /// `1.2 to 1.8 V` to `1.26 to 1.74 V`: a tenth off at each end.
 std::optional<std::string> narrow(const std::string& text, Draw&) {
-  if (text.find("/substance.schema.json") != std::string::npos) return std::nullopt;  // its ranges are those of the table
+  // the ranges of a substance are those of the table, a watch's measures lie in those of its crystal
+  for (const char* kind : {"/substance.schema.json", "/crystal.schema.json"}) {
+    if (text.find(kind) != std::string::npos) return std::nullopt;
+  }
   static const std::regex kRange(": ([0-9]+[.]?[0-9]*) to ([0-9]+[.]?[0-9]*) (V|µA|mm|%|s|min)");
   std::smatch found;
   if (!std::regex_search(text, found, kRange)) return std::nullopt;

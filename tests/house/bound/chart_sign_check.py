@@ -10,6 +10,7 @@ with one caution of each, since no caution of the content itself says DANGER. Wo
 
 import itertools
 import pathlib
+import re
 import shutil
 import sys
 import tempfile
@@ -31,6 +32,8 @@ WORD_CONTRAST = 4.5
 TRUSTS = ("standard", "handbook", "open data set", "trade practice", "recalled", "invented")
 MARKS = ("never", "with care", "no harm")
 WORDS = ("DANGER", "WARNING", "CAUTION", "NOTICE")
+SIGN = re.compile(r'<word xMin="([^"]*)" yMin="([^"]*)" xMax="([^"]*)" yMax="([^"]*)">\(([^)]*)\)</word>')
+WIDEST_SIGN = 9  # pt: the same words as text are wider
 BEFORE_WORD_MM = 8  # the triangle, or the ground alone
 FEWEST = {"trust signs": 9, "families of signs": 3, "marks": 3, "signal words": 4}
 
@@ -50,8 +53,17 @@ def first_of_each(pdf, name_of):
     return found
 
 
-def trust_of(alt):
-    return alt if alt.removesuffix(", worked out") in TRUSTS else None
+def trust_signs(pdf):
+    """{name: (pdf, page, box)}: letters of a font of signs, which a reader gets as their words in brackets."""
+    found = {}
+    text = tools.output("pdftotext", "-bbox", pdf, "-").decode()
+    for page, part in enumerate(text.split("<page ")[1:], 1):
+        for left, top, right, bottom, name in SIGN.findall(part):
+            left, top, right, bottom = (float(end) for end in (left, top, right, bottom))
+            if name.removesuffix(", worked out") in TRUSTS and right - left < WIDEST_SIGN:
+                tall = bottom - top  # of the font's box; the sign stands in its middle
+                found.setdefault(name, (pdf, page, (left, top + 0.2 * tall, right, bottom - 0.1 * tall)))
+    return found
 
 
 def family_of(project):
@@ -116,7 +128,7 @@ def main(benchleaf, folder, project):
     with tempfile.TemporaryDirectory() as place:
         words = signal_words(benchleaf, project, pathlib.Path(place))
         groups = {
-            "trust signs": first_of_each(handbook, trust_of),
+            "trust signs": trust_signs(handbook),
             "families of signs": first_of_each(handbook, family_of(project)),
             "marks": first_of_each(liquids, lambda alt: alt if alt in MARKS else None),
             "signal words": words,

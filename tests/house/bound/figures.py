@@ -25,7 +25,11 @@ def read(pdf):
     def value(reference):
         return objects[f"obj:{reference}"]["value"] if isinstance(reference, str) else reference
 
-    heights = {name: value(name)["/MediaBox"][3] for name in numbers}
+    def height_of(page):
+        """Of its own box, or of one that pages share."""
+        return value(page["/MediaBox"])[3] if "/MediaBox" in page else height_of(value(page["/Parent"]))
+
+    heights = {name: height_of(value(name)) for name in numbers}
     for entry in objects.values():
         element = entry.get("value")
         if not isinstance(element, dict) or element.get("/S") != "/Figure" or element.get("/Pg") not in numbers:
