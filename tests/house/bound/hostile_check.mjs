@@ -26,6 +26,7 @@ const STRINGS = [
 const KINDS = readdirSync('content', { withFileTypes: true }).filter((entry) => entry.isDirectory() && !['page', 'chart'].includes(entry.name)).map((entry) => entry.name);
 // Fields that are no prose: names of records, codes, quantities, where a work names its places.
 const CODES = /^(id|.*classes.*|.*basis.*|.*aliases.*|.*signs.*|designation|formula|address|edition|licence|date-read|year|form|kind)$/;
+const LONGEST_TITLE = 90;  // by the shapes
 let looked = 0, faults = 0, put = 0;
 
 function hold(what, right) {
@@ -45,7 +46,9 @@ function spoiled(text, next) {
       const prose = isScalar(node) && key === 'value' && typeof node.value === 'string' && / [a-z]/i.test(node.value) && !CODES.test(names);
       if (!prose || /^([-0-9.]+|not) /.test(node.value)) return;  // a quantity
       used.push(next());
-      node.value += ` ${used.at(-1)}`;
+      const room = LONGEST_TITLE - used.at(-1).length - 1;  // a title that is too long would be refused, and nothing seen
+      const kept = node.value.length <= LONGEST_TITLE ? node.value.slice(0, room) : node.value;
+      node.value = `${kept} ${used.at(-1)}`;
       node.type = 'QUOTE_DOUBLE';
     },
   });
@@ -131,8 +134,9 @@ for (let round = 0; round < Number(process.argv[3] ?? 1); ++round) {
   const pages = bindSpoiled(round);
   if (pages === null) break;
   await lookAtEntries(pages);
+  if (round > 0) continue;  // search, single file and form take the same words by the same ways
   await lookAtSearchAndWhole();
-  if (round === 0) await lookAtTicket();
+  await lookAtTicket();
 }
 await browser.close();
 rmSync(folder, { recursive: true });
