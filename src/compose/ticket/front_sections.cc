@@ -45,12 +45,11 @@ bool bears_no_abrasive(const Desk& desk, const std::string& material) {
   });
 }
 
-/// What a liquid is called in a list: `vinegar`; where nothing that cuts is allowed, all of it is one word.
-std::string short_word(const Desk& desk, const std::string& agent, const std::string& material) {
-  const auto liquid = desk.records.chemistries.find(Planner::id_of(agent));
-  if (agent.rfind("chemistry/", 0) == 0 && liquid != desk.records.chemistries.end())
-    return liquid->second.short_name.empty() ? desk.name(agent) : liquid->second.short_name;
-  return bears_no_abrasive(desk, material) ? "every paper, cloth and paste that cuts" : desk.name(agent);
+/// What a liquid is called, as the other lists and the steps of the sheet call it; where nothing that cuts is allowed, all of it
+/// is one word.
+std::string list_word(const Desk& desk, const std::string& agent, const std::string& material) {
+  const bool cuts = agent.rfind("abrasive/", 0) == 0;
+  return cuts && bears_no_abrasive(desk, material) ? "every paper, cloth and paste that cuts" : desk.name(agent);
 }
 
 /// One line a material: what never touches it. On the case and the crystal everything counts, on what stays inside what is on the
@@ -66,7 +65,7 @@ void add_banned(Planner& planner, SectionMaker& section) {
     for (const LiquidVerdict& verdict : planner.desk.uses.liquids_on(material)) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
-      if (on_case || on_crystal || at_hand) add_once(liquids, short_word(planner.desk, verdict.agent, material));
+      if (on_case || on_crystal || at_hand) add_once(liquids, list_word(planner.desk, verdict.agent, material));
       const bool liquid = verdict.agent.rfind("chemistry/", 0) == 0;
       if (on_case && liquid && lies_in(planner.drawer, verdict.agent)) {
         planner.find(report::Rule::ticket_liquid, "case.surface",
@@ -246,7 +245,7 @@ void add_ladder(Planner& planner) {
   SectionMaker section(planner, "ladder", "Sanding ladder");
   Line rungs = planner.line();
   planner.say_fact(rungs, "scratch-ladder.ladder");
-  section.words(rungs.say(". Wet, each grade across the one before, no pressing."));
+  section.words(rungs.say(". Wet, each grade turned by 45 degrees to the one before, no pressing."));
   Line taken = planner.line();
   planner.say_fact(taken.say("The grades take "), "scratch-ladder.ladder-removal");
   planner.say_fact(taken.say(", with the scratch "), "scratch-ladder.removal");
