@@ -145,7 +145,9 @@ void add_disposal(Planner& planner) {
   for (const std::string& cell : planner.watch.cells_found) {
     if (planner.desk.cell(cell) != nullptr) systems.insert(planner.desk.cell(cell)->system);
   }
-  section.tick("Old cells that have not leaked: both faces taped at once, into the box for spent cells, to a collection point. Local rules go first.");
+  section.tick(
+      "Old cells that have not leaked: both faces taped at once, into the box for spent cells, to a collection point. Local "
+      "rules go first.");
   if (systems.count("lithium-manganese") > 0) section.tick("Lithium cells apart from the rest.");
   if (has_leaked(planner))
     section.tick(
