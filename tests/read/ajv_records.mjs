@@ -52,6 +52,9 @@ function containers(value, found = []) {
 
 const STRANGE = [null, true, 0, -1, 1.5, 1000000, '', 'x', 'none', 'not stated', '7.9 mm', [], {}, ['x'], ['x', 'x'], { id: 'x' }];
 
+/** Upper case of a to z alone: the capital of µ is a Greek letter, which our reader refuses in a name and no shape speaks of. */
+const capitals = (text) => text.replace(/[a-z]/g, (letter) => letter.toUpperCase());
+
 /** One slip of the pen somewhere in `record`. */
 function damage(record) {
   const place = pick(containers(record).filter((one) => Object.keys(one).length > 0));
@@ -62,7 +65,7 @@ function damage(record) {
     () => { place[key] = structuredClone(pick(STRANGE)); },
     () => { Array.isArray(place) ? place.push(structuredClone(value)) : (place[`${key}s`] = value); },
     () => { if (!Array.isArray(place)) { delete place[key]; place[key.slice(0, -1)] = value; } },
-    () => { place[key] = typeof value === 'string' ? value.toUpperCase() : [value]; },
+    () => { place[key] = typeof value === 'string' ? capitals(value) : [value]; },
     () => { place[key] = typeof value === 'string' ? value + 'é'.repeat(draw(3000)) : String(value); },
     () => { place[key] = typeof value === 'number' ? value * pick([-1, 1000, 0.5]) : { value }; },
     () => { place[key] = Array.isArray(value) ? [] : structuredClone(pick(Object.values(pick(containers(record)))) ?? null); },
