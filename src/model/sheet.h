@@ -44,6 +44,7 @@ struct Panel {
   Runs note;  ///< small, beside the title: units, signs
   std::vector<PanelBlock> blocks;
   int keep = 1;        ///< the higher, the sooner it is dropped; 1 is never dropped
+  bool spare = false;  ///< left out without a warning where there is no room
   bool wide = false;   ///< over all columns of the sheet; tables in it run on side by side
   bool alarm = false;  ///< what to do when somebody is hurt: its head is a strip of red
 };

@@ -154,6 +154,7 @@ model::Chart::Panel chart_panel(const Fields& fields) {
   panel.keep = fields.count("keep", 1);
   panel.side = fields.count("side", 1);
   panel.small_side = fields.count("side-when-small", panel.side);
+  panel.spare = fields.flag("spare");
   panel.wide = fields.flag("wide");
   return panel;
 }

@@ -44,6 +44,7 @@ model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wante
   panel.title = wanted.title;
   if (!wanted.note.empty()) panel.note = {model::text_run(wanted.note)};
   panel.keep = wanted.keep;
+  panel.spare = wanted.spare;
   panel.wide = wanted.wide;
   panel.alarm = wanted.shows == "cautions";
   if (const Filler fill = filler_of(wanted.shows)) panel.blocks = fill(desk, wanted);

@@ -28,6 +28,7 @@ struct Chart : Record {
     std::vector<Row> rows;
     std::vector<Picture> pictures;
     int keep = 1;        ///< 1 is never dropped; the higher, the sooner
+    bool spare = false;  ///< may be left out of a paper that has no room
     int side = 1;        ///< of the sheet, 1 or 2
     int small_side = 1;  ///< the same on A4 and Letter; 0: not on these
     bool wide = false;   ///< over all columns

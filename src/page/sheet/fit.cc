@@ -275,10 +275,11 @@ SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::S
   fit.panels = those_of(side.panels, choice.kept);
   const std::string where = "chart '" + chart.id + "' on " + paper.name + ": ";
   for (const auto& [panel, missing] : choice.dropped) {
-    const std::string& title = side.panels[panel].title;
-    findings.add(report::Rule::chart_panel_dropped, {}, where + "no room for '" + title + "', " + by_how_much(missing),
-                 kWhatToDo);
-    fit.dropped.push_back(title);
+    const model::Panel& left_out = side.panels[panel];
+    report::Finding& finding = findings.add(report::Rule::chart_panel_dropped, {},
+                                            where + "no room for '" + left_out.title + "', " + by_how_much(missing), kWhatToDo);
+    if (left_out.spare) finding.severity = report::Severity::note;  // its chart says that it may
+    fit.dropped.push_back(left_out.title);
   }
   if (choice.missing > 0) {
     findings.add(report::Rule::chart_full, {}, where + "what must stay is " + by_how_much(choice.missing), kWhatToDo);

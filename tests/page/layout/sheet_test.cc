@@ -240,7 +240,16 @@ TEST_CASE("a panel too many goes, the one with the highest keep first, and says 
   CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
   CHECK(laid.findings.all().front().message.find("'Goes'") != std::string::npos);
   CHECK(laid.findings.all().front().message.find(" mm too high") != std::string::npos);
+  CHECK(laid.findings.all().front().severity == report::Severity::warning);
   CHECK(laid.sheets.fits.front().dropped == std::vector<std::string>{"Goes"});
+}
+
+TEST_CASE("a panel that its chart can spare goes with a note") {
+  model::Panel spare = panel("Goes", 50, 3);
+  spare.spare = true;
+  const LaidSheet laid = lay_sheet(chart({panel("Stays", 50, 1), spare, panel("Also stays", 40, 2)}));
+  CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
+  CHECK(laid.findings.all().front().severity == report::Severity::note);
 }
 
 TEST_CASE("where a high panel has no room, a low one that is worth less comes in") {
