@@ -17,7 +17,6 @@ using model::Mm;
 constexpr double kWidth = 26;
 constexpr double kHeight = 14;
 constexpr double kPen = 0.3;
-constexpr double kArrow = 1.6;
 
 Drawing sheet(const char* alt) { return picture(kWidth, kHeight, alt); }
 
@@ -27,15 +26,7 @@ void box(Drawing& drawing, Mm at, double width, double height, Ink fill) {
   add(drawing, model::rectangle(at, width, height, 0.3), Ink::ink, fill, kPen);
 }
 
-/// A measure between two points on a line along one axis.
-void measure(Drawing& drawing, Mm from, Mm to) {
-  const bool across = from.y == to.y;
-  const Mm back = across ? Mm{-1, 0} : Mm{0, -1};
-  const Mm on = across ? Mm{1, 0} : Mm{0, 1};
-  stroke(drawing, {from, to}, 0.25);
-  add_arrow_head(drawing, from, back, kArrow);
-  add_arrow_head(drawing, to, on, kArrow);
-}
+void measure(Drawing& drawing, Mm from, Mm to) { add_measure(drawing, from, to, 0.25); }
 
 std::shared_ptr<const Drawing> done(Drawing drawing) { return std::make_shared<const Drawing>(std::move(drawing)); }
 
@@ -76,7 +67,7 @@ std::shared_ptr<const Drawing> scratch_picture() {
   stroke(drawing, {{2, 13}, {24, 13}}, 0.5);
   stroke(drawing, {{4, 1}, {10, 4}, {12.6, 8.6}, {8, 7}, {2, 5}}, 0.4);
   stroke(drawing, {{16, 6}, {21, 6}}, 0.3);
-  add_arrow_head(drawing, {22, 6}, {1, 0}, kArrow);
+  add_arrow_head(drawing, {22, 6}, {1, 0}, 1.6);
   return done(std::move(drawing));
 }
 

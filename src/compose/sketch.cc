@@ -39,4 +39,13 @@ void add_arrow_head(model::Drawing& drawing, model::Mm tip, model::Mm way, doubl
   add(drawing, std::move(head), model::Ink::none, model::Ink::ink, 0);
 }
 
+void add_measure(model::Drawing& drawing, model::Mm from, model::Mm to, double pen_mm) {
+  constexpr double kHead = 1.6;
+  const bool across = from.y == to.y;
+  const model::Mm on = across ? model::Mm{1, 0} : model::Mm{0, 1};
+  add_line(drawing, {from, to}, pen_mm);
+  add_arrow_head(drawing, from, {-on.x, -on.y}, kHead);
+  add_arrow_head(drawing, to, on, kHead);
+}
+
 }  // namespace benchleaf::compose

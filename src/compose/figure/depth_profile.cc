@@ -19,7 +19,6 @@ constexpr double kStepWidth = 25;
 constexpr double kBelow = 6;  // crystal under the last step
 constexpr double kText = 2.75;
 constexpr double kPen = 0.25;
-constexpr double kArrow = 1.6;
 
 /// What one paper, or the polish after the last, takes from the crystal.
 struct Taken {
@@ -86,9 +85,7 @@ void add_taken(Drawing& drawing, const Taken& step, double left, double from) {
 
 void add_whole(Drawing& drawing, const model::Fact& removal, double micrometres) {
   const double x = kScratchWidth / 2 + 3.4;
-  add_line(drawing, {{x, kTop}, {x, depth_mm(micrometres)}}, 0.2);
-  add_arrow_head(drawing, {x, kTop}, {0, -1}, kArrow);
-  add_arrow_head(drawing, {x, depth_mm(micrometres)}, {0, 1}, kArrow);
+  add_measure(drawing, {x, kTop}, {x, depth_mm(micrometres)}, 0.2);
   model::PathShape level = model::line({x - 2, depth_mm(micrometres)}, {kScratchWidth + kStepWidth * 2, depth_mm(micrometres)});
   level.dash_mm = {1.2, 0.6};
   add(drawing, std::move(level), Ink::second_ink, Ink::none, 0.12);

@@ -8,6 +8,7 @@
 #include "compose/desk.h"
 #include "compose/measure_pictures.h"
 #include "compose/ticket/questions.h"
+#include "derive/demonstration.h"
 
 namespace benchleaf::compose {
 
@@ -44,13 +45,11 @@ const std::map<std::string, Choices>& word_choices() {
   return kChoices;
 }
 
-bool is_demonstration(const model::Record& record) { return record.id.rfind("demo-", 0) == 0; }
-
 template <typename RecordType, typename Wanted>
 Choices records_of(const std::map<std::string, RecordType, std::less<>>& list, const Wanted& wanted) {
   Choices choices;
   for (const auto& [id, record] : list) {
-    if (!is_demonstration(record) && wanted(record)) choices.push_back({id, record.title});
+    if (!derive::is_demonstration(record) && wanted(record)) choices.push_back({id, record.title});
   }
   std::sort(choices.begin(), choices.end(), [](const auto& one, const auto& other) { return one.label < other.label; });
   return choices;

@@ -11,7 +11,7 @@ namespace benchleaf::compose {
 namespace {
 
 void add_once(std::vector<std::string>& list, const std::string& text) {
-  if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(text);
+  if (!text.empty() && !holds(list, text)) list.push_back(text);
 }
 
 /// Materials of this watch that a liquid could ruin: case, crystal, what stays inside.
@@ -60,8 +60,8 @@ void add_banned(Planner& planner, SectionMaker& section) {
       bench::materials_of({planner.desk.records, planner.desk.tables}, crystal_part(planner, "part/acrylic-crystal"));
   for (const std::string& material : materials_of(planner)) {
     std::vector<std::string> liquids;
-    const bool on_case = std::find(of_case.begin(), of_case.end(), material) != of_case.end();
-    const bool on_crystal = std::find(of_crystal.begin(), of_crystal.end(), material) != of_crystal.end();
+    const bool on_case = holds(of_case, material);
+    const bool on_crystal = holds(of_crystal, material);
     for (const LiquidVerdict& verdict : planner.desk.uses.liquids_on(material)) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
@@ -84,16 +84,13 @@ void add_banned(Planner& planner, SectionMaker& section) {
 /// What somebody else does: what harms, and what needs a machine of its own.
 std::vector<std::string> for_others(const Planner& planner) {
   std::vector<std::string> list;
-  const auto has = [](const std::vector<std::string>& all, const char* one) {
-    return std::find(all.begin(), all.end(), one) != all.end();
-  };
   const bool mercury = std::any_of(planner.watch.cells_found.begin(), planner.watch.cells_found.end(), [&](const auto& cell) {
     return planner.desk.cell(cell) != nullptr && planner.desk.cell(cell)->system.rfind("mercuric", 0) == 0;
   });
-  if (mercury || has(planner.residues(), "residue/mercury-era-deposit"))
+  if (mercury || holds(planner.residues(), "residue/mercury-era-deposit"))
     list.emplace_back(
         "The old cell or its leak may hold mercury: gloves, a closed bag, and the point that takes hazardous waste.");
-  if (planner.watch.lume == "some" || has(planner.watch.inside, "part/luminous-paint"))
+  if (planner.watch.lume == "some" || holds(planner.watch.inside, "part/luminous-paint"))
     list.emplace_back(
         "Luminous paint that nobody knows is left alone: no scraping, no sanding, no blowing; ask the office for radiation.");
   if (planner.may_bear_no_water())
@@ -277,7 +274,8 @@ void add_groove(Planner& planner, SectionMaker& section) {
       "With the back off and the old gasket out, the groove: press soft putty into it, press the back home, lift it, measure the "
       "putty. Depth ");
   groove.blank(18).say(" mm.");
-  if (round) groove.say(" A round gasket is flattened by 15 to 30\u2009%.");
+  const model::Fact* band = planner.desk.derived.facts.find("table/gland-limits#static-squeeze.band");
+  if (round && band != nullptr) groove.say(" A round gasket is flattened by ").fact(*band).say(".");
   section.tick(groove);
 }
 

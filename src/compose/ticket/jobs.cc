@@ -13,10 +13,6 @@ namespace {
 
 using Step = model::Procedure::Step;
 
-bool holds(const std::vector<std::string>& list, const std::string& word) {
-  return std::find(list.begin(), list.end(), word) != list.end();
-}
-
 std::vector<std::string> parts_for(const Planner& planner, const std::string& named) {
   if (named == "part/steel-case" || named == "part/plated-case") return case_materials(planner.watch);
   if (named == "part/acrylic-crystal" || named == "part/loose-acrylic-crystal" || named == "part/mineral-crystal")

@@ -39,9 +39,9 @@ struct Planner {
   std::vector<std::string> residues() const;  ///< `residue/ID`
   /// Whether a crust that is known by its colour alone may be of lithium, which bears no water, or of a cell whose leak needs it.
   bool may_bear_no_water() const;
-  std::string crystal_material() const;       ///< `material/acrylic`
-  std::string series() const;                 ///< `gasket/round-0-7`
-  const std::string& display() const;         ///< lcd, led, hands
+  std::string crystal_material() const;  ///< `material/acrylic`
+  std::string series() const;            ///< `gasket/round-0-7`
+  const std::string& display() const;    ///< lcd, led, hands
   /// `round-0-7` of `gasket/round-0-7`.
   static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
 
@@ -100,6 +100,8 @@ class SectionMaker {
 
 /// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
 bool is_past(const Planner& planner, const model::Stock::Item& item);
+/// Whether a list has a word.
+bool holds(const std::vector<std::string>& list, std::string_view word);
 /// Whether a quantity was measured.
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.

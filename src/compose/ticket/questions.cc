@@ -1,7 +1,6 @@
 // Out: what is asked about a watch, and how each is found out: common practice of the bench, no source.
 #include "compose/ticket/questions.h"
 
-#include <algorithm>
 #include <array>
 
 namespace benchleaf::compose {
@@ -10,10 +9,6 @@ namespace {
 
 using Section = Question::Section;
 using Answer = Question::Answer;
-
-bool holds(const std::vector<std::string>& list, const char* word) {
-  return std::find(list.begin(), list.end(), word) != list.end();
-}
 
 constexpr auto kNobodyAsks = nullptr;
 
@@ -106,10 +101,9 @@ constexpr std::array kQuestions = {
         "1.5 mm",
         [](const Planner& planner) { return planner.watch.crystal_size && is_known(planner.watch.crystal_size->thickness); }},
     Question{"nail", Section::crystal, "A nail across the deepest scratch",
-             "One that catches is 20 to 60 \u00B5m deep, one that is only seen 2 to 20 \u00B5m.", Answer::one_of, "",
-             kNobodyAsks},
+             "Lightly, with a clean nail, across it and not along.", Answer::one_of, "", kNobodyAsks},
     Question{"scratch", Section::crystal, "Depth of the deepest scratch",
-             "Draw a nail across it. One that catches is 20 to 60 \u00B5m deep, one that is only seen 2 to 20 \u00B5m.",
+             "Draw a nail across it: it catches, or the scratch is only seen. A depth stands here only where it was measured.",
              Answer::measure, "0.03 mm",
              [](const Planner& planner) { return is_known(planner.watch.scratch) || !planner.watch.nail.empty(); }},
 

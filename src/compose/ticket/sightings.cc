@@ -1,7 +1,9 @@
 // In: what was seen of a watch where it is not known. Out: what it may be: the residue by its colour, the crystal by its signs,
 // the gasket's series by its section, the drawer by what lies ready.
 #include <algorithm>
+#include <cmath>
 
+#include "base/number.h"
 #include "base/quantity.h"
 #include "compose/ticket/planner.h"
 
@@ -9,20 +11,23 @@ namespace benchleaf::compose {
 
 namespace {
 
-bool holds(const std::vector<std::string>& list, const std::string& word) {
-  return std::find(list.begin(), list.end(), word) != list.end();
+/// By how much an old cell may measure wider than a new one, by the table of bench rules; 0 without it.
+double swelling_mm(const Planner& planner) {
+  const model::Fact* swelling = planner.desk.derived.facts.find("table/bench-rules#cell-swelling.value");
+  return swelling != nullptr && swelling->unit == "mm" ? swelling->value.value_or(0) : 0;
 }
 
-/// Whether a cell on record of one of these systems may be the one that was measured: an old one has swollen by up to this much.
+/// Whether a cell on record of one of these systems may be the one that was measured, swollen or not.
 bool has_size_of(const Planner& planner, const std::vector<std::string>& systems) {
-  constexpr double kSwollenMm = 0.5;
+  const double swelling = swelling_mm(planner);
   const auto& size = planner.watch.cell_size;
   const auto across = size && size->diameter ? size->diameter->value_in(base::Unit::millimetre) : std::nullopt;
   if (!across) return true;
   return std::any_of(planner.desk.records.cells.begin(), planner.desk.records.cells.end(), [&](const auto& one) {
     const auto& diameter = one.second.size.diameter;
     const auto mm = diameter ? diameter->value_in(base::Unit::millimetre) : std::nullopt;
-    return mm && holds(systems, one.second.system) && *across - *mm > -kSwollenMm && *across - *mm < kSwollenMm;
+    // a cell may be a little narrower than its size as well, which is the largest that it may have
+    return mm && holds(systems, one.second.system) && base::tidy(std::fabs(*across - *mm)) <= swelling;
   });
 }
 

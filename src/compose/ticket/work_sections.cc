@@ -95,6 +95,13 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
   section.close();
 }
 
+/// Whether a procedure is among the jobs and was not left out.
+bool is_done(const Planner& planner, const char* procedure) {
+  const auto& jobs = planner.plan.jobs;
+  return std::any_of(jobs.begin(), jobs.end(),
+                     [&](const PlanJob& job) { return job.held.empty() && job.procedure == procedure; });
+}
+
 void add_closing(Planner& planner) {
   const model::Module* module = planner.module();
   SectionMaker section(planner, "closing", "Before it is closed, and after");
@@ -104,11 +111,7 @@ void add_closing(Planner& planner) {
   section.tick("Each button ten times: ten presses, ten returns.");
   if (module == nullptr) section.tick("The lamp, if it has one, last of all: the display holds.");
   if (module != nullptr && module->lamp != "none") section.tick("The lamp last, with the cell that stays in: the figures hold.");
-  const auto& jobs = planner.plan.jobs;
-  const bool measured = std::any_of(jobs.begin(), jobs.end(), [](const PlanJob& job) {
-    return job.held.empty() && job.procedure == "procedure/measure-consumption";
-  });
-  if (measured)
+  if (is_done(planner, "procedure/measure-consumption"))
     section.tick("Current and voltage stand on this sheet, and are healthy.");
   else
     add_measured(planner, section);
@@ -116,9 +119,10 @@ void add_closing(Planner& planner) {
   section.tick(
       rate.say("Rate: set at ").blank(22).say(", after a day ").blank(14).say(" s. Half a second a day and less is good."));
   section.tick(
-      "Fog: on a plate of 40 to 45\u2009\u00B0C until it is warm, one drop of cool water on the crystal for a minute, wiped off; "
-      "clear "
-      "inside, twice running.");
+      is_done(planner, "procedure/check-for-fog")
+          ? "Fog: clear inside, twice running, as its own job has it."
+          : "Fog: on a plate of 40 to 45\u2009\u00B0C until it is warm, one drop of cool water on the crystal for a minute, "
+            "wiped off; clear inside, twice running.");
   section.close();
 }
 
