@@ -49,7 +49,7 @@ class Workflows(unittest.TestCase):
         self.assertGreaterEqual(looked, 9)
 
     def test_the_long_tests_are_there(self):
-        pattern = re.search(r"ctest --preset dev -C wide -R '([^']+)'", (ROOT / ".ci" / "run").read_text(encoding="utf-8"))[1]
+        pattern = re.search(r"ctest --preset tested -C wide -R '([^']+)'", (ROOT / ".ci" / "run").read_text(encoding="utf-8"))[1]
         for one in pattern.split("|"):
             run = subprocess.run(["ctest", "--test-dir", self.tree, "-N", "-C", "wide", "-R", one], capture_output=True, text=True, check=True)
             self.assertNotIn("Total Tests: 0", run.stdout, one)
