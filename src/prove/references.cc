@@ -97,6 +97,25 @@ void check_slot(const Proof& proof, const model::Record& record, const Reference
                      did_you_mean(base::nearest_word(name, slots)));
 }
 
+/// The facts that a record has, by their whole names.
+std::vector<std::string> facts_of(const Proof& proof, const std::string& record) {
+  std::vector<std::string> names;
+  for (const model::Fact& fact : proof.derived.facts.all()) {
+    if (fact.id.rfind(record + "#", 0) == 0) names.push_back(fact.id);
+  }
+  return names;
+}
+
+/// A page that asks for a fact prints it; where there is none, it would print nothing. What an overlay dropped and what follows
+/// from a broken field have findings of their own.
+void check_fact(const Proof& proof, const Reference& reference) {
+  if (reference.fact.empty() || proof.derived.facts.find(reference.fact) != nullptr) return;
+  const model::Record* record = proof.base.find(reference.target);
+  if (record == nullptr || record->replaced != nullptr || !record->unusable.empty()) return;
+  proof.findings.add(Rule::reference_fact, reference.span, "there is no fact " + reference.fact,
+                     did_you_mean(base::nearest_word(reference.fact, facts_of(proof, reference.target))));
+}
+
 }  // namespace
 
 void check_references(const Proof& proof) {
@@ -107,6 +126,7 @@ void check_references(const Proof& proof) {
         check_slot(proof, *record, reference);
       } else {
         check_reference(proof, reference);
+        check_fact(proof, reference);
       }
     }
   }

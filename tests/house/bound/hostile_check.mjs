@@ -26,7 +26,6 @@ const STRINGS = [
 const KINDS = readdirSync('content', { withFileTypes: true }).filter((entry) => entry.isDirectory() && !['page', 'chart'].includes(entry.name)).map((entry) => entry.name);
 // Fields that are no prose: names of records, codes, quantities, where a work names its places.
 const CODES = /^(id|.*classes.*|.*basis.*|.*aliases.*|.*signs.*|designation|formula|address|edition|licence|date-read|year|form|kind)$/;
-const LONGEST_TITLE = 90;  // by the shapes
 let looked = 0, faults = 0, put = 0;
 
 function hold(what, right) {
@@ -36,8 +35,24 @@ function hold(what, right) {
   console.error(`wrong: ${what}`);
 }
 
-/** A record with a string behind every stretch of prose, and the strings. */
-function spoiled(text, next) {
+/** How long the fields of a kind may be at most, by the last part of their names: what is too long would be refused, and nothing seen. */
+function limitsOf(kind) {
+  const limits = new Map();
+  const walk = (name, node) => {
+    if (node === null || typeof node !== 'object') return;
+    if (node.maxLength !== undefined) limits.set(name, Math.min(node.maxLength, limits.get(name) ?? Infinity));
+    for (const [key, inner] of Object.entries(node)) {
+      if (key === 'properties') for (const [field, shape] of Object.entries(inner)) walk(field, shape);
+      else walk(name, inner);
+    }
+  };
+  walk('', JSON.parse(readFileSync(`schema/shapes/${kind}.schema.json`, 'utf8')));
+  return limits;
+}
+
+/** A record with a string behind every stretch of prose that has room for it, and the strings. */
+function spoiled(kind, text, next) {
+  const limits = limitsOf(kind);
   const document = parseDocument(text);
   const used = [];
   visit(document, {
@@ -45,10 +60,11 @@ function spoiled(text, next) {
       const names = ancestors.filter((one) => one.key !== undefined).map((one) => String(one.key.value)).join('.');
       const prose = isScalar(node) && key === 'value' && typeof node.value === 'string' && / [a-z]/i.test(node.value) && !CODES.test(names);
       if (!prose || /^([-0-9.]+|not) /.test(node.value)) return;  // a quantity
-      used.push(next());
-      const room = LONGEST_TITLE - used.at(-1).length - 1;  // a title that is too long would be refused, and nothing seen
-      const kept = node.value.length <= LONGEST_TITLE ? node.value.slice(0, room) : node.value;
-      node.value = `${kept} ${used.at(-1)}`;
+      const one = next();
+      const room = (limits.get(names.split('.').at(-1)) ?? Infinity) - one.length - 1;
+      if (room < 1) return;
+      used.push(one);
+      node.value = `${node.value.slice(0, room)} ${one}`;
       node.type = 'QUOTE_DOUBLE';
     },
   });
@@ -67,7 +83,7 @@ function bindSpoiled(round) {
   for (const kind of KINDS) {
     const name = readdirSync(path.join('content', kind)).sort()[0];
     const file = path.join(folder, 'content', kind, name);
-    const { text, used } = spoiled(readFileSync(file, 'utf8'), () => STRINGS[number++ % STRINGS.length]);
+    const { text, used } = spoiled(kind, readFileSync(file, 'utf8'), () => STRINGS[number++ % STRINGS.length]);
     writeFileSync(file, text);
     put += used.length;
     pages.set(`${kind}/${name.replace('.yaml', '.html')}`, used);
