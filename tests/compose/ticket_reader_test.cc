@@ -176,6 +176,25 @@ TEST_CASE("what the lines work with stands in the list of tools") {
   CHECK(need_of(plan_of(demonstration(1)), "tool/finger-stall") != nullptr);
 }
 
+TEST_CASE("what is measured in a job has room on its sheet") {
+  const auto room = [](const compose::Plan& plan, const std::string& procedure) {
+    const std::string title = real_book().records.procedures.at(procedure).title;
+    const auto found = std::find_if(plan.sections.begin(), plan.sections.end(),
+                                    [&title](const auto& one) { return one.title.find(title) != std::string::npos; });
+    REQUIRE(found != plan.sections.end());
+    std::size_t blanks = 0;
+    for (const auto& line : found->lines) {
+      blanks += static_cast<std::size_t>(
+          std::count_if(line.runs.begin(), line.runs.end(), [](const auto& run) { return run.kind == model::Run::Kind::blank; }));
+    }
+    return blanks;
+  };
+  const compose::Plan plan = plan_of(bare("little"));
+  CHECK(room(plan, "name-a-worn-cell") == 4);     // width and height, of cell and well
+  CHECK(room(plan, "measure-a-gasket") == 7);     // kind, three readings, depth, width, what is picked
+  CHECK(room(plan, "measure-consumption") == 2);  // current and voltage
+}
+
 TEST_CASE("a leak that is known to be young has a way to go") {
   model::Watch watch = bare("young");
   watch.residues = {"residue/potassium-carbonate-crust"};

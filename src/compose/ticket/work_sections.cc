@@ -62,6 +62,35 @@ model::Runs step_runs(const Planner& planner, const Step& step) {
   return line.take();
 }
 
+/// Room for the size of a cell without marks.
+void add_cell_room(Planner& planner, SectionMaker& section) {
+  Line line = planner.line();
+  line.say("Cell: width ")
+      .blank(14)
+      .say(" mm, height ")
+      .blank(14)
+      .say(" mm. Well: across ")
+      .blank(14)
+      .say(" mm, deep ")
+      .blank(14);
+  section.tick(line.say(" mm. With these plan the watch again: the sheet then names the cell."));
+}
+
+/// Room for what a gasket is picked by; each of three readings has its own.
+void add_seat_room(Planner& planner, SectionMaker& section) {
+  Line line = planner.line();
+  line.say("Boss, bore or face: ")
+      .blank(14)
+      .say(" of ")
+      .blank(14)
+      .say(" ")
+      .blank(14)
+      .say(" ")
+      .blank(14)
+      .say(" mm. Groove: deep ");
+  section.tick(line.blank(14).say(" mm, wide ").blank(14).say(" mm. Section and inside: ").blank(24));
+}
+
 /// A young leak is lifted by the same steps.
 void add_young_way(Planner& planner, SectionMaker& section) {
   const std::string young = young_leak(planner);
@@ -93,8 +122,8 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
   }
   if (!reset) add_reset(planner, section);
   if (job.procedure == "procedure/measure-consumption") add_measured(planner, section);
-  if (job.procedure == "procedure/name-a-worn-cell")
-    section.words("With width and height plan the watch again: the sheet then names the cell.");
+  if (job.procedure == "procedure/name-a-worn-cell") add_cell_room(planner, section);
+  if (job.procedure == "procedure/measure-a-gasket") add_seat_room(planner, section);
   if (!job.bound.stop.empty()) {
     Line line = planner.line();
     section.words(line.say("Stop if: ", model::Style::bold).say(listed(job.bound.stop, ". Or: ") + "."));
