@@ -126,6 +126,21 @@ class NeedFinder {
 
 }  // namespace
 
+bool has_to_guard(const StepWorld& world, const std::string& caution, const std::vector<std::string>& there) {
+  const auto found = world.base.cautions.find(caution.substr(caution.find('/') + 1));
+  if (found == world.base.cautions.end() || found->second.severity != "property") return true;
+  bool guards_things = false;
+  const auto guards = [&](const auto& records) {
+    return std::any_of(records.begin(), records.end(), [&](const auto& one) {
+      const auto& asks = one.second.cautions;
+      if (std::find(asks.begin(), asks.end(), caution) == asks.end()) return false;
+      guards_things = true;
+      return std::find(there.begin(), there.end(), one.second.reference()) != there.end();
+    });
+  };
+  return guards(world.base.parts) || guards(world.base.materials) || !guards_things;
+}
+
 std::vector<CautionNeed> caution_needs(const StepWorld& world, const model::Procedure& bound_procedure) {
   return NeedFinder(world, bound_procedure).find();
 }

@@ -76,4 +76,8 @@ struct CautionNeed {
 /// All cautions that the steps of a bound procedure need, in the order of the steps.
 std::vector<CautionNeed> caution_needs(const StepWorld& world, const model::Procedure& bound_procedure);
 
+/// Whether a caution has something to guard where there is nothing but these parts and materials. A harm that things alone come
+/// to, and of which parts or materials warn, is a harm to those: direct current to a display.
+bool has_to_guard(const StepWorld& world, const std::string& caution, const std::vector<std::string>& there);
+
 }  // namespace benchleaf::bench

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "model/book.h"
 
@@ -16,6 +17,7 @@ struct Leaflet {
   std::string language = "en-GB";
   std::string iso_date;
   Blocks blocks;
+  std::vector<std::string> whole;  ///< anchors of headings whose section stays on one page: it is cut out, or filled in at once
 };
 
 }  // namespace benchleaf::model

@@ -2,8 +2,10 @@
 // page carries title, number and legend.
 #include "page/set_leaflet.h"
 
+#include <algorithm>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "page/blocks.h"
 #include "page/drawing.h"
@@ -42,6 +44,21 @@ Strips title_of(Setting& setting, const model::Leaflet& leaflet, TagId part) {
   title.height += from_mm(2);
   title.items.push_back(rule(0, title.height, width, 1.5, print_color(model::Ink::ink)));
   return {std::move(title)};
+}
+
+/// Whether a section begins on this strip.
+bool begins_section(const Strip& strip) { return !strip.places.empty() && strip.keep_next; }
+
+/// Ties the lines of sections that stay whole.
+void keep_whole(const std::vector<std::string>& sections, Strips& strips) {
+  for (std::size_t first = 0; first < strips.size(); ++first) {
+    const auto& places = strips[first].places;
+    const bool wanted = std::any_of(places.begin(), places.end(), [&sections](const Place& place) {
+      return std::find(sections.begin(), sections.end(), place.anchor) != sections.end();
+    });
+    if (!wanted) continue;
+    for (std::size_t i = first; i + 1 < strips.size() && !begins_section(strips[i + 1]); ++i) strips[i].keep_next = true;
+  }
 }
 
 bool has_signs(const Page& page) {
@@ -85,6 +102,7 @@ Document set_leaflet(const model::Leaflet& leaflet, const Paper& paper, const Fo
   const Length column = (wide.block_width - (kColumns - 1) * from_mm(kGutterMm)) / kColumns;
   Target target{galley, column, part, 1, 2, false, look::entry_body()};
   set_blocks(setting, leaflet.blocks, target);
+  keep_whole(leaflet.whole, galley.strips);
   PageStack stack;
   fill_columns(title, galley.strips, kColumns, wide, -1, stack);
   for (std::size_t i = 0; i < stack.pages.size(); ++i) {

@@ -5,6 +5,7 @@
 
 #include <filesystem>
 #include <fstream>
+#include <sstream>
 #include <string>
 #include <vector>
 
@@ -75,6 +76,28 @@ TEST_CASE("ticket writes two papers and a page, the same each time, and says the
   CHECK(text_of(bench.path("out/tickets/ticket-quillfen-d-001-a4.pdf")) == before[0]);
   CHECK(std::system(("cd '" + bench.path("out/tickets").string() + "' && pdftotext ticket-quillfen-d-001-a4.pdf").c_str()) == 0);
   CHECK(text_of(bench.path("out/tickets/ticket-quillfen-d-001-a4.txt")).find("1.422") != std::string::npos);
+}
+
+TEST_CASE("the owner's card is not torn over two pages") {
+  const Bench bench;
+  std::size_t seen = 0;
+  for (int number = 1; number <= 3; ++number) {
+    CHECK(bench.run("ticket " + bench.watch(number) + " --stock " + bench.drawer()).code == 0);
+    for (const std::string paper : {"a4", "letter"}) {
+      const std::string name = "ticket-quillfen-d-00" + std::to_string(number) + "-" + paper;
+      INFO(name);
+      CHECK(std::system(("cd '" + bench.path("out/tickets").string() + "' && pdftotext " + name + ".pdf").c_str()) == 0);
+      std::istringstream pages(text_of(bench.path("out/tickets") / (name + ".txt")));
+      for (std::string page; std::getline(pages, page, '\f');) {
+        const std::size_t head = page.find("Owner\u2019s card\n") != std::string::npos ? page.find("Owner\u2019s card\n")
+                                                                                       : page.find("Owner's card\n");
+        const bool ends = page.find("Keep it away from water") != std::string::npos;
+        CHECK((head != std::string::npos) == ends);
+        seen += ends ? 1 : 0;
+      }
+    }
+  }
+  CHECK(seen == 6);
 }
 
 TEST_CASE("a drawer marks what is there, several watches make one list, JSON says the same") {

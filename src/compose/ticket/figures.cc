@@ -71,8 +71,7 @@ bool polishes(const Planner& planner) {
   return std::any_of(jobs.begin(), jobs.end(), [&](const model::Watch::Job& job) {
     const auto found = planner.desk.records.procedures.find(Planner::id_of(job.procedure));
     if (found == planner.desk.records.procedures.end()) return false;
-    const auto& steps = found->second.steps;
-    return std::any_of(steps.begin(), steps.end(), [](const auto& step) { return !step.grade.empty(); });
+    return is_polish(found->second);
   });
 }
 
@@ -122,7 +121,7 @@ void Planner::reckon_gasket() {
 }
 
 void Planner::reckon_ladder() {
-  if (!polishes(*this)) return;
+  if (!polishes(*this) || !may_be_sanded(*this)) return;
   const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
   if (!measured || (!is_known(watch.scratch) && watch.nail.empty())) {
     no_ladder = std::string("the ") + (measured ? "depth of the scratch" : "thickness of the crystal") + " is not known";
@@ -182,8 +181,8 @@ void Planner::reckon_doses() {
 }
 
 void Planner::reckon_life() {
-  if (module() == nullptr || module()->cells.empty()) return;
-  ask("cell-life", {{"cell", id_of(module()->cells.front())}, {"module", id_of(watch.module)}});
+  const std::vector<std::string> taken = cells();
+  if (taken.size() == 1) ask("cell-life", {{"cell", id_of(taken.front())}, {"module", id_of(watch.module)}});
 }
 
 }  // namespace benchleaf::compose

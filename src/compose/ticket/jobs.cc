@@ -86,6 +86,32 @@ void speak_of_ladder(const std::vector<std::string>& rungs, model::Procedure& pr
   }
 }
 
+/// Parts and materials of this watch, as far as they are known, and those that the steps name.
+std::vector<std::string> things_there(const Planner& planner, const model::Procedure& procedure) {
+  std::vector<std::string> there = case_materials(planner.watch);
+  const auto add = [&there](const std::vector<std::string>& more) { there.insert(there.end(), more.begin(), more.end()); };
+  add(planner.watch.inside);
+  for (const model::Module* module : planner.modules()) add(module->parts);
+  for (const Step& step : procedure.steps) {
+    add(step.on);
+    add(step.reaches);
+  }
+  for (std::size_t i = there.size(); i > 0; --i)
+    add(bench::materials_of({planner.desk.records, planner.desk.tables}, there[i - 1]));
+  return there;
+}
+
+/// A procedure is written for any watch: what it says of a part that this one has not is left out.
+void drop_idle_cautions(const Planner& planner, model::Procedure& procedure) {
+  const std::vector<std::string> there = things_there(planner, procedure);
+  const bench::StepWorld world{planner.desk.records, planner.desk.tables};
+  const auto idle = [&](const std::string& caution) { return !caution.empty() && !bench::has_to_guard(world, caution, there); };
+  auto& head = procedure.cautions;
+  head.erase(std::remove_if(head.begin(), head.end(), idle), head.end());
+  auto& steps = procedure.steps;
+  steps.erase(std::remove_if(steps.begin(), steps.end(), [&idle](const Step& step) { return idle(step.caution); }), steps.end());
+}
+
 /// Every caution that a step needs and that has not been read before it goes directly before it.
 void add_cautions(const bench::StepWorld& world, model::Procedure& procedure) {
   const std::vector<bench::CautionNeed> needs = bench::caution_needs(world, procedure);
@@ -117,8 +143,7 @@ bench::Binding binding_of(const model::Procedure& procedure, const model::Watch:
 /// Why a procedure cannot be done on this watch, or empty.
 std::string why_held(Planner& planner, const model::Procedure& procedure, std::size_t place) {
   const std::string path = "jobs." + std::to_string(place);
-  const bool graded = std::any_of(procedure.steps.begin(), procedure.steps.end(), is_graded);
-  if (graded && !planner.no_ladder.empty()) return planner.no_ladder;
+  if (is_polish(procedure) && !planner.no_ladder.empty()) return planner.no_ladder;
   for (const Step& step : procedure.steps) {
     for (const std::string& named : step.on) {
       if (named.empty() || named.front() != '$') continue;
@@ -153,6 +178,16 @@ std::vector<std::string> case_materials(const model::Watch& watch) {
   return materials;
 }
 
+int number_of_job(const Planner& planner, const char* procedure) {
+  int number = 0;
+  for (const PlanJob& job : planner.plan.jobs) {
+    if (!job.held.empty()) continue;
+    ++number;
+    if (job.procedure == procedure) return number;
+  }
+  return 0;
+}
+
 void Planner::add_jobs() {
   const std::vector<model::Watch::Job> jobs = jobs_of(*this);
   for (std::size_t i = 0; i < jobs.size(); ++i) {
@@ -164,120 +199,12 @@ void Planner::add_jobs() {
       put_own_parts(*this, step.reaches);
     }
     climb(rungs, job.bound.steps);
-    if (std::any_of(job.bound.steps.begin(), job.bound.steps.end(), is_graded)) speak_of_ladder(rungs, job.bound);
+    if (is_polish(job.bound)) speak_of_ladder(rungs, job.bound);
     job.held = why_held(*this, job.bound, i);
     add_cautions({desk.records, desk.tables}, job.bound);
+    drop_idle_cautions(*this, job.bound);
     plan.jobs.push_back(std::move(job));
   }
-}
-
-namespace {
-
-/// What clears a residue. A watch without a list of jobs says nothing of the age of its leak, so that each but lithium's counts
-/// as an old one, which may hold mercury.
-void add_clearing(const Planner& planner, const std::string& residue, std::vector<model::Watch::Job>& jobs) {
-  const auto& records = planner.desk.records;
-  const auto found = records.residues.find(Planner::id_of(residue));
-  if (found == records.residues.end()) return;
-  const std::vector<std::string>& systems = found->second.left_by;
-  const bool may_be_old = holds(systems, "alkaline") || holds(systems, "silver-oxide") || holds(systems, "mercuric-oxide");
-  if (may_be_old && records.procedures.count("lift-an-old-leak") > 0) {
-    const bool there =
-        std::any_of(jobs.begin(), jobs.end(), [](const auto& job) { return job.procedure == "procedure/lift-an-old-leak"; });
-    if (!there) jobs.push_back({"procedure/lift-an-old-leak", {}});
-    return;
-  }
-  const auto clears = std::find_if(records.procedures.begin(), records.procedures.end(), [&residue](const auto& one) {
-    return std::any_of(one.second.steps.begin(), one.second.steps.end(),
-                       [&residue](const Step& step) { return holds(step.meets, residue); });
-  });
-  if (clears != records.procedures.end()) jobs.push_back({clears->second.reference(), {}});
-}
-
-/// The usual jobs in the order of the bench; one that the handbook lacks is left out.
-class UsualJobs {
- public:
-  explicit UsualJobs(const Planner& planner) : planner_(planner) {}
-
-  void add(const char* id, std::vector<model::Watch::Filling> fill = {}) {
-    if (planner_.desk.records.procedures.count(id) > 0) jobs_.push_back({std::string("procedure/") + id, std::move(fill)});
-  }
-
-  void open_back() {
-    if (planner_.watch.back == "snap") add("open-a-snap-back");
-    if (planner_.watch.back == "screwed") add("open-a-screwed-back");
-    if (planner_.watch.back == "four-screws") add("open-a-four-screw-back");
-  }
-
-  void close_back() {
-    if (planner_.watch.back == "snap") add("close-a-snap-back");
-    if (planner_.watch.back == "screwed") add("close-a-screwed-back");
-    if (planner_.watch.back == "four-screws") add("close-a-four-screw-back");
-  }
-
-  /// What may be of lithium or not is left alone: one bears no water, the other is lifted damp.
-  void clear_leaks() {
-    if (planner_.may_bear_no_water()) return;
-    for (const std::string& residue : planner_.residues()) add_clearing(planner_, residue, jobs_);
-  }
-
-  void change_cells() {
-    const auto& found = planner_.watch.cells_found;
-    const bool mercury = std::any_of(found.begin(), found.end(), [&](const std::string& cell) {
-      return planner_.desk.cell(cell) != nullptr && planner_.desk.cell(cell)->system == "mercuric-oxide";
-    });
-    if (found.empty() && planner_.module() == nullptr && !planner_.watch.cell_size) add("name-a-worn-cell");
-    add(mercury ? "replace-a-mercury-cell" : "change-the-cell");
-    if (holds(planner_.watch.symptoms, "symptom/blank-display")) add("wake-a-blank-display");
-    add("measure-consumption");
-  }
-
-  /// Sanding waits until the thickness is known; glass is left as it is.
-  void look_after_crystal() {
-    const model::Watch& watch = planner_.watch;
-    const std::string material = planner_.crystal_material();
-    const bool scratched = is_known(watch.scratch) || !watch.nail.empty();
-    if (!scratched) return;
-    if (material == "material/mineral-glass") add("leave-glass-unpolished");
-    const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
-    if (material == "material/acrylic" && measured) add("polish-a-crystal", {{"crystal", "part/acrylic-crystal"}});
-  }
-
-  void clean_case() {
-    const auto& metal = planner_.watch.case_metal;
-    if (metal && metal->surface == "material/gold-plate") add("clean-a-gold-coloured-case");
-    if (metal && metal->surface == "material/stainless-steel") add("clean-a-steel-case");
-  }
-
-  void seal() {
-    if (!is_known(planner_.watch.gasket_seat)) add("measure-a-gasket");
-    add("renew-back-gasket");
-  }
-
-  std::vector<model::Watch::Job> take() { return std::move(jobs_); }
-
- private:
-  const Planner& planner_;
-  std::vector<model::Watch::Job> jobs_;
-};
-
-}  // namespace
-
-std::vector<model::Watch::Job> jobs_of(const Planner& planner) {
-  if (!planner.watch.jobs.empty()) return planner.watch.jobs;
-  UsualJobs usual(planner);
-  usual.add("look-before-you-touch");
-  usual.open_back();
-  usual.clear_leaks();
-  usual.look_after_crystal();  // before a new cell lies under water and dust
-  usual.clean_case();
-  usual.change_cells();
-  usual.seal();
-  usual.add("check-before-closing");
-  usual.close_back();
-  usual.add("check-for-fog");
-  usual.add("hand-over");
-  return usual.take();
 }
 
 }  // namespace benchleaf::compose

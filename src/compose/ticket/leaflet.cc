@@ -10,6 +10,8 @@ namespace benchleaf::compose {
 
 namespace {
 
+constexpr const char* kCard = "card";  // goes out with the watch
+
 model::Runs boxed(const PlanLine& line) {
   model::Runs runs;
   model::Run tick;
@@ -56,6 +58,7 @@ model::Leaflet ticket_leaflet(const model::KnowledgeBase& records, const model::
   leaflet.iso_date = iso_date(records.handbook);
   for (const PlanSection& section : plan.sections) {
     leaflet.blocks.push_back(heading_block(2, section.title, "section/" + section.id));
+    if (section.id == kCard) leaflet.whole.push_back("section/" + section.id);
     for (const PlanLine& line : section.lines) leaflet.blocks.push_back(block_of(desk, line));
   }
   return leaflet;

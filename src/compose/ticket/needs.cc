@@ -77,9 +77,15 @@ void add_cells_by_old_ones(Planner& planner) {
 void add_cells(Planner& planner) {
   const model::Module* module = planner.module();
   if (module == nullptr) return add_cells_by_old_ones(planner);
-  const int cells = static_cast<int>(module->cells.size());
-  const int each = cells == 0 ? 0 : std::max(1, module->cell_count / cells);
-  for (const std::string& cell : module->cells) add_cell(planner, cell, each);
+  const std::vector<std::string> cells = planner.cells();
+  if (cells.empty()) return;
+  add_cell(planner, cells.front(), module->cell_count);
+  for (std::size_t i = 1; i < cells.size() && !planner.plan.needs.empty(); ++i) {
+    const model::Cell* cell = planner.desk.cell(cells[i]);
+    if (cell == nullptr) continue;
+    auto& instead = planner.plan.needs.back().instead;
+    instead.push_back("in a well of its size " + planner.desk.name(cells[i]) + size_of(planner.desk, *cell));
+  }
 }
 
 /// Whether the drawer holds a size of a series, and all of it too old.
@@ -134,6 +140,20 @@ void add_new_crystal(Planner& planner) {
   planner.plan.needs.push_back(std::move(need));
 }
 
+/// Old bars are not fitted again.
+void add_spring_bars(Planner& planner) {
+  if (number_of_job(planner, "procedure/fit-spring-bars") == 0) return;
+  PlanNeed need;
+  need.record = "part/spring-bar";
+  need.count = 2;
+  need.words = planner.desk.name(need.record);
+  if (is_known(planner.watch.lug_width)) {
+    need.size = base::printed(*planner.watch.lug_width);
+    need.words += ", for lugs of " + need.size;
+  }
+  planner.plan.needs.push_back(std::move(need));
+}
+
 void add_papers(Planner& planner) {
   for (const std::string& grade : planner.rungs) {
     PlanNeed need;
@@ -170,6 +190,7 @@ void add_bench(Planner& planner) {
     }
   }
   for (const std::string& tool : tools) add(tool);
+  if (asks_groove(planner)) add("tool/putty");
 }
 
 /// Counts what the drawer holds of each.
@@ -193,6 +214,7 @@ void Planner::add_needs() {
   add_gasket(*this);
   add_gasket_by_old_one(*this);
   add_new_crystal(*this);
+  add_spring_bars(*this);
   add_papers(*this);
   add_bench(*this);
   look_into_drawer(*this);

@@ -92,6 +92,7 @@ Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables,
   planner.reckon_life();
   planner.add_needs();
   planner.add_front_sections();
+  planner.add_ready_sections();
   planner.add_job_sections();
   planner.add_closing_sections();
   return std::move(planner.plan);

@@ -34,6 +34,10 @@ struct Planner {
   std::vector<std::string> cautions_said;
 
   const model::Module* module() const;
+  /// Where it is not known: those that it may be by what shows the time. Those of the demonstration are no guess.
+  std::vector<const model::Module*> modules() const;
+  /// What the module takes, by the cells that were found or measured; more than one where these do not tell.
+  std::vector<std::string> cells() const;  ///< `cell/ID`
   const model::Crystal* crystal() const;
   /// Where the record is not known, by what was seen: those that it may be, or empty.
   std::vector<std::string> residues() const;  ///< `residue/ID`
@@ -67,6 +71,7 @@ struct Planner {
   void reckon_life();
   void add_needs();
   void add_front_sections();
+  void add_ready_sections();
   void add_job_sections();
   void add_closing_sections();
 
@@ -100,16 +105,37 @@ class SectionMaker {
 
 /// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
 bool is_past(const Planner& planner, const model::Stock::Item& item);
+/// Puts a text into a list unless it is empty or there.
+void add_once(std::vector<std::string>& list, const std::string& text);
 /// Whether a list has a word.
 bool holds(const std::vector<std::string>& list, std::string_view word);
 /// Whether a quantity was measured.
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.
 std::vector<std::string> case_materials(const model::Watch& watch);
+/// Whether a job has a step on a part: `part/spring-bar`.
+bool works_on(const Planner& planner, const std::vector<model::Watch::Job>& jobs, const std::string& part);
+/// Whether the crystal is of what is sanded, as far as it is known.
+bool may_be_sanded(const Planner& planner);
+/// Whether the jobs use the depth of a scratch, or the size of the crystal: to sand it, or to change it. Glass is not sanded.
+bool uses_scratch(const Planner& planner);
+bool uses_crystal_size(const Planner& planner);
+/// What is left to do for a scratch that is not polished, with the new crystal's kind and size.
+std::string instead_of_polish(const Planner& planner);
+/// Whether a job polishes the crystal.
+bool is_polish(const model::Procedure& procedure);
+/// The place of a job on the sheet, from 1; 0 where it is not done.
+int number_of_job(const Planner& planner, const char* procedure);
+/// `alkaline cell bought after 2016`: a leak that holds no mercury, by the table of years; empty without it.
+std::string young_leak(const Planner& planner);
+/// Lines for what the module draws, beside what is healthy, and for the cell's voltage in its place.
+void add_measured(Planner& planner, SectionMaker& section);
 /// What lies ready by the watch itself, as a drawer; nothing where it does not say.
 std::optional<model::Stock> drawer_of(const model::Watch& watch);
 /// `abrasive/fepa-p` of `P800`.
 std::string scale_of(const std::string& grade);
+/// Whether the sheet asks for the depth of the gasket's groove.
+bool asks_groove(const Planner& planner);
 /// What stands for the crystal in steps that name a part; nothing known counts as the kind that bears least.
 std::string crystal_part(const Planner& planner, const std::string& named);
 /// The procedures that the watch names, else those that are usual for what is known of it.

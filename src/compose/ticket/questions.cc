@@ -53,7 +53,8 @@ constexpr std::array kQuestions = {
         Answer::one_of, "",
         [](const Planner& planner) { return !planner.watch.lume.empty() || holds(planner.watch.inside, "part/luminous-paint"); }},
     Question{"lug-width", Section::build, "Width between the lugs", "Callipers, bars out, at the holes.", Answer::measure,
-             "18 mm", [](const Planner& planner) { return is_known(planner.watch.lug_width); }},
+             "18 mm",
+             [](const Planner& planner) { return is_known(planner.watch.lug_width) || !works_on(planner, jobs_of(planner), "part/spring-bar"); }},
 
     Question{
         "cells-found", Section::cells, "Which cells lie in it",
@@ -69,7 +70,8 @@ constexpr std::array kQuestions = {
     Question{"cell-size.height", Section::cells, "Height of a cell without marks",
              "Plastic jaws or a depth rule. An old one has swollen: the size is an upper bound.", Answer::measure, "3.6 mm",
              kNobodyAsks},
-    Question{"crust.colour", Section::cells, "Colour of a crust", "Loupe on the leaf, its corner and the seam of the cell.",
+    Question{"crust.colour", Section::cells, "Colour of a crust", "Loupe on the leaf, its corner and the seam of the cell. None: on with the jobs. Any: gloves on, nothing wiped, the back "
+             "laid on, and the watch planned again with its colour.",
              Answer::one_of, "",
              [](const Planner& planner) { return planner.watch.crust.has_value() || !planner.watch.residues.empty(); }},
     Question{"crust.place", Section::cells, "Place of the crust", "Where it is thickest, and how far it has crept.",
@@ -92,20 +94,26 @@ constexpr std::array kQuestions = {
              Answer::one_of, "", kNobodyAsks},
     Question{"crystal-size.diameter", Section::crystal, "Width of the crystal",
              "Callipers with soft jaws, across the rim, in two directions.", Answer::measure, "26.0 mm",
-             [](const Planner& planner) { return planner.watch.crystal_size && is_known(planner.watch.crystal_size->diameter); }},
+             [](const Planner& planner) {
+               return (planner.watch.crystal_size && is_known(planner.watch.crystal_size->diameter)) || !uses_crystal_size(planner);
+             }},
     Question{"crystal-size.length", Section::crystal, "Length of the crystal", "Of one that is not round.", Answer::measure,
              "30.0 mm", kNobodyAsks},
     Question{
         "crystal-size.thickness", Section::crystal, "Thickness of the crystal",
         "Out of the case with soft jaws; in it, from the height of the rim. No sanding before it is known.", Answer::measure,
         "1.5 mm",
-        [](const Planner& planner) { return planner.watch.crystal_size && is_known(planner.watch.crystal_size->thickness); }},
+        [](const Planner& planner) {
+          return (planner.watch.crystal_size && is_known(planner.watch.crystal_size->thickness)) || !uses_crystal_size(planner);
+        }},
     Question{"nail", Section::crystal, "A nail across the deepest scratch",
              "Lightly, with a clean nail, across it and not along.", Answer::one_of, "", kNobodyAsks},
     Question{"scratch", Section::crystal, "Depth of the deepest scratch",
              "Draw a nail across it: it catches, or the scratch is only seen. A depth stands here only where it was measured.",
              Answer::measure, "0.03 mm",
-             [](const Planner& planner) { return is_known(planner.watch.scratch) || !planner.watch.nail.empty(); }},
+             [](const Planner& planner) {
+               return is_known(planner.watch.scratch) || !planner.watch.nail.empty() || !uses_scratch(planner);
+             }},
 
     Question{
         "gasket", Section::gasket, "Kind of the back gasket",

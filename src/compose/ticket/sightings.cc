@@ -6,6 +6,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "compose/ticket/planner.h"
+#include "derive/demonstration.h"
 
 namespace benchleaf::compose {
 
@@ -15,6 +16,31 @@ namespace {
 double swelling_mm(const Planner& planner) {
   const model::Fact* swelling = planner.desk.derived.facts.find("table/bench-rules#cell-swelling.value");
   return swelling != nullptr && swelling->unit == "mm" ? swelling->value.value_or(0) : 0;
+}
+
+std::optional<double> mm_of(const std::optional<base::Quantity>& quantity) {
+  return quantity ? quantity->value_in(base::Unit::millimetre) : std::nullopt;
+}
+
+/// Whether two lengths agree within a swelling; what is not known agrees with each.
+bool agree(const std::optional<base::Quantity>& one, const std::optional<base::Quantity>& other, double within) {
+  const auto length = mm_of(one);
+  const auto other_length = mm_of(other);
+  return !length || !other_length || base::tidy(std::fabs(*length - *other_length)) <= within;
+}
+
+/// Whether a cell has the size of one that was found, else that of the one that was measured, swollen or not.
+bool is_of_size_seen(const Planner& planner, const model::Cell& cell) {
+  const model::Watch& watch = planner.watch;
+  for (const std::string& reference : watch.cells_found) {
+    const model::Cell* found = planner.desk.cell(reference);
+    if (found == nullptr) continue;
+    if (agree(cell.size.diameter, found->size.diameter, 0) && agree(cell.size.height, found->size.height, 0)) return true;
+  }
+  if (!watch.cells_found.empty() || !watch.cell_size) return false;
+  const double swelling = swelling_mm(planner);
+  return agree(cell.size.diameter, watch.cell_size->diameter, swelling) &&
+         agree(cell.size.height, watch.cell_size->height, swelling);
 }
 
 /// Whether a cell on record of one of these systems may be the one that was measured, swollen or not.
@@ -69,6 +95,19 @@ bool Planner::may_bear_no_water() const {
   return std::any_of(all.begin(), all.end(), is_lithium) && !std::all_of(all.begin(), all.end(), is_lithium);
 }
 
+std::string young_leak(const Planner& planner) {
+  constexpr std::string_view kSystem = "alkaline";
+  const model::MercuryFree* free = planner.desk.tables.mercury_free_from(kSystem);
+  if (free == nullptr) return {};
+  const std::vector<std::string> residues = planner.residues();
+  const bool may_be = std::any_of(residues.begin(), residues.end(), [&](const std::string& residue) {
+    const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
+    return found != planner.desk.records.residues.end() && holds(found->second.left_by, kSystem);
+  });
+  if (!residues.empty() && !may_be) return {};
+  return "alkaline cell bought after " + std::to_string(free->year);
+}
+
 std::string Planner::crystal_material() const {
   if (crystal() != nullptr) return crystal()->material;
   const auto& [scratches, feels] = watch.crystal_signs;
@@ -87,6 +126,26 @@ std::string Planner::series() const {
 }
 
 const std::string& Planner::display() const { return module() == nullptr ? watch.display : module()->display; }
+
+std::vector<const model::Module*> Planner::modules() const {
+  if (module() != nullptr) return {module()};
+  std::vector<const model::Module*> may_be;
+  for (const auto& [id, one] : desk.records.modules) {
+    const bool shows = watch.display.empty() || one.display == watch.display;
+    if (shows && !derive::is_demonstration(one)) may_be.push_back(&one);
+  }
+  return may_be;
+}
+
+std::vector<std::string> Planner::cells() const {
+  if (module() == nullptr) return {};
+  std::vector<std::string> taken;
+  for (const std::string& reference : module()->cells) {
+    const model::Cell* cell = desk.cell(reference);
+    if (cell != nullptr && is_of_size_seen(*this, *cell)) taken.push_back(reference);
+  }
+  return taken.empty() ? module()->cells : taken;
+}
 
 std::optional<model::Stock> drawer_of(const model::Watch& watch) {
   if (!watch.on_hand) return std::nullopt;

@@ -11,6 +11,24 @@ namespace {
 
 using Step = model::Procedure::Step;
 
+constexpr const char* kWake = "procedure/wake-a-blank-display";
+
+/// Where the reader goes when the new cell alone does not wake the watch.
+void add_after_reset(Planner& planner, SectionMaker& section) {
+  const auto& records = planner.desk.records;
+  const bool hands = planner.display() == "hands";
+  Line line = planner.line();
+  line.say(hands ? "No hand moves: " : "Blank all the same: ", model::Style::bold);
+  if (const int wake = number_of_job(planner, kWake); wake > 0)
+    return section.words(line.say("on with " + std::to_string(wake) + ", " + planner.desk.name(kWake) + "."));
+  const auto symptom = records.symptoms.find(hands ? "hands-stopped" : "blank-display");
+  if (symptom == records.symptoms.end()) return;
+  section.words(line.say(
+      "look which way up the cell lies, and whether the cell strap lies on the can. Still nothing: the cell out, and the "
+      "watch planned again with \"" +
+      symptom->second.title + "\"."));
+}
+
 void add_reset(Planner& planner, SectionMaker& section) {
   const model::Module* module = planner.module();
   Line line = planner.line();
@@ -22,6 +40,7 @@ void add_reset(Planner& planner, SectionMaker& section) {
         "None is on record. Look for a pad marked AC, R or reset and join it to plus for two seconds with the bent wire; "
         "where there is none, the cell comes out for ten minutes and goes in again."));
   }
+  add_after_reset(planner, section);
 }
 
 bool changes_cell(const PlanJob& job) {
@@ -43,24 +62,42 @@ model::Runs step_runs(const Planner& planner, const Step& step) {
   return line.take();
 }
 
-/// What this module draws when it is healthy, and room for what was measured.
-void add_measured(Planner& planner, SectionMaker& section) {
-  const model::Module* module = planner.module();
-  Line current = planner.line();
-  current.say("Current ").blank(18).say(" \u00B5A");
-  if (module != nullptr && !module->healthy.empty()) current.say("; healthy is " + module->healthy);
-  const bool lamp = module != nullptr && module->lamp != "none";
-  if (planner.fact("cell-life.mean-current") != nullptr)
-    planner
-        .say_fact(current.say(lamp ? " In the mean of a day, lamp and all, " : " In the mean of a day "),
-                  "cell-life.mean-current")
-        .say(".");
-  section.tick(current);
-  Line voltage = planner.line();
-  voltage.say("In its place: ").blank(18).say(" V");
-  const int cells = module != nullptr ? module->cell_count : planner.watch.cell_count;
-  for (int i = 1; i < cells; ++i) voltage.say(", the next ").blank(18).say(" V");
-  section.tick(voltage);
+/// Room for the size of a cell without marks.
+void add_cell_room(Planner& planner, SectionMaker& section) {
+  Line line = planner.line();
+  line.say("Cell: width ")
+      .blank(14)
+      .say(" mm, height ")
+      .blank(14)
+      .say(" mm. Well: across ")
+      .blank(14)
+      .say(" mm, deep ")
+      .blank(14);
+  section.tick(line.say(" mm. With these plan the watch again: the sheet then names the cell."));
+}
+
+/// Room for what a gasket is picked by; each of three readings has its own.
+void add_seat_room(Planner& planner, SectionMaker& section) {
+  Line line = planner.line();
+  line.say("Boss, bore or face: ")
+      .blank(14)
+      .say(" of ")
+      .blank(14)
+      .say(" ")
+      .blank(14)
+      .say(" ")
+      .blank(14)
+      .say(" mm. Groove: deep ");
+  section.tick(line.blank(14).say(" mm, wide ").blank(14).say(" mm. Section and inside: ").blank(24));
+}
+
+/// A young leak is lifted by the same steps.
+void add_young_way(Planner& planner, SectionMaker& section) {
+  const std::string young = young_leak(planner);
+  if (young.empty()) return;
+  Line line = planner.line();
+  section.words(line.say("Of an " + young + ", by its receipt: ", model::Style::bold)
+                    .say("the same steps, but no label mercury, and the closed bag goes to the spent cells."));
 }
 
 void add_job(Planner& planner, const PlanJob& job, int number) {
@@ -69,6 +106,7 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
     Line line = planner.line();
     section.words(line.say("Before: ", model::Style::bold).say(listed(job.bound.before, "; ") + "."));
   }
+  if (job.procedure == "procedure/lift-an-old-leak") add_young_way(planner, section);
   for (const std::string& caution : job.bound.cautions) section.caution(caution);
   bool reset = !changes_cell(job);
   for (const Step& step : job.bound.steps) {
@@ -84,6 +122,8 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
   }
   if (!reset) add_reset(planner, section);
   if (job.procedure == "procedure/measure-consumption") add_measured(planner, section);
+  if (job.procedure == "procedure/name-a-worn-cell") add_cell_room(planner, section);
+  if (job.procedure == "procedure/measure-a-gasket") add_seat_room(planner, section);
   if (!job.bound.stop.empty()) {
     Line line = planner.line();
     section.words(line.say("Stop if: ", model::Style::bold).say(listed(job.bound.stop, ". Or: ") + "."));
@@ -95,13 +135,6 @@ void add_job(Planner& planner, const PlanJob& job, int number) {
   section.close();
 }
 
-/// Whether a procedure is among the jobs and was not left out.
-bool is_done(const Planner& planner, const char* procedure) {
-  const auto& jobs = planner.plan.jobs;
-  return std::any_of(jobs.begin(), jobs.end(),
-                     [&](const PlanJob& job) { return job.held.empty() && job.procedure == procedure; });
-}
-
 void add_closing(Planner& planner) {
   const model::Module* module = planner.module();
   SectionMaker section(planner, "closing", "Before it is closed, and after");
@@ -111,15 +144,16 @@ void add_closing(Planner& planner) {
   section.tick("Each button ten times: ten presses, ten returns.");
   if (module == nullptr) section.tick("The lamp, if it has one, last of all: the display holds.");
   if (module != nullptr && module->lamp != "none") section.tick("The lamp last, with the cell that stays in: the figures hold.");
-  if (is_done(planner, "procedure/measure-consumption"))
-    section.tick("Current and voltage stand on this sheet, and are healthy.");
+  if (number_of_job(planner, "procedure/measure-consumption") > 0)
+    section.tick(module != nullptr && !module->healthy.empty() ? "Current and voltage stand on this sheet, and are healthy."
+                                                               : "Current and voltage stand on this sheet.");
   else
     add_measured(planner, section);
   Line rate = planner.line();
   section.tick(
       rate.say("Rate: set at ").blank(22).say(", after a day ").blank(14).say(" s. Half a second a day and less is good."));
   section.tick(
-      is_done(planner, "procedure/check-for-fog")
+      number_of_job(planner, "procedure/check-for-fog") > 0
           ? "Fog: clear inside, twice running, as its own job has it."
           : "Fog: on a plate of 40 to 45\u2009\u00B0C until it is warm, one drop of cool water on the crystal for a minute, "
             "wiped off; clear inside, twice running.");
@@ -172,14 +206,15 @@ void add_card(Planner& planner) {
   SectionMaker section(planner, "card", "Owner's card");
   Line head = planner.line();
   section.words(head.say(planner.watch.title).say(". Date ").blank(26));
+  const bool open = planner.cells().size() > 1;  // the well decides
   for (const PlanNeed& need : planner.plan.needs) {
     const model::Cell* cell = planner.desk.cell(need.record);
-    if (cell == nullptr) continue;
+    if (cell == nullptr || open) continue;
     Line line = planner.line();
     section.tick(line.say("Cell fitted: ", model::Style::bold).say(std::to_string(need.count) + " \u00D7 " + need.words + "."));
   }
   const auto is_cell = [&planner](const PlanNeed& need) { return planner.desk.cell(need.record) != nullptr; };
-  if (std::none_of(planner.plan.needs.begin(), planner.plan.needs.end(), is_cell)) {
+  if (open || std::none_of(planner.plan.needs.begin(), planner.plan.needs.end(), is_cell)) {
     Line line = planner.line();
     section.tick(line.say("Cell fitted: ", model::Style::bold).blank(24).say(" system ").blank(20));
   }
