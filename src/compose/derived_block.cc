@@ -100,7 +100,9 @@ model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const mo
       "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
       "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder`, `show: trust-signs`, "
       "`show: pictures` with `rows` of `picture` and `words`, `show: nest` with `series` and `words`, "
-      "`show: voltages` with `rows` of `system` and `course` and `words`, or `show: reckoned` with "
+      "`show: voltages` with `rows` of `system` and `course` and `words`, `show: backs` with `gasket`, `words` and `rows` of "
+      "`back`, `procedure`, `tool` and `place`, `show: crystal-fits` with `words` and `rows` of `crystal`, or `show: reckoned` "
+      "with "
       "`name`, `calculator`, `rows` and `columns` that `benchleaf reckon` answers, drawn if it says `drawn` and `words`");
   return {};
 }

@@ -25,6 +25,7 @@ constexpr std::size_t kProse = 40;
 struct ColumnUse {
   bool prose = false;
   bool drawings_only = true;
+  bool named_drawings = false;
   bool signs_only = true;
   bool verdicts = false;
   DecimalColumn decimals;
@@ -41,6 +42,7 @@ void note_cell(const TableCell& cell, ColumnUse& use) {
   if (is_blank(cell)) return;
   use.prose = use.prose || model::plain_text(cell.runs).size() > kProse;
   use.drawings_only = use.drawings_only && cell.drawing && cell.runs.empty();
+  use.named_drawings = use.named_drawings || (cell.drawing && !cell.runs.empty());
   use.signs_only = use.signs_only && !cell.drawing && std::all_of(cell.runs.begin(), cell.runs.end(), is_sign);
   use.verdicts = use.verdicts ||
                  std::any_of(cell.runs.begin(), cell.runs.end(), [](const Run& run) { return run.kind == Run::Kind::verdict; });
@@ -59,7 +61,8 @@ class TableSetter {
       for (std::size_t i = 0; i < row.cells.size(); ++i) note_cell(row.cells.at(i), uses_.at(i));
     }
     const bool any_prose = std::any_of(uses_.begin(), uses_.end(), [](const ColumnUse& use) { return use.prose; });
-    folds_ = any_prose && width > 2;
+    const bool named_drawings = std::any_of(uses_.begin(), uses_.end(), [](const ColumnUse& use) { return use.named_drawings; });
+    folds_ = any_prose && (width > 2 || named_drawings);
   }
 
   Markup set() {
@@ -163,6 +166,8 @@ class TableSetter {
       cell.in_class("signs");
     else if (use.drawings_only && !pictures_alone())
       cell.in_class("pictures");
+    else if (use.named_drawings)
+      cell.in_class("pictured");
     else if (use.verdicts)
       cell.in_class("verdicts");
     else if (use.prose)

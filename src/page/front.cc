@@ -12,6 +12,10 @@
 namespace benchleaf::page {
 namespace {
 
+constexpr int kContentsColumns = 2;
+constexpr double kCloserStepMm = 0.05;
+constexpr int kCloserSteps = 9;  // lines of 4.48 mm come down to 4.03 mm, which is still a fifth more than their type
+
 void open_page(const Paper& paper, PageStack& stack) {
   Page page;
   page.width = paper.width;
@@ -71,9 +75,34 @@ Strip contents_line(Setting& setting, const OutlineLine& line, const PageNumbers
   return strip;
 }
 
+/// The lines with so much less room under each.
+Strips closer(Strips lines, Length by) {
+  for (Strip& line : lines) {
+    line.height -= by;
+    for (LinkArea& link : line.links) link.box.bottom -= by;
+  }
+  return lines;
+}
+
+std::size_t pages_of(const Strips& title, const Strips& lines, const Paper& paper) {
+  PageStack trial;
+  fill_columns(title, lines, kContentsColumns, paper, -1, trial);
+  return trial.pages.size();
+}
+
+/// Lines that stand closer where that saves a page, and no closer than it takes: a few lines do not begin a page.
+Strips without_spill(const Strips& title, Strips lines, const Paper& paper) {
+  const std::size_t pages = pages_of(title, lines, paper);
+  for (int step = 1; step <= kCloserSteps; ++step) {
+    Strips tried = closer(lines, from_mm(kCloserStepMm * step));
+    if (pages_of(title, tried, paper) < pages) return tried;
+  }
+  return lines;
+}
+
 void set_contents(Setting& setting, const PageNumbers& numbers, TagId section, PageStack& stack) {
   const Length gutter = from_mm(5);
-  const Length width = (setting.paper.block_width - gutter) / 2;
+  const Length width = (setting.paper.block_width - gutter) / kContentsColumns;
   Strips title = Words(setting, {model::text_run("Contents")}, look::page_title(), setting.add_heading(2, section))
                      .set(setting, setting.paper.block_width);
   title.front().places.push_back({"contents", 0});
@@ -81,7 +110,7 @@ void set_contents(Setting& setting, const PageNumbers& numbers, TagId section, P
   Strips lines;
   const std::vector<OutlineLine> outline = setting.outline;
   for (const OutlineLine& line : outline) lines.push_back(contents_line(setting, line, numbers, width, toc));
-  fill_columns(title, lines, 2, setting.paper, -1, stack);
+  fill_columns(title, without_spill(title, std::move(lines), setting.paper), kContentsColumns, setting.paper, -1, stack);
 }
 
 }  // namespace

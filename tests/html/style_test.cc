@@ -51,6 +51,9 @@ void check_pairs(const Tokens& tokens) {
     }
   }
   CHECK(contrast(tokens.at("on-accent"), tokens.at("accent")) >= 4.5);
+  // Figures write on metal in light, and metal in shade lies beside it.
+  CHECK(contrast(tokens.at("ink"), tokens.at("light")) >= 4.5);
+  CHECK(contrast(tokens.at("light"), tokens.at("dark")) >= 1.5);
 }
 
 }  // namespace

@@ -75,6 +75,8 @@ std::optional<model::Table> figure_table(const Desk& desk, const model::Page& pa
     const model::Node* rows = request.body.find("rows");
     return rows == nullptr ? std::nullopt : alone("voltages", words, voltage_bands(desk, *rows));
   }
+  if (word_of(request, "show") == "backs") return back_places(desk, request.body);
+  if (word_of(request, "show") == "crystal-fits") return crystal_fits(desk, request.body);
   const auto answers = derive::read_page_answers(request.body);
   if (!answers) return std::nullopt;
   return alone(answers->name, words, drawn({desk, page, *answers}, word_of(request, "drawn")));

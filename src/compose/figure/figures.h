@@ -45,6 +45,18 @@ std::optional<Figure> gasket_groove(const Asked& asked);
 /// where a row names no system or the table states no end.
 std::optional<Figure> voltage_bands(const Desk& desk, const model::Node& rows);
 
+/// For each row `{ back: snap, procedure: P, tool: T, place: TERM, deepest: RULE }` the back from above and in section with its
+/// tool in the accent, and beside it what procedure and tool say. `gasket` of the block names the series that is drawn;
+/// `deepest` a row of bench-rules. A watch that opens from the front is `{ back: none, words: W, then: W }`. Nothing where the
+/// procedure does not name the tool, the place and the depth that the row names.
+std::optional<model::Table> back_places(const Desk& desk, const model::Node& body);
+
+/// For each row `{ crystal: C }` the edge of the crystal in its seat, in section, with half of its oversize dashed, and beside
+/// it how it is recognised and what else is held in the same way. A crystal on a gasket needs `ring: SERIES` and
+/// `oversize: RULE`, a row of bench-rules, since its oversize is over the ring and not over the seat. Nothing where a figure is
+/// missing or the record of the crystal does not name the oversize of its ring.
+std::optional<model::Table> crystal_fits(const Desk& desk, const model::Node& body);
+
 /// Circles for each whole millimetre of inside that a series is sold in, at true size, shared out among as many nests as
 /// keep a figure readable between two circles; the smallest circle of each is a millimetre wider than that of the last.
 std::vector<std::shared_ptr<const model::Drawing>> nests_of(const model::Gasket& series);

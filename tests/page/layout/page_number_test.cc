@@ -1,5 +1,6 @@
 // Page numbers in slots and in the contents: each is the label of the page its target stands on, and filling it in moves
 // no line. Expected values are the destinations of the same document and the measures of the page; no outside source.
+#include <algorithm>
 #include <cstdlib>
 #include <map>
 
@@ -131,4 +132,41 @@ TEST_CASE("the contents give each section the page it stands on") {
     }
   }
   CHECK(seen >= kPlaces);
+}
+
+TEST_CASE("a few lines do not begin a page of the contents, and none stand too close") {
+  constexpr int kFewest = 6;
+  std::size_t most_pages = 0;
+  for (int places = 80; places <= 130; places += 2) {
+    model::Blocks blocks;
+    for (int i = 0; i < places; ++i) {
+      blocks.push_back(test::heading(2, "Place " + std::to_string(i), place(i)));
+      blocks.push_back(test::paragraph("Words."));
+    }
+    const test::Laid laid = test::lay(test::book_with(std::move(blocks)), "letter");
+    INFO(places);
+    std::vector<int> on_page;
+    int all = 0;
+    for (const page::Page& page : laid.document.pages) {
+      if (page.label.find_first_of("ivx") == std::string::npos) continue;
+      const page::LinkArea* above = nullptr;
+      int here = 0;
+      for (const page::LinkArea& link : page.links) {
+        if (link.words.rfind("Place ", 0) != 0) continue;
+        ++here;
+        if (above != nullptr && above->box.left == link.box.left) {
+          CHECK(link.box.top - above->box.top >= page::from_mm(4.0));
+          CHECK(link.box.top >= above->box.bottom);
+        }
+        above = &link;
+      }
+      if (here > 0) on_page.push_back(here);
+      all += here;
+    }
+    CHECK(all == places);
+    REQUIRE(!on_page.empty());
+    CHECK(on_page.back() >= kFewest);
+    most_pages = std::max(most_pages, on_page.size());
+  }
+  CHECK(most_pages == 2);
 }
