@@ -21,7 +21,7 @@ PlanCheck crust_check(const Planner& planner) {
   std::string how = sentence_case(plain_words(crust.colour)) + (crust.place.empty() ? "" : ", " + crust.place) + ": ";
   how += names.empty() ? "none on record looks so." : "it may be " + listed(names, " or ") + ".";
   return {"residues", "What the crust is",
-          how + " Until it is known it counts as an old leak: gloves, a bag, nothing dry." + young_way(planner)};
+          how + " Until it is known it counts as an old leak: gloves, a bag, nothing dry." + young_way(planner), true};
 }
 
 }  // namespace
@@ -29,7 +29,7 @@ PlanCheck crust_check(const Planner& planner) {
 void Planner::add_checks() {
   for (const Question& question : questions()) {
     if (question.known == nullptr || question.known(*this)) continue;
-    plan.checks.push_back({question.field, question.what, question.how});
+    plan.checks.push_back({question.field, question.what, question.how, question.back_off});
     if (plan.checks.back().field == "crust.colour") plan.checks.back().how += young_way(*this);
   }
   if (watch.crust && watch.residues.empty()) plan.checks.push_back(crust_check(*this));

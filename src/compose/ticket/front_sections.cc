@@ -152,25 +152,17 @@ void add_first_aid(Planner& planner) {
   section.close();
 }
 
-void add_check_list(Planner& planner) {
-  SectionMaker section(planner, "checks", "Find out first");
-  for (const PlanCheck& check : planner.plan.checks) {
-    Line line = planner.line();
-    section.tick(line.say(check.what + ". ", model::Style::bold).say(check.how + " ").blank(30));
-  }
-  if (!section.empty() && planner.watch.jobs.empty())
-    section.words("With these answers plan the watch again: jobs that wait for one are not on this sheet.");
-  section.close();
-}
-
 void add_first_looks(Planner& planner) {
   SectionMaker section(planner, "before", "Before anything moves");
   section.tick("Photograph front, back, both sides and the strap ends, with the buttons as they stand.");
-  section.tick(
-      "Back off: photograph cell, strap, insulator and gasket. Sketch every spring with the way it stands and what it touches.");
+  if (!stays_closed(planner))
+    section.tick(
+        "Back off: photograph cell, strap, insulator and gasket. Sketch every spring with the way it stands and what it "
+        "touches.");
   Line buttons = planner.line();
   section.tick(
       buttons.say("Press each button once and write down what it does: 1 ").blank(24).say(" 2 ").blank(24).say(" 3 ").blank(24));
+  if (stays_closed(planner)) return section.close();
   section.tick(
       "Write down which face of the cell looks up, where the insulator lies, and over what the notch of the back stands.");
   Line count = planner.line();
@@ -191,11 +183,26 @@ void add_wanted(Planner& planner) {
 
 }  // namespace
 
+void add_check_list(Planner& planner, bool back_off) {
+  SectionMaker section(planner, back_off ? "checks-inside" : "checks",
+                       !back_off               ? "Find out first, back closed"
+                       : stays_closed(planner) ? "To find out when the next sheet has opened it"
+                                               : "Find out with the back off");
+  for (const PlanCheck& check : planner.plan.checks) {
+    if (check.back_off != back_off) continue;
+    Line line = planner.line();
+    section.tick(line.say(check.what + ". ", model::Style::bold).say(check.how + " ").blank(30));
+  }
+  if (!section.empty() && planner.watch.jobs.empty())
+    section.words("With these answers plan the watch again: jobs that wait for one are not on this sheet.");
+  section.close();
+}
+
 void Planner::add_front_sections() {
   add_never(*this);
   add_first_aid(*this);
   add_wanted(*this);
-  add_check_list(*this);
+  add_check_list(*this, false);
   add_first_looks(*this);
 }
 

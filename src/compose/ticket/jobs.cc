@@ -131,6 +131,25 @@ void add_cautions(const bench::StepWorld& world, model::Procedure& procedure) {
   procedure.steps = std::move(steps);
 }
 
+/// What lies in the watch is met when its back is lifted, not when its own job begins.
+void warn_of_leaks(const Planner& planner, model::Procedure& procedure) {
+  std::vector<std::string> cautions;
+  for (const std::string& residue : planner.residues()) {
+    const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
+    if (found == planner.desk.records.residues.end() || found->second.left_by.empty()) continue;
+    for (const std::string& caution : found->second.cautions) {
+      if (!holds(procedure.cautions, caution)) add_once(cautions, caution);
+    }
+  }
+  std::vector<Step> steps;
+  for (const std::string& caution : cautions) {
+    Step step;
+    step.caution = caution;
+    steps.push_back(std::move(step));
+  }
+  procedure.steps.insert(procedure.steps.begin(), steps.begin(), steps.end());
+}
+
 bench::Binding binding_of(const model::Procedure& procedure, const model::Watch::Job& job) {
   bench::Binding binding;
   for (const auto& slot : procedure.slots) {
@@ -189,7 +208,7 @@ int number_of_job(const Planner& planner, const char* procedure) {
 }
 
 void Planner::add_jobs() {
-  const std::vector<model::Watch::Job> jobs = jobs_of(*this);
+  const std::vector<model::Watch::Job> jobs = jobs_of_sheet(*this);
   for (std::size_t i = 0; i < jobs.size(); ++i) {
     const auto found = desk.records.procedures.find(id_of(jobs[i].procedure));
     if (found == desk.records.procedures.end()) continue;
@@ -203,6 +222,7 @@ void Planner::add_jobs() {
     job.held = why_held(*this, job.bound, i);
     add_cautions({desk.records, desk.tables}, job.bound);
     drop_idle_cautions(*this, job.bound);
+    if (opens_back(job)) warn_of_leaks(*this, job.bound);
     plan.jobs.push_back(std::move(job));
   }
 }

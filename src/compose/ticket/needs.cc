@@ -21,6 +21,7 @@ std::string size_of(const Desk& desk, const model::Cell& cell) {
 std::string system_words(const model::Cell& cell) { return ", " + plain_words(cell.system); }
 
 /// Cells that do as well, by cell-swap: `303 SR44SW, with care: ...`.
+/// A display that lights itself draws so much that only what is said without reserve does.
 void add_instead(Planner& planner, const model::Cell& cell, PlanNeed& need) {
   const model::Module* module = planner.module();
   const std::string lamp = module == nullptr || module->lamp.empty() ? "yes" : module->lamp == "none" ? "no" : "yes";
@@ -29,7 +30,8 @@ void add_instead(Planner& planner, const model::Cell& cell, PlanNeed& need) {
                     {planner.desk.tables, planner.figures});
   for (const bench::Output& output : result.outputs) {
     if (output.name.rfind(kCandidate, 0) != 0 || output.name.substr(kCandidate.size()) == cell.id) continue;
-    const bool does = output.printed.rfind("use", 0) == 0 || output.printed.rfind("with care", 0) == 0;
+    const bool draws_much = module != nullptr && module->lamp == "display-itself";
+    const bool does = output.printed.rfind("use", 0) == 0 || (!draws_much && output.printed.rfind("with care", 0) == 0);
     if (does && need.instead.size() < 2) need.instead.push_back(output.label + ", " + output.printed);
   }
 }
@@ -106,6 +108,9 @@ void add_gasket(Planner& planner) {
   need.record = planner.series();
   need.size = planner.gasket_sizes.front();
   need.words = planner.desk.name(need.record) + ", inside " + need.size;
+  const auto series = planner.desk.records.gaskets.find(Planner::id_of(need.record));
+  if (series != planner.desk.records.gaskets.end() && is_known(series->second.wall))
+    need.words += ", " + base::printed(*series->second.wall) + " wide";
   for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i) {
     const std::string& size = planner.gasket_sizes[i];
     const bool past = is_past_in_drawer(planner, need.record, size);
@@ -142,7 +147,8 @@ void add_new_crystal(Planner& planner) {
 
 /// Old bars are not fitted again.
 void add_spring_bars(Planner& planner) {
-  if (number_of_job(planner, "procedure/fit-spring-bars") == 0) return;
+  const int job = number_of_job(planner, "procedure/fit-spring-bars");
+  if (job == 0) return;
   PlanNeed need;
   need.record = "part/spring-bar";
   need.count = 2;
@@ -151,6 +157,7 @@ void add_spring_bars(Planner& planner) {
     need.size = base::printed(*planner.watch.lug_width);
     need.words += ", for lugs of " + need.size;
   }
+  need.words += ", body and tip as measured in " + std::to_string(job);
   planner.plan.needs.push_back(std::move(need));
 }
 
@@ -193,6 +200,27 @@ void add_bench(Planner& planner) {
   if (asks_groove(planner)) add("tool/putty");
 }
 
+/// What the test of a new cell needs beside the cells that go in.
+void add_test_cells(Planner& planner) {
+  if (number_of_job(planner, "procedure/test-the-new-cell") == 0) return;
+  const auto& needs = planner.plan.needs;
+  const auto fitted =
+      std::find_if(needs.begin(), needs.end(), [&](const auto& need) { return planner.desk.cell(need.record) != nullptr; });
+  if (fitted == needs.end()) return;
+  const std::string record = fitted->record;
+  const int spare = fitted->in_drawer - fitted->count;
+  for (const char* words :
+       {"of the same packet, for the test, not fitted", "known to be good, to hold the other against, not fitted"}) {
+    PlanNeed need;
+    need.record = record;
+    need.size = words;
+    need.for_test = true;
+    need.words = planner.desk.name(record) + ", " + words;
+    need.in_drawer = spare > 0 ? 1 : 0;
+    planner.plan.needs.push_back(std::move(need));
+  }
+}
+
 /// Counts what the drawer holds of each.
 void look_into_drawer(Planner& planner) {
   if (planner.drawer == nullptr) return;
@@ -218,6 +246,7 @@ void Planner::add_needs() {
   add_papers(*this);
   add_bench(*this);
   look_into_drawer(*this);
+  add_test_cells(*this);
 }
 
 }  // namespace benchleaf::compose

@@ -37,6 +37,7 @@ struct PlanCheck {
   std::string field;  ///< `crystal-size.thickness`
   std::string what;
   std::string how;
+  bool back_off = false;  ///< asked once the back is off
 };
 
 /// A procedure with the parts of this watch in its steps and every caution that they need before them.
@@ -52,6 +53,7 @@ struct PlanNeed {
   std::string size;    ///< of a gasket or a crystal, or the grade of a paper
   int count = 1;
   bool used_up = true;
+  bool for_test = false;             ///< a cell that is tried beside the one that goes in, and not fitted
   std::string words;                 ///< `393 SR754W, 7.9 × 5.4 mm`, as set on paper
   std::vector<std::string> instead;  ///< what does as well, with its reason
   int in_drawer = 0;

@@ -122,6 +122,16 @@ bool uses_scratch(const Planner& planner);
 bool uses_crystal_size(const Planner& planner);
 /// What is left to do for a scratch that is not polished, with the new crystal's kind and size.
 std::string instead_of_polish(const Planner& planner);
+/// Whether a job opens the back.
+bool opens_back(const PlanJob& job);
+/// Whether nobody may open the watch by this sheet, since nobody knows yet how its back is held, or it has none.
+bool stays_closed(const Planner& planner);
+/// Whether the sheet can name no cell, so that it ends where its size is written down.
+bool waits_for_cell(const Planner& planner);
+/// Puts what is to be found out into the plan: with the back closed, or with it off.
+void add_check_list(Planner& planner, bool back_off);
+/// What the calculator makes of the gasket's groove, or how it is measured.
+void add_groove(Planner& planner, SectionMaker& section);
 /// Whether a job polishes the crystal.
 bool is_polish(const model::Procedure& procedure);
 /// The place of a job on the sheet, from 1; 0 where it is not done.
@@ -140,5 +150,7 @@ bool asks_groove(const Planner& planner);
 std::string crystal_part(const Planner& planner, const std::string& named);
 /// The procedures that the watch names, else those that are usual for what is known of it.
 std::vector<model::Watch::Job> jobs_of(const Planner& planner);
+/// Those that can be done by this sheet: the usual ones end where the watch must be planned again.
+std::vector<model::Watch::Job> jobs_of_sheet(const Planner& planner);
 
 }  // namespace benchleaf::compose

@@ -27,7 +27,7 @@ constexpr std::array kQuestions = {
     Question{
         "module", Section::build, "Which module it has",
         "With the back off, write down the display, the lamp, how many cells lie in which well, and every mark on the board.",
-        Answer::one_of, "", [](const Planner& planner) { return !planner.watch.module.empty(); }},
+        Answer::one_of, "", [](const Planner& planner) { return !planner.watch.module.empty(); }, true},
     Question{"display", Section::build, "What shows the time", "Where the module is not known.", Answer::one_of, "", kNobodyAsks},
     Question{
         "back", Section::build, "How the back is held",
@@ -45,11 +45,11 @@ constexpr std::array kQuestions = {
         [](const Planner& planner) { return planner.watch.case_metal && !planner.watch.case_metal->surface.empty(); }},
     Question{"case.mark", Section::build, "Mark inside the back",
              "With the back off, read it with the loupe; none counts as thin.", Answer::words, "20 microns",
-             [](const Planner& planner) { return planner.watch.case_metal && !planner.watch.case_metal->mark.empty(); }},
+             [](const Planner& planner) { return planner.watch.case_metal && !planner.watch.case_metal->mark.empty(); }, true},
     Question{
         "lume", Section::build, "Luminous paint",
-        "Shade it with a hand: what glows, or is cream or brown and flakes, is paint. Until it is known, nothing is scraped or "
-        "blown at.",
+        "Look through the crystal and shade it with a hand. What glows, or is cream or brown and flakes, or a T or an R on the "
+        "dial: stop, leave it closed, into a bag, and ask the office for radiation. Old paint may glow no longer.",
         Answer::one_of, "",
         [](const Planner& planner) { return !planner.watch.lume.empty() || holds(planner.watch.inside, "part/luminous-paint"); }},
     Question{"lug-width", Section::build, "Width between the lugs", "Callipers, bars out, at the holes.", Answer::measure,
@@ -61,7 +61,7 @@ constexpr std::array kQuestions = {
         "Read the can under the loupe, through the opened back: the letters SR, LR or CR, then the figures. No letters counts "
         "as not known, and a leak of it as an old one.",
         Answer::some_of, "",
-        [](const Planner& planner) { return !planner.watch.cells_found.empty() || planner.watch.cell_size.has_value(); }},
+        [](const Planner& planner) { return !planner.watch.cells_found.empty() || planner.watch.cell_size.has_value(); }, true},
     Question{"cell-count", Section::cells, "How many cells", "Count them and the wells, through the opened back.", Answer::number,
              "1", kNobodyAsks},
     Question{"cell-size.diameter", Section::cells, "Width of a cell without marks",
@@ -73,7 +73,7 @@ constexpr std::array kQuestions = {
     Question{"crust.colour", Section::cells, "Colour of a crust", "Loupe on the leaf, its corner and the seam of the cell. None: on with the jobs. Any: gloves on, nothing wiped, the back "
              "laid on, and the watch planned again with its colour.",
              Answer::one_of, "",
-             [](const Planner& planner) { return planner.watch.crust.has_value() || !planner.watch.residues.empty(); }},
+             [](const Planner& planner) { return planner.watch.crust.has_value() || !planner.watch.residues.empty(); }, true},
     Question{"crust.place", Section::cells, "Place of the crust", "Where it is thickest, and how far it has crept.",
              Answer::words, "at the minus leaf", kNobodyAsks},
     Question{"residues", Section::cells, "What the crust is, where it is known",
@@ -81,7 +81,7 @@ constexpr std::array kQuestions = {
              kNobodyAsks},
     Question{"inside", Section::cells, "What stays in the case",
              "Write down what a liquid could reach: film, print, strip, board.", Answer::some_of, "",
-             [](const Planner& planner) { return !planner.watch.inside.empty(); }},
+             [](const Planner& planner) { return !planner.watch.inside.empty(); }, true},
 
     Question{
         "crystal", Section::crystal, "Kind of crystal",
@@ -119,10 +119,10 @@ constexpr std::array kQuestions = {
         "gasket", Section::gasket, "Kind of the back gasket",
         "Lift it with pegwood and look at its section: round, flat or like an L. Keep it to compare, do not measure the seat "
         "by it.",
-        Answer::one_of, "", [](const Planner& planner) { return !planner.series().empty(); }},
+        Answer::one_of, "", [](const Planner& planner) { return !planner.series().empty(); }, true},
     Question{"gasket-seat", Section::gasket, "Seat of the gasket",
              "Callipers on the boss that the gasket is drawn over, in three directions, within 0.05 mm of each other.",
-             Answer::measure, "28.60 mm", [](const Planner& planner) { return is_known(planner.watch.gasket_seat); }},
+             Answer::measure, "28.60 mm", [](const Planner& planner) { return is_known(planner.watch.gasket_seat); }, true},
     Question{"old-gasket.inside", Section::gasket, "Inside of the old gasket",
              "Where the seat cannot be reached. It is set, so that it tells a size to look for and none to order.",
              Answer::measure, "27.9 mm", kNobodyAsks},

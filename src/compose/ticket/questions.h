@@ -19,6 +19,7 @@ struct Question {
   Answer answer;
   const char* example;
   bool (*known)(const Planner& planner);  ///< nullptr: nothing waits for it, so that it is no check
+  bool back_off = false;                  ///< answered by whoever has opened the watch, and by nobody before
 };
 
 /// All of them, in the order of the form, which is that of the bench.

@@ -90,38 +90,6 @@ void add_ladder(Planner& planner) {
   section.close();
 }
 
-}  // namespace
-
-bool asks_groove(const Planner& planner) {
-  return !planner.gasket_sizes.empty() && planner.fact("gasket-fit.squeeze") == nullptr;
-}
-
-namespace {
-
-/// What the calculator makes of the groove, or how it is measured.
-void add_groove(Planner& planner, SectionMaker& section) {
-  const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.series()));
-  const bool round = series != planner.desk.records.gaskets.end() && series->second.profile == "round";
-  Line groove = planner.line();
-  if (planner.fact("gasket-fit.squeeze") != nullptr) {
-    planner.say_fact(groove.say("In its groove: squeeze "), "gasket-fit.squeeze");
-    planner.say_fact(groove.say(", "), "gasket-fit.squeeze-verdict");
-    if (planner.fact("gasket-fit.fill") != nullptr) {
-      planner.say_fact(groove.say("; fill "), "gasket-fit.fill");
-      planner.say_fact(groove.say(", "), "gasket-fit.fill-verdict");
-    }
-    return section.words(groove.say("."));
-  }
-  if (!asks_groove(planner)) return;
-  groove.say(
-      "With the back off and the old gasket out, the groove: press soft putty into it, press the back home, lift it, measure the "
-      "putty. Depth ");
-  groove.blank(18).say(" mm.");
-  const model::Fact* band = planner.desk.derived.facts.find("table/gland-limits#static-squeeze.band");
-  if (round && band != nullptr) groove.say(" A round gasket is flattened by ").fact(*band).say(".");
-  section.tick(groove);
-}
-
 /// An old gasket tells a size to look for, not one to order.
 void add_by_old_gasket(Planner& planner) {
   if (planner.fact("gasket-fit.size") == nullptr) return;
@@ -145,7 +113,6 @@ void add_gasket(Planner& planner) {
     if (planner.fact(name) != nullptr) planner.say_fact(size.say(word), name);
   }
   section.words(size.say("."));
-  add_groove(planner, section);
   Line measured = planner.line();
   section.tick(
       measured.say("Measure the gasket that came out of the bag: inside ").blank(16).say(" mm, section ").blank(16).say(" mm."));

@@ -56,11 +56,11 @@ class UsualJobs {
   }
 
   void change_cells() {
+    if (waits_for_cell(planner_)) add("name-a-worn-cell");
     const auto& found = planner_.watch.cells_found;
     const bool mercury = std::any_of(found.begin(), found.end(), [&](const std::string& cell) {
       return planner_.desk.cell(cell) != nullptr && planner_.desk.cell(cell)->system == "mercuric-oxide";
     });
-    if (found.empty() && planner_.module() == nullptr && !planner_.watch.cell_size) add("name-a-worn-cell");
     add(mercury ? "replace-a-mercury-cell" : "change-the-cell");
     if (holds(planner_.watch.symptoms, "symptom/blank-display")) add("wake-a-blank-display");
     add("measure-consumption");
@@ -88,8 +88,12 @@ class UsualJobs {
     if (works_on(planner_, jobs_, "part/spring-bar")) add("fit-spring-bars");
   }
 
-  void seal() {
+  void measure_seat() {
     if (!is_known(planner_.watch.gasket_seat)) add("measure-a-gasket");
+  }
+
+  void seal() {
+    measure_seat();
     add("renew-back-gasket");
   }
 
@@ -99,6 +103,30 @@ class UsualJobs {
   const Planner& planner_;
   std::vector<model::Watch::Job> jobs_;
 };
+
+/// All of them, or as far as they can be done before the watch is planned again.
+std::vector<model::Watch::Job> usual_jobs(const Planner& planner, bool this_sheet_alone) {
+  UsualJobs usual(planner);
+  usual.add("look-before-you-touch");
+  if (this_sheet_alone && stays_closed(planner)) return usual.take();
+  usual.open_back();
+  usual.clear_leaks();
+  if (this_sheet_alone && waits_for_cell(planner)) {
+    usual.measure_seat();
+    usual.add("name-a-worn-cell");
+    return usual.take();
+  }
+  usual.look_after_crystal();  // before a new cell lies under water and dust
+  usual.clean_case();
+  usual.change_cells();
+  usual.seal();
+  usual.add("check-before-closing");
+  usual.close_back();
+  usual.add("check-for-fog");
+  usual.fit_bars();
+  usual.add("hand-over");
+  return usual.take();
+}
 
 }  // namespace
 
@@ -112,22 +140,24 @@ bool works_on(const Planner& planner, const std::vector<model::Watch::Job>& jobs
   });
 }
 
+bool opens_back(const PlanJob& job) { return job.held.empty() && Planner::id_of(job.procedure).rfind("open-a-", 0) == 0; }
+
+bool stays_closed(const Planner& planner) {
+  const model::Watch& watch = planner.watch;
+  return watch.jobs.empty() && (watch.back.empty() || watch.back == "none");
+}
+
+bool waits_for_cell(const Planner& planner) {
+  const model::Watch& watch = planner.watch;
+  return watch.jobs.empty() && watch.cells_found.empty() && !watch.cell_size && planner.module() == nullptr;
+}
+
 std::vector<model::Watch::Job> jobs_of(const Planner& planner) {
-  if (!planner.watch.jobs.empty()) return planner.watch.jobs;
-  UsualJobs usual(planner);
-  usual.add("look-before-you-touch");
-  usual.open_back();
-  usual.clear_leaks();
-  usual.look_after_crystal();  // before a new cell lies under water and dust
-  usual.clean_case();
-  usual.change_cells();
-  usual.seal();
-  usual.add("check-before-closing");
-  usual.close_back();
-  usual.add("check-for-fog");
-  usual.fit_bars();
-  usual.add("hand-over");
-  return usual.take();
+  return planner.watch.jobs.empty() ? usual_jobs(planner, false) : planner.watch.jobs;
+}
+
+std::vector<model::Watch::Job> jobs_of_sheet(const Planner& planner) {
+  return planner.watch.jobs.empty() ? usual_jobs(planner, true) : planner.watch.jobs;
 }
 
 }  // namespace benchleaf::compose
