@@ -48,6 +48,12 @@ Look prose_look(const model::Paragraph& paragraph, const Target& target) {
   return target.prose;
 }
 
+/// Words that announce what follows are lost at the foot of a page.
+bool announces(const model::Paragraph& paragraph) {
+  const std::string words = model::plain_text(paragraph.runs);
+  return !words.empty() && words.back() == ':';
+}
+
 void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& target) {
   const Look look = prose_look(paragraph, target);
   const bool first = target.galley.empty();
@@ -57,6 +63,7 @@ void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& targ
   if (under_heading && lines.size() <= 2) {
     for (Strip& line : lines) line.keep_next = true;
   }
+  if (announces(paragraph) && !lines.empty()) lines.back().keep_next = true;
   append(target, std::move(lines));
 }
 

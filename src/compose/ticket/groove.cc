@@ -35,8 +35,8 @@ void add_groove(Planner& planner, SectionMaker& section) {
   if (planner.fact("gasket-fit.squeeze") != nullptr) return section.words(say_squeeze(planner, line));
   if (!asks_groove(planner)) return;
   line.say(
-      "The groove, before the new gasket lies in it: soft putty in four places, the back pressed home and lifted, the putty "
-      "measured. Depth ");
+      "The groove, before the new gasket lies in it: soft putty in four places, the back pressed home with the thumbs alone, "
+      "never in the press, and lifted. Height of the putty ");
   line.blank(18).say(" mm.");
   if (planner.fact("gasket-fit.least-depth") != nullptr) {
     planner.say_fact(line.say(" This section fits from "), "gasket-fit.least-depth");
@@ -45,7 +45,7 @@ void add_groove(Planner& planner, SectionMaker& section) {
   }
   if (const int opening = number_of_job(planner, "procedure/open-a-snap-back"); opening > 0)
     line.say(" A back that clicks home comes off as in " + std::to_string(opening) + ", its caution first.");
-  section.tick(line);
+  section.tick(line.say(" Pick the putty out with pegwood. Where thumbs do not close the back, the groove is not measured."));
 }
 
 }  // namespace benchleaf::compose

@@ -131,9 +131,12 @@ void add_cautions(const bench::StepWorld& world, model::Procedure& procedure) {
   procedure.steps = std::move(steps);
 }
 
-/// What lies in the watch is met when its back is lifted, not when its own job begins.
+/// What lies in the watch is met when its back is lifted, not when its own job begins. Where nobody knows, it may be a crust.
 void warn_of_leaks(const Planner& planner, model::Procedure& procedure) {
+  constexpr const char* kCrust = "caution/caustic-crust";
   std::vector<std::string> cautions;
+  const bool unknown = planner.watch.residues.empty() && !planner.watch.crust;
+  if (unknown && planner.desk.records.find(kCrust) != nullptr) cautions.emplace_back(kCrust);
   for (const std::string& residue : planner.residues()) {
     const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
     if (found == planner.desk.records.residues.end() || found->second.left_by.empty()) continue;

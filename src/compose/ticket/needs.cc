@@ -109,8 +109,10 @@ void add_gasket(Planner& planner) {
   need.size = planner.gasket_sizes.front();
   need.words = planner.desk.name(need.record) + ", inside " + need.size;
   const auto series = planner.desk.records.gaskets.find(Planner::id_of(need.record));
-  if (series != planner.desk.records.gaskets.end() && is_known(series->second.wall))
-    need.words += ", " + base::printed(*series->second.wall) + " wide";
+  if (series != planner.desk.records.gaskets.end()) {
+    if (is_known(series->second.wall)) need.words += ", " + base::printed(*series->second.wall) + " wide";
+    if (!series->second.material.empty()) need.words += ", " + planner.desk.name(series->second.material);
+  }
   for (std::size_t i = 1; i < planner.gasket_sizes.size(); ++i) {
     const std::string& size = planner.gasket_sizes[i];
     const bool past = is_past_in_drawer(planner, need.record, size);
@@ -200,24 +202,29 @@ void add_bench(Planner& planner) {
   if (asks_groove(planner)) add("tool/putty");
 }
 
-/// What the test of a new cell needs beside the cells that go in.
+/// What the test of a new cell needs beside those that go in: one more of their packet, and one to hold it against.
 void add_test_cells(Planner& planner) {
   if (number_of_job(planner, "procedure/test-the-new-cell") == 0) return;
-  const auto& needs = planner.plan.needs;
+  auto& needs = planner.plan.needs;
   const auto fitted =
       std::find_if(needs.begin(), needs.end(), [&](const auto& need) { return planner.desk.cell(need.record) != nullptr; });
   if (fitted == needs.end()) return;
+  const bool has_spare = fitted->in_drawer > fitted->count;
+  if (planner.drawer != nullptr && !has_spare) {  // the test of another packet says nothing of these
+    if (fitted->in_drawer > 0) fitted->words += ", all out of one packet: those in the drawer are not mixed in";
+    fitted->in_drawer = 0;
+    fitted->place.clear();
+  }
   const std::string record = fitted->record;
-  const int spare = fitted->in_drawer - fitted->count;
-  for (const char* words :
-       {"of the same packet, for the test, not fitted", "known to be good, to hold the other against, not fitted"}) {
+  for (const char* words : {"one more of the same packet, for the test, not fitted",
+                            "one of another packet with SR on its can, to hold it against, not fitted"}) {
     PlanNeed need;
     need.record = record;
     need.size = words;
     need.for_test = true;
     need.words = planner.desk.name(record) + ", " + words;
-    need.in_drawer = spare > 0 ? 1 : 0;
-    planner.plan.needs.push_back(std::move(need));
+    need.in_drawer = has_spare ? 1 : 0;
+    needs.push_back(std::move(need));
   }
 }
 

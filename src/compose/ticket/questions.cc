@@ -70,7 +70,7 @@ constexpr std::array kQuestions = {
     Question{"cell-size.height", Section::cells, "Height of a cell without marks",
              "Plastic jaws or a depth rule. An old one has swollen: the size is an upper bound.", Answer::measure, "3.6 mm",
              kNobodyAsks},
-    Question{"crust.colour", Section::cells, "Colour of a crust", "Loupe on the leaf, its corner and the seam of the cell. None: on with the jobs. Any: gloves on, nothing wiped, the back "
+    Question{"crust.colour", Section::cells, "Colour of a crust", "Glasses on. Loupe on the leaf, its corner and the seam of the cell. None: on with the jobs. Any: gloves on, nothing wiped, the back "
              "laid on, and the watch planned again with its colour.",
              Answer::one_of, "",
              [](const Planner& planner) { return planner.watch.crust.has_value() || !planner.watch.residues.empty(); }, true},
@@ -101,7 +101,8 @@ constexpr std::array kQuestions = {
              "30.0 mm", kNobodyAsks},
     Question{
         "crystal-size.thickness", Section::crystal, "Thickness of the crystal",
-        "Out of the case with soft jaws; in it, from the height of the rim. No sanding before it is known.", Answer::measure,
+        "It stays in its case: take the height of its rim. Only one that lies loose is measured with soft jaws. No sanding before "
+        "it is known.", Answer::measure,
         "1.5 mm",
         [](const Planner& planner) {
           return (planner.watch.crystal_size && is_known(planner.watch.crystal_size->thickness)) || !uses_crystal_size(planner);

@@ -77,9 +77,11 @@ void add_cell_room(Planner& planner, SectionMaker& section) {
       .blank(14)
       .say(" mm, deep ")
       .blank(14);
-  line.say(" mm. With these plan the watch again: the sheet then names the cell.");
+  line.say(" mm. System ").blank(18).say(", high drain (lamp, alarm, lit display) yes or no ").blank(10);
+  line.say(". With these plan the watch again: the sheet then names the cell.");
   if (waits_for_cell(planner))
-    line.say(" Stop here: nothing is fitted before that, and the back is laid on.", model::Style::bold);
+    line.say(" Stop here: nothing is fitted before that, and the back is laid on with its old gasket, not pressed home.",
+             model::Style::bold);
   section.tick(line);
 }
 

@@ -56,6 +56,30 @@ TEST_CASE("no heading is the last line of its page") {
   CHECK(headings > 100);
 }
 
+TEST_CASE("words that announce what follows are not the last line of their page") {
+  int announced = 0;
+  for (unsigned seed = 1; seed <= 6; ++seed) {
+    model::Blocks blocks;
+    for (unsigned i = 0; i < 150; ++i) {
+      blocks.push_back(test::paragraph(test::prose(i + seed * 1000, 10 + static_cast<int>((i * 37 + seed) % 90))));
+      blocks.push_back(test::paragraph(test::prose(i + seed * 2000, 3 + static_cast<int>(i % 40)) + " as follows:"));
+    }
+    blocks.push_back(test::paragraph(test::prose(seed, 20)));
+    const test::Laid laid = test::lay(test::book_with(blocks));
+    std::map<int, test::Line> last;
+    for (const test::Line& line : test::lines_of(laid.document)) {
+      if (line.block < 0 || line.role != page::Role::p) continue;
+      last[line.page] = line;
+      announced += !line.text.empty() && line.text.back() == ':';
+    }
+    for (const auto& [page, line] : last) {
+      INFO("seed " << seed << ", page " << page << ": " << line.text);
+      CHECK((line.text.empty() || line.text.back() != ':'));
+    }
+  }
+  CHECK(announced > 500);
+}
+
 TEST_CASE("a paragraph that breaks leaves two lines or more on either page") {
   int broken = 0;
   for (unsigned seed = 1; seed <= 6; ++seed) {
