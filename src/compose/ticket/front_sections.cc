@@ -152,6 +152,20 @@ void add_first_aid(Planner& planner) {
   section.close();
 }
 
+/// Each well has its own: in series one can looks up and the other down.
+void add_ways_up(Planner& planner, SectionMaker& section) {
+  const model::Module* module = planner.module();
+  const int wells = std::max(1, module != nullptr ? module->cell_count : planner.watch.cell_count);
+  Line line = planner.line();
+  line.say("Write down which face of the cell looks up");
+  for (int well = 1; well <= wells && wells > 1; ++well)
+    line.say((well > 1 ? "," : ":") + std::string(" well ") + std::to_string(well) + " ").blank(14);
+  line.say(", where the insulator lies, and over what the notch of the back stands.");
+  if (module != nullptr && wells > 1 && module->wiring == "series")
+    line.say(" The cells lie in series: one with its can up, the other with its can down.");
+  section.tick(line);
+}
+
 void add_first_looks(Planner& planner) {
   SectionMaker section(planner, "before", "Before anything moves");
   section.tick("Photograph front, back, both sides and the strap ends, with the buttons as they stand.");
@@ -163,8 +177,7 @@ void add_first_looks(Planner& planner) {
   section.tick(
       buttons.say("Press each button once and write down what it does: 1 ").blank(24).say(" 2 ").blank(24).say(" 3 ").blank(24));
   if (stays_closed(planner)) return section.close();
-  section.tick(
-      "Write down which face of the cell looks up, where the insulator lies, and over what the notch of the back stands.");
+  add_ways_up(planner, section);
   Line count = planner.line();
   section.tick(
       count.say("Cells on the bench, in: ").blank(12).say(" out: ").blank(12).say(". The two agree when the watch is closed."));
