@@ -232,7 +232,7 @@ TEST_CASE("a watch that stays blank has a next job by its number, or a next thin
                                    [](const auto& one) { return one.title == "7  Wake a blank display"; });
   REQUIRE(titled != first.sections.end());
   CHECK(has(words_of(first), "Blank all the same: on with 7, "));
-  CHECK(has(words_of(plan_of(demonstration(2))), "No figures while the button is held: look which way up the cell lies"));
+  CHECK(has(words_of(plan_of(demonstration(2))), "No figures while the button is held: look which way up each cell lies"));
   CHECK(has(words_of(plan_of(demonstration(3))), "No hand moves: look which way up the cell lies"));
 }
 

@@ -93,7 +93,7 @@ constexpr std::array kQuestions = {
     Question{"crystal-signs.feels", Section::crystal, "How it feels", "At the back of a finger, where the kind is not known.",
              Answer::one_of, "", kNobodyAsks},
     Question{"crystal-size.diameter", Section::crystal, "Width of the crystal",
-             "Callipers with soft jaws, across the rim, in two directions.", Answer::measure, "26.0 mm",
+             "Callipers with tape on their jaws, across the rim, in two directions.", Answer::measure, "26.0 mm",
              [](const Planner& planner) {
                return (planner.watch.crystal_size && is_known(planner.watch.crystal_size->diameter)) || !uses_crystal_size(planner);
              }},
@@ -101,7 +101,7 @@ constexpr std::array kQuestions = {
              "30.0 mm", kNobodyAsks},
     Question{
         "crystal-size.thickness", Section::crystal, "Thickness of the crystal",
-        "It stays in its case: take the height of its rim. Only one that lies loose is measured with soft jaws. No sanding before "
+        "It stays in its case: take the height of its rim. Only one that lies loose is measured out of it, with tape on the jaws. No sanding before "
         "it is known.", Answer::measure,
         "1.5 mm",
         [](const Planner& planner) {
@@ -122,7 +122,8 @@ constexpr std::array kQuestions = {
         "by it.",
         Answer::one_of, "", [](const Planner& planner) { return !planner.series().empty(); }, true},
     Question{"gasket-seat", Section::gasket, "Seat of the gasket",
-             "Callipers on the boss that the gasket is drawn over, in three directions, within 0.05 mm of each other.",
+             "Callipers on the boss that the gasket is drawn over, or in the bore in which it lies, in three directions, within 0.05 mm "
+             "of each other. Write down which of the two it is.",
              Answer::measure, "28.60 mm", [](const Planner& planner) { return is_known(planner.watch.gasket_seat); }, true},
     Question{"old-gasket.inside", Section::gasket, "Inside of the old gasket",
              "Where the seat cannot be reached. It is set, so that it tells a size to look for and none to order.",

@@ -27,10 +27,10 @@ void add_after_reset(Planner& planner, SectionMaker& section) {
     return section.words(line.say("on with " + std::to_string(wake) + ", " + planner.desk.name(kWake) + "."));
   const auto symptom = records.symptoms.find(hands ? "hands-stopped" : "blank-display");
   if (symptom == records.symptoms.end()) return;
-  section.words(line.say(
-      "look which way up the cell lies, and whether the cell strap lies on the can. Still nothing: the cell out, and the "
-      "watch planned again with \"" +
-      symptom->second.title + "\"."));
+  const bool pair = planner.module() != nullptr && planner.module()->cell_count > 1;
+  line.say(pair ? "look which way up each cell lies, and whether the cell strap lies on both and not on the frame."
+                : "look which way up the cell lies, and whether the cell strap lies on the can.");
+  section.words(line.say(" Still nothing: every cell out, and the watch planned again with \"" + symptom->second.title + "\"."));
 }
 
 void add_reset(Planner& planner, SectionMaker& section) {
@@ -39,6 +39,13 @@ void add_reset(Planner& planner, SectionMaker& section) {
   line.say("Reset after the cell. ", model::Style::bold);
   if (module != nullptr && !module->reset.empty() && module->reset != "none") {
     section.tick(line.say(module->reset));
+  } else if (module != nullptr && module->wiring == "series") {
+    section.tick(
+        line.say("None is on record. Look for a pad marked AC, R or reset and join it for two seconds with the bent wire to the "
+                 "wall of the "
+                 "can that looks down, which is plus, and not to the cell strap; where there is no pad, both cells come out for "
+                 "ten minutes "
+                 "and go in again as they lay."));
   } else {
     section.tick(line.say(
         "None is on record. Look for a pad marked AC, R or reset and join it to plus for two seconds with the bent wire; "
