@@ -35,7 +35,7 @@ constexpr std::array kQuestions = {
         Answer::one_of, "", [](const Planner& planner) { return !planner.watch.back.empty(); }},
     Question{
         "case.metal", Section::build, "Metal of the case",
-        "Loupe on the lugs and edges: another colour that shows through means plate. Until it is known, treat it as thin gold.",
+        "Loupe on the lugs and edges: another colour that shows through means plate. Until it is known, no abrasive, paste or polishing cloth touches it.",
         Answer::one_of, "",
         [](const Planner& planner) { return planner.watch.case_metal && !planner.watch.case_metal->metal.empty(); }},
     Question{
