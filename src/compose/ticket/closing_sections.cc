@@ -89,7 +89,8 @@ void add_disposal(Planner& planner) {
     Line line = planner.line();
     section.words(line.say(sentence_case(need.words) + ": ", model::Style::bold).say(chemistry->second.waste));
   }
-  section.tick("Old gasket and old crystal: in a bag with the number of the job, to the owner.");
+  section.tick(waits_for_cell(planner) ? "The old gasket stays under the back until the next sheet renews it."
+                                       : "Old gasket and old crystal: in a bag with the number of the job, to the owner.");
   section.close();
 }
 

@@ -122,8 +122,8 @@ constexpr std::array kQuestions = {
         "by it.",
         Answer::one_of, "", [](const Planner& planner) { return !planner.series().empty(); }, true},
     Question{"gasket-seat", Section::gasket, "Seat of the gasket",
-             "Callipers on the boss that the gasket is drawn over, or in the bore in which it lies, in three directions, within 0.05 mm "
-             "of each other. Write down which of the two it is.",
+             "Callipers on the boss that the gasket is drawn over, in the bore in which it lies, or across the flat face on which it "
+             "lies, in three directions, within 0.05 mm of each other. Write down which of the three it is.",
              Answer::measure, "28.60 mm", [](const Planner& planner) { return is_known(planner.watch.gasket_seat); }, true},
     Question{"old-gasket.inside", Section::gasket, "Inside of the old gasket",
              "Where the seat cannot be reached. It is set, so that it tells a size to look for and none to order.",
