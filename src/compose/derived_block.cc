@@ -7,16 +7,14 @@
 #include "compose/prose.h"
 #include "compose/reckoned_table.h"
 #include "compose/size_rows.h"
+#include "model/request_words.h"
 #include "model/signs.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
-std::string word_of(const model::DerivedRequest& request, std::string_view key) {
-  const model::Node* node = request.body.find(key);
-  return node == nullptr || !node->is_scalar() ? std::string() : node->text;
-}
+using model::word_of;
 
 model::Table published_table(const Desk& desk, const model::PublishedTable& published) {
   model::Table table;
@@ -68,11 +66,11 @@ model::Table size_finder(const Desk& desk) {
 
 /// One block, or nothing where the request names what is not there.
 std::optional<model::Block> made_block(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
-  const std::string show = word_of(request, "show");
+  const std::string show = word_of(request.body, "show");
   if (show == "trust-signs") return trust_legend();
   if (show == "size-finder") return model::Block{size_finder(desk)};
   if (show == "published-table") {
-    const model::PublishedTable* table = desk.tables.find(word_of(request, "table"));
+    const model::PublishedTable* table = desk.tables.find(word_of(request.body, "table"));
     if (table != nullptr) return model::Block{published_table(desk, *table)};
   }
   if (show == "pictures") {
@@ -81,7 +79,7 @@ std::optional<model::Block> made_block(const Desk& desk, const model::Page& page
   if (auto table = figure_table(desk, page, request)) return model::Block{std::move(*table)};
   if (auto table = reckoned_table(desk, page, request)) return model::Block{std::move(*table)};
   if (show == "message") {
-    const std::string name = word_of(request, "record");
+    const std::string name = word_of(request.body, "record");
     const model::Record* record = desk.records.find(name.find('/') == std::string::npos ? "caution/" + name : name);
     if (record != nullptr && record->kind == model::Kind::caution) {
       return model::Block{message_of(desk, static_cast<const model::Caution&>(*record))};
@@ -97,7 +95,7 @@ model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const mo
   if (block) return {std::move(*block)};
   desk.findings.add(
       report::Rule::compose_request, request.span,
-      "a derived block asks for '" + word_of(request, "show") + "', which the book cannot make of it",
+      "a derived block asks for '" + word_of(request.body, "show") + "', which the book cannot make of it",
       "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder`, `show: trust-signs`, "
       "`show: pictures` with `rows` of `picture` and `words`, `show: nest` with `series` and `words`, "
       "`show: voltages` with `rows` of `system` and `course` and `words`, `show: backs` with `gasket`, `words` and `rows` of "

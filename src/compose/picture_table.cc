@@ -10,10 +10,13 @@
 #include "compose/chart/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/measure_pictures.h"
+#include "model/request_words.h"
 
 namespace benchleaf::compose {
 
 namespace {
+
+using model::word_of;
 
 using Picture = std::shared_ptr<const model::Drawing>;
 
@@ -23,11 +26,6 @@ Picture picture_named(const std::string& name) {
       {"lugs", lugs_picture}, {"scratch", scratch_picture}, {"seat", seat_picture}};
   const auto of_card = kOfCard.find(name);
   return of_card == kOfCard.end() ? bench_picture(name) : of_card->second();
-}
-
-std::string word_of(const model::Node& row, std::string_view key) {
-  const model::Node* word = row.find(key);
-  return word == nullptr || !word->is_scalar() ? std::string() : word->text;
 }
 
 }  // namespace

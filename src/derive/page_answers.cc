@@ -3,14 +3,12 @@
 #include "derive/page_answers.h"
 
 #include "base/ascii.h"
+#include "model/request_words.h"
 
 namespace benchleaf::derive {
 namespace {
 
-std::string word_of(const model::Node& body, std::string_view key) {
-  const model::Node* node = body.find(key);
-  return node == nullptr || !node->is_scalar() ? std::string() : node->text;
-}
+using model::word_of;
 
 /// Adds the inputs of a mapping; false where it is none.
 bool give(const model::Node& mapping, bench::Inputs& inputs) {

@@ -8,19 +8,13 @@
 #include "compose/figure/figures.h"
 #include "compose/figure/pen.h"
 #include "compose/line.h"
+#include "model/request_words.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
-std::string word_of(const model::Node& node, std::string_view key) {
-  const model::Node* word = node.find(key);
-  return word == nullptr || !word->is_scalar() ? std::string() : word->text;
-}
-
-bool holds_text(const std::vector<std::string>& list, const std::string& what) {
-  return std::find(list.begin(), list.end(), what) != list.end();
-}
+using model::word_of;
 
 /// One row of the page: what its names lead to.
 class Way {
@@ -43,7 +37,9 @@ class Way {
   /// Whether the procedure says what the picture is going to: the tool, the place, the depth to stop at.
   bool is_of_one_mind() const {
     if (place_.back == "none") return !word_of(row_, "words").empty();
-    if (procedure_ == nullptr || tool_ == nullptr || !holds_text(procedure_->tools, tool_->reference())) return false;
+    if (procedure_ == nullptr || tool_ == nullptr) return false;
+    const auto& tools = procedure_->tools;
+    if (std::find(tools.begin(), tools.end(), tool_->reference()) == tools.end()) return false;
     const auto& steps = procedure_->steps;
     if (std::none_of(steps.begin(), steps.end(),
                      [this](const auto& step) { return step.text.find(place_.place) != std::string::npos; }))

@@ -6,20 +6,18 @@
 #include "compose/figure/figures.h"
 #include "compose/figure/pen.h"
 #include "compose/line.h"
+#include "model/request_words.h"
 
 namespace benchleaf::compose {
 
 namespace {
 
-std::string word_of(const model::Node& node, std::string_view key) {
-  const model::Node* word = node.find(key);
-  return word == nullptr || !word->is_scalar() ? std::string() : word->text;
-}
+using model::word_of;
 
 /// One row of the page: the crystal and the figures that it is drawn from.
-class Kind {
+class FitRow {
  public:
-  Kind(const Desk& desk, const model::Node& row, const model::Crystal& crystal) : desk_(desk), crystal_(crystal) {
+  FitRow(const Desk& desk, const model::Node& row, const model::Crystal& crystal) : desk_(desk), crystal_(crystal) {
     fit_.fixing = crystal.fixing;
     fit_.thickness = desk.fact(crystal, "thickness");
     fit_.oversize = desk.fact(crystal, "oversize");
@@ -89,11 +87,11 @@ std::optional<model::Table> crystal_fits(const Desk& desk, const model::Node& bo
   for (const model::Node& row : rows->items) {
     const auto crystal = desk.records.crystals.find(word_of(row, "crystal"));
     if (crystal == desk.records.crystals.end()) return std::nullopt;
-    const Kind kind(desk, row, crystal->second);
-    const auto drawing = kind.is_of_one_mind() ? kind.drawing() : nullptr;
+    const FitRow fit(desk, row, crystal->second);
+    const auto drawing = fit.is_of_one_mind() ? fit.drawing() : nullptr;
     if (!drawing) return std::nullopt;
-    weakest = model::weaker(weakest, kind.weakest());
-    table.rows.push_back({{{kind.name(), drawing}, cell(kind.words())}, {}});
+    weakest = model::weaker(weakest, fit.weakest());
+    table.rows.push_back({{{fit.name(), drawing}, cell(fit.words())}, {}});
   }
   table.caption = {model::text_run(word_of(body, "words") + " "), model::trust_run(weakest, false)};
   return table;

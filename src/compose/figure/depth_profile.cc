@@ -2,6 +2,7 @@
 #include <utility>
 
 #include "compose/figure/figures.h"
+#include "compose/figure/pen.h"
 #include "compose/sketch.h"
 
 namespace benchleaf::compose {
@@ -28,16 +29,6 @@ struct Taken {
 };
 
 double depth_mm(double micrometres) { return kTop + micrometres * kMmPerMicrometre; }
-
-void write(Drawing& drawing, Mm at, const std::string& words, const model::Fact* fact, bool bold) {
-  model::TextShape text;
-  text.at = at;
-  text.text = words;
-  text.height_mm = kText;
-  text.bold = bold;
-  text.fact = fact == nullptr ? std::string() : fact->id;
-  drawing.shapes.push_back(std::move(text));
-}
 
 /// The first paper takes the scratch at its deepest, each further step the pits of the paper before it.
 std::optional<std::vector<Taken>> steps_of(const Asked& asked, const model::Fact& scratch, double deepest) {
@@ -79,8 +70,8 @@ void add_taken(Drawing& drawing, const Taken& step, double left, double from) {
   frame.dash_mm = {0.8, 0.8};
   add(drawing, std::move(frame), Ink::second_ink, Ink::none, 0.15);
   const double base = depth_mm(from + step.micrometres / 2) + kText * 0.36;
-  write(drawing, {left + 1, base}, step.by, nullptr, true);
-  write(drawing, {left + 11.5, base}, step.depth->printed, step.depth, false);
+  write(drawing, {left + 1, base}, step.by, {model::TextShape::Anchor::start, true});
+  write_fact(drawing, {left + 11.5, base}, *step.depth);
 }
 
 void add_whole(Drawing& drawing, const model::Fact& removal, double micrometres) {
@@ -89,7 +80,7 @@ void add_whole(Drawing& drawing, const model::Fact& removal, double micrometres)
   model::PathShape level = model::line({x - 2, depth_mm(micrometres)}, {kScratchWidth + kStepWidth * 2, depth_mm(micrometres)});
   level.dash_mm = {1.2, 0.6};
   add(drawing, std::move(level), Ink::second_ink, Ink::none, 0.12);
-  write(drawing, {x + 2, depth_mm(micrometres) - 1.4}, "in all " + removal.printed, nullptr, false);
+  write(drawing, {x + 2, depth_mm(micrometres) - 1.4}, "in all " + removal.printed);
 }
 
 std::string alternative(const std::vector<Taken>& steps, const model::Fact& removal) {

@@ -6,6 +6,7 @@
 
 #include "base/quantity.h"
 #include "compose/figure/figures.h"
+#include "compose/figure/pen.h"
 #include "compose/sketch.h"
 
 namespace benchleaf::compose {
@@ -29,17 +30,14 @@ struct Words {
 };
 
 /// Lines under a part, the first bold.
-void write(Drawing& drawing, double middle, double top, const std::vector<Words>& lines) {
+void write_lines(Drawing& drawing, double middle, double top, const std::vector<Words>& lines) {
   double base = top + kText;
   for (const Words& line : lines) {
-    model::TextShape text;
-    text.at = {middle, base};
-    text.text = line.fact == nullptr ? line.text : line.fact->printed;
-    text.height_mm = kText;
-    text.anchor = model::TextShape::Anchor::middle;
-    text.bold = &line == &lines.front();
-    text.fact = line.fact == nullptr ? std::string() : line.fact->id;
-    drawing.shapes.push_back(std::move(text));
+    const Writing how{model::TextShape::Anchor::middle, &line == &lines.front()};
+    if (line.fact == nullptr)
+      write(drawing, {middle, base}, line.text, how);
+    else
+      write_fact(drawing, {middle, base}, *line.fact, how);
     base += kLead;
   }
 }
@@ -96,9 +94,9 @@ std::optional<Figure> gasket_groove(const Asked& asked) {
   add_groove(drawing, kPart * 2.5, floor, *depth_mm * kScale, *width_mm * kScale,
              squeezed_width(*stretched->value, *depth_mm) * kScale);
   const double words = floor + kWall + 2;
-  write(drawing, kPart * 0.5, words, {{"at rest", {}}, {{}, section}});
-  write(drawing, kPart * 1.5, words, {{"stretched by", {}}, {{}, stretch}, {{}, stretched}});
-  write(drawing, kPart * 2.5, words, {{"squeezed by, groove filled to", {}}, {{}, squeeze}, {{}, fill}});
+  write_lines(drawing, kPart * 0.5, words, {{"at rest", {}}, {{}, section}});
+  write_lines(drawing, kPart * 1.5, words, {{"stretched by", {}}, {{}, stretch}, {{}, stretched}});
+  write_lines(drawing, kPart * 2.5, words, {{"squeezed by, groove filled to", {}}, {{}, squeeze}, {{}, fill}});
   drawing.width_mm = kPart * 3;
   drawing.height_mm = words + 2 * kLead + kText + 1;
   drawing.alt = "A gasket in section, 20 times its size: at rest " + section->printed + " thick; stretched by " +

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "compose/figure/figures.h"
+#include "compose/figure/pen.h"
 #include "compose/sketch.h"
 
 namespace benchleaf::compose {
@@ -32,17 +33,6 @@ struct Band {
 
 double at_volt(double volt) { return kLeft + volt * kMmPerVolt; }
 
-void write(Drawing& drawing, Mm at, std::string words, model::TextShape::Anchor anchor, bool bold, std::string fact = {}) {
-  model::TextShape text;
-  text.at = at;
-  text.text = std::move(words);
-  text.height_mm = kText;
-  text.anchor = anchor;
-  text.bold = bold;
-  text.fact = std::move(fact);
-  drawing.shapes.push_back(std::move(text));
-}
-
 /// The bar, the voltages at its ends, and the name of the system with the words for its course.
 void add_band(Drawing& drawing, const Band& band, double top) {
   using Anchor = model::TextShape::Anchor;
@@ -50,10 +40,10 @@ void add_band(Drawing& drawing, const Band& band, double top) {
   const double nominal = at_volt(*band.nominal->value);
   add(drawing, model::rectangle({end, top}, nominal - end, kBar), Ink::ink, Ink::light_fill, kPen);
   const double base = top + kBar / 2 + kText * 0.36;
-  write(drawing, {0, base}, band.name, Anchor::start, true);
-  write(drawing, {end - 1, base}, band.end->printed, Anchor::end, false, band.end->id);
-  write(drawing, {nominal + 1, base}, band.nominal->printed, Anchor::start, false, band.nominal->id);
-  write(drawing, {nominal + 14, base}, band.course, Anchor::start, false);
+  write(drawing, {0, base}, band.name, {Anchor::start, true});
+  write_fact(drawing, {end - 1, base}, *band.end, {Anchor::end});
+  write_fact(drawing, {nominal + 1, base}, *band.nominal);
+  write(drawing, {nominal + 14, base}, band.course);
 }
 
 /// Whole volts from 0, under the bars.
@@ -61,8 +51,8 @@ void add_scale(Drawing& drawing, double y, int volts) {
   add_line(drawing, {{at_volt(0), y}, {at_volt(volts), y}}, 0.2);
   for (int volt = 0; volt <= volts; ++volt) {
     add_line(drawing, {{at_volt(volt), y}, {at_volt(volt), y + kTick}}, 0.2);
-    write(drawing, {at_volt(volt), y + kTick + kText + 0.4}, std::to_string(volt) + "\u2009V", model::TextShape::Anchor::middle,
-          false);
+    write(drawing, {at_volt(volt), y + kTick + kText + 0.4}, std::to_string(volt) + "\u2009V",
+          {model::TextShape::Anchor::middle});
   }
 }
 

@@ -77,11 +77,11 @@ void add_disposal(Planner& planner) {
       "Old cells that have not leaked: both faces taped at once, into the box for spent cells, to a collection point. Local "
       "rules go first.");
   if (systems.count("lithium-manganese") > 0) section.tick("Lithium cells apart from the rest.");
-  if (has_leaked(planner))
-    section.tick(
-        "Swabs and the leaking cell: each in a sealed bag, marked, to the point that takes hazardous waste. A leaking cell that "
-        "is "
-        "known to be younger than 2016 may go to the spent cells, in its bag.");
+  if (has_leaked(planner)) {
+    const std::string young = young_leak(planner);
+    section.tick("Swabs and the leaking cell: each in a sealed bag, marked, to the point that takes hazardous waste." +
+                 (young.empty() ? young : " An " + young + " may go to the spent cells, in its bag."));
+  }
   for (const PlanNeed& need : planner.plan.needs) {
     const auto chemistry = planner.desk.records.chemistries.find(Planner::id_of(need.record));
     if (need.record.rfind("chemistry/", 0) != 0 || chemistry == planner.desk.records.chemistries.end()) continue;

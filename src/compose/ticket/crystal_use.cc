@@ -23,14 +23,18 @@ bool is_polish(const model::Procedure& procedure) {
   return std::any_of(procedure.steps.begin(), procedure.steps.end(), [](const auto& step) { return !step.grade.empty(); });
 }
 
+bool polishes_crystal(const Planner& planner, const std::vector<model::Watch::Job>& jobs) {
+  const auto& procedures = planner.desk.records.procedures;
+  return std::any_of(jobs.begin(), jobs.end(), [&procedures](const model::Watch::Job& job) {
+    const auto found = procedures.find(Planner::id_of(job.procedure));
+    return found != procedures.end() && is_polish(found->second);
+  });
+}
+
 bool uses_scratch(const Planner& planner) {
   const std::vector<model::Watch::Job>& named = planner.watch.jobs;
-  const auto polishes = [&planner](const model::Watch::Job& job) {
-    const auto found = planner.desk.records.procedures.find(Planner::id_of(job.procedure));
-    return found != planner.desk.records.procedures.end() && is_polish(found->second);
-  };
   // without jobs the measures themselves decide whether it is polished
-  return may_be_sanded(planner) && (named.empty() || std::any_of(named.begin(), named.end(), polishes));
+  return may_be_sanded(planner) && (named.empty() || polishes_crystal(planner, named));
 }
 
 bool uses_crystal_size(const Planner& planner) {

@@ -66,15 +66,6 @@ std::vector<std::string> rungs_of(const std::string& ladder) {
   return rungs;
 }
 
-bool polishes(const Planner& planner) {
-  const std::vector<model::Watch::Job> jobs = jobs_of(planner);
-  return std::any_of(jobs.begin(), jobs.end(), [&](const model::Watch::Job& job) {
-    const auto found = planner.desk.records.procedures.find(Planner::id_of(job.procedure));
-    if (found == planner.desk.records.procedures.end()) return false;
-    return is_polish(found->second);
-  });
-}
-
 }  // namespace
 
 bool is_past(const Planner& planner, const model::Stock::Item& item) {
@@ -121,7 +112,7 @@ void Planner::reckon_gasket() {
 }
 
 void Planner::reckon_ladder() {
-  if (!polishes(*this) || !may_be_sanded(*this)) return;
+  if (!polishes_crystal(*this, jobs_of(*this)) || !may_be_sanded(*this)) return;
   const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
   if (!measured || (!is_known(watch.scratch) && watch.nail.empty())) {
     no_ladder = std::string("the ") + (measured ? "depth of the scratch" : "thickness of the crystal") + " is not known";

@@ -216,16 +216,16 @@ void add_test_cells(Planner& planner) {
     fitted->place.clear();
   }
   const std::string record = fitted->record;
-  for (const char* words : {"one more of the same packet, for the test, not fitted",
-                            "one of another packet with SR on its can, to hold it against, not fitted"}) {
+  const auto add = [&](const char* words, bool there) {
     PlanNeed need;
     need.record = record;
-    need.size = words;
     need.for_test = true;
     need.words = planner.desk.name(record) + ", " + words;
-    need.in_drawer = has_spare ? 1 : 0;
+    need.in_drawer = there ? 1 : 0;
     needs.push_back(std::move(need));
-  }
+  };
+  add("one more of the same packet, for the test, not fitted", has_spare);
+  add("one of another packet with SR on its can, to hold it against, not fitted", false);  // no drawer tells packets apart
 }
 
 /// Counts what the drawer holds of each.

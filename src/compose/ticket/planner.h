@@ -132,8 +132,9 @@ bool waits_for_cell(const Planner& planner);
 void add_check_list(Planner& planner, bool back_off);
 /// What the calculator makes of the gasket's groove, or how it is measured.
 void add_groove(Planner& planner, SectionMaker& section);
-/// Whether a job polishes the crystal.
+/// Whether a procedure, or one of the jobs, polishes the crystal.
 bool is_polish(const model::Procedure& procedure);
+bool polishes_crystal(const Planner& planner, const std::vector<model::Watch::Job>& jobs);
 /// The place of a job on the sheet, from 1; 0 where it is not done.
 int number_of_job(const Planner& planner, const char* procedure);
 /// `alkaline cell bought after 2016`: a leak that holds no mercury, by the table of years; empty without it.

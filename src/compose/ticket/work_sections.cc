@@ -37,20 +37,18 @@ void add_reset(Planner& planner, SectionMaker& section) {
   const model::Module* module = planner.module();
   Line line = planner.line();
   line.say("Reset after the cell. ", model::Style::bold);
-  if (module != nullptr && !module->reset.empty() && module->reset != "none") {
-    section.tick(line.say(module->reset));
-  } else if (module != nullptr && module->wiring == "series") {
-    section.tick(
-        line.say("None is on record. Look for a pad marked AC, R or reset and join it for two seconds with the bent wire to the "
-                 "wall of the "
-                 "can that looks down, which is plus, and not to the cell strap; where there is no pad, both cells come out for "
-                 "ten minutes "
-                 "and go in again as they lay."));
-  } else {
-    section.tick(line.say(
-        "None is on record. Look for a pad marked AC, R or reset and join it to plus for two seconds with the bent wire; "
-        "where there is none, the cell comes out for ten minutes and goes in again."));
-  }
+  const bool on_record = module != nullptr && !module->reset.empty() && module->reset != "none";
+  const bool series = module != nullptr && module->wiring == "series";
+  if (on_record)
+    line.say(module->reset);
+  else
+    line.say(std::string(
+                 "None is on record. Look for a pad marked AC, R or reset and join it for two seconds with the bent wire to ") +
+             (series
+                  ? "the wall of the can that looks down, which is plus, and not to the cell strap; where there is no pad, both "
+                    "cells come out for ten minutes and go in again as they lay."
+                  : "plus; where there is none, the cell comes out for ten minutes and goes in again."));
+  section.tick(line);
   add_after_reset(planner, section);
 }
 
