@@ -29,6 +29,7 @@ Json needs_json(const std::vector<compose::PlanNeed>& needs) {
     one["size"] = base::to_terminal(need.size);
     one["count"] = need.count;
     one["words"] = base::to_terminal(need.words);
+    one["note"] = base::to_terminal(need.note);
     one["instead"] = Json::array();
     for (const std::string& instead : need.instead) one["instead"].push_back(base::to_terminal(instead));
     one["in-drawer"] = need.in_drawer;

@@ -54,6 +54,9 @@ TEST_CASE("the nest has a circle at true size for every whole inside of its seri
   CHECK(drawn == std::multiset<int>(wanted.begin(), wanted.end()));
 }
 
+/// Millimetres of the drawing for a micrometre of depth: one scale for every step.
+constexpr double kDepthScale = 0.24;
+
 TEST_CASE("the depth profile takes a scratch and twice the grain of each paper, to one scale", "[compose]") {
   // Mirror makers' rule of two grains a pit, and medians of FEPA P grades 43-1 as lists print them: 21.8, 15.3, 12.6, 8.4 µm.
   const std::vector<double> taken = {60, 2 * 21.8, 2 * 15.3, 2 * 12.6, 2 * 8.4};
@@ -66,7 +69,7 @@ TEST_CASE("the depth profile takes a scratch and twice the grain of each paper, 
   for (std::size_t i = 0; i < taken.size(); ++i) {
     INFO(i);
     whole += taken[i];
-    CHECK(frames[i].height() / 0.2 == Approx(taken[i]));
+    CHECK(frames[i].height() / kDepthScale == Approx(taken[i]));
     if (i > 0) CHECK(frames[i].top == Approx(frames[i - 1].bottom));
   }
   // The last step ends as deep as the ladder takes at most from the whole.
@@ -75,7 +78,7 @@ TEST_CASE("the depth profile takes a scratch and twice the grain of each paper, 
   REQUIRE(removal != nullptr);
   REQUIRE(removal->high);
   CHECK(*removal->high == Approx(whole));
-  CHECK((frames.back().bottom - frames.front().top) / 0.2 == Approx(*removal->high));
+  CHECK((frames.back().bottom - frames.front().top) / kDepthScale == Approx(*removal->high));
   for (const char* words : {"P800 takes 20", "P1200 takes 43.6", "polish takes 16.8"}) {
     CHECK(drawings[0]->alt.find(words) != std::string::npos);
   }

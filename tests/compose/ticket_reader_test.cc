@@ -344,4 +344,11 @@ TEST_CASE("a display that lights itself gets no cell that sags, and the test has
   CHECK(tried == 2);
   CHECK(has(words_of(section_of(plan, "card")), "Cell fitted: 2"));
   CHECK_FALSE(has(words_of(section_of(plan, "card")), "for the test"));
+  report::Findings findings;
+  const compose::Plan stocked = test::plan_of(demonstration(2), &drawer_of_demonstration(), findings);  // two of its cells
+  for (const char* note : {"all out of one packet", "body and tip as measured"}) {
+    INFO(note);  // said where it is got, and not to the owner
+    CHECK(has(words_of(section_of(stocked, "parts")), note));
+    CHECK_FALSE(has(words_of(section_of(stocked, "card")), note));
+  }
 }

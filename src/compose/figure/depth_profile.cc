@@ -13,7 +13,7 @@ using model::Drawing;
 using model::Ink;
 using model::Mm;
 
-constexpr double kMmPerMicrometre = 0.2;
+constexpr double kMmPerMicrometre = 0.24;  // so that the words of the last step have room in it
 constexpr double kTop = 1;
 constexpr double kScratchWidth = 12;
 constexpr double kStepWidth = 25;

@@ -143,7 +143,7 @@ void add_new_crystal(Planner& planner) {
                   ? base::printed(*planner.watch.crystal_size->diameter)
                   : std::string();
   if (!need.size.empty()) need.words += ", about " + need.size + " across";
-  if (is_known(crystal->oversize)) need.words += "; measure the bare seat and add " + base::printed(*crystal->oversize);
+  if (is_known(crystal->oversize)) need.note = "measure the bare seat and add " + base::printed(*crystal->oversize);
   planner.plan.needs.push_back(std::move(need));
 }
 
@@ -159,7 +159,7 @@ void add_spring_bars(Planner& planner) {
     need.size = base::printed(*planner.watch.lug_width);
     need.words += ", for lugs of " + need.size;
   }
-  need.words += ", body and tip as measured in " + std::to_string(job);
+  need.note = "body and tip as measured in " + std::to_string(job);
   planner.plan.needs.push_back(std::move(need));
 }
 
@@ -211,7 +211,7 @@ void add_test_cells(Planner& planner) {
   if (fitted == needs.end()) return;
   const bool has_spare = fitted->in_drawer > fitted->count;
   if (planner.drawer != nullptr && !has_spare) {  // the test of another packet says nothing of these
-    if (fitted->in_drawer > 0) fitted->words += ", all out of one packet: those in the drawer are not mixed in";
+    if (fitted->in_drawer > 0) fitted->note = "all out of one packet: those in the drawer are not mixed in";
     fitted->in_drawer = 0;
     fitted->place.clear();
   }

@@ -55,6 +55,7 @@ struct PlanNeed {
   bool used_up = true;
   bool for_test = false;             ///< a cell that is tried beside the one that goes in, and not fitted
   std::string words;                 ///< `393 SR754W, 7.9 × 5.4 mm`, as set on paper
+  std::string note;                  ///< what holds while it is got: not for the owner's card
   std::vector<std::string> instead;  ///< what does as well, with its reason
   int in_drawer = 0;
   std::string place;  ///< where it lies in the drawer

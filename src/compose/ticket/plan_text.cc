@@ -88,7 +88,8 @@ std::string plan_text(const Plan& plan, const model::KnowledgeBase& records) {
 std::string order_text(const std::vector<PlanNeed>& list, std::size_t watches) {
   std::string text = "\nTo get for " + std::to_string(watches) + (watches == 1 ? " watch\n" : " watches\n");
   if (list.empty()) return text + "nothing: all of it is in the drawer\n";
-  for (const PlanNeed& need : list) text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words, 4);
+  for (const PlanNeed& need : list)
+    text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words + (need.note.empty() ? "" : "; " + need.note), 4);
   return text;
 }
 

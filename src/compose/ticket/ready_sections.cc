@@ -14,6 +14,7 @@ namespace {
 void add_part(Planner& planner, const PlanNeed& need, SectionMaker& section) {
   Line line = planner.line();
   line.say(std::to_string(need.count) + " \u00D7 " + need.words, model::Style::bold);
+  if (!need.note.empty()) line.say("; " + need.note);
   const std::string place = need.place.empty() ? "" : ": " + need.place;
   if (planner.drawer != nullptr && need.in_drawer >= need.count) line.say(", in the drawer" + place);
   if (planner.drawer != nullptr && need.in_drawer > 0 && need.in_drawer < need.count)
