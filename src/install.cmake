@@ -23,6 +23,7 @@ foreach(text IN ITEMS "${BENCHLEAF_DESCRIBED}/benchleaf.1" "${BENCHLEAF_DESCRIBE
   list(APPEND packed "${text}.gz")
 endforeach()
 add_custom_target(described ALL DEPENDS ${described} ${packed})
+add_dependencies(handbook described)  # so that `cmake --install` finds all of it after the README's first command
 
 # What is installed is built before; tests, that are not, need not be.
 set(CMAKE_SKIP_INSTALL_ALL_DEPENDENCY ON)

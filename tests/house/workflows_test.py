@@ -54,6 +54,13 @@ class Workflows(unittest.TestCase):
             run = subprocess.run(["ctest", "--test-dir", self.tree, "-N", "-C", "wide", "-R", one], capture_output=True, text=True, check=True)
             self.assertNotIn("Total Tests: 0", run.stdout, one)
 
+    def test_the_handbook_target_makes_all_that_is_installed(self):
+        """What `cmake --install` takes is there after the README's first command alone."""
+        run = subprocess.run(["ninja", "-C", self.tree, "-t", "inputs", "handbook"], capture_output=True, text=True, check=True)
+        made = {pathlib.PurePosixPath(line).name for line in run.stdout.splitlines()}
+        wanted = {"benchleaf.bash", "_benchleaf", "benchleaf.1.gz", "benchleaf-record.5.gz", "changelog.gz"}
+        self.assertEqual(wanted - made, set())
+
     def test_faults_are_found(self):
         sample = """
 name: sample
