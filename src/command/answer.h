@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "command/workbench.h"
-#include "compose/search.h"
+#include "query/search.h"
 
 namespace benchleaf::command {
 

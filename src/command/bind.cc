@@ -15,15 +15,15 @@
 #include "command/page_scripts.h"
 #include "command/setting.h"
 #include "command/workbench.h"
-#include "compose/book.h"
-#include "compose/chart/chart.h"
-#include "compose/ticket/intake_card.h"
+#include "compose/charts/chart.h"
+#include "compose/entries/book.h"
 #include "html/single.h"
 #include "html/site.h"
 #include "page/crop_marks.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
 #include "report/print.h"
+#include "ticket/intake_card.h"
 
 namespace benchleaf::command {
 namespace {

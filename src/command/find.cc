@@ -6,9 +6,9 @@
 #include "command/commands.h"
 #include "command/setting.h"
 #include "command/workbench.h"
-#include "compose/book.h"
-#include "compose/search.h"
+#include "compose/entries/book.h"
 #include "page/set_book.h"
+#include "query/search.h"
 
 namespace benchleaf::command {
 namespace {

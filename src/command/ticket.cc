@@ -15,12 +15,12 @@
 #include "command/setting.h"
 #include "command/ticket_written.h"
 #include "command/workbench.h"
-#include "compose/ticket/plan.h"
-#include "compose/ticket/plan_text.h"
 #include "html/leaflet.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
 #include "report/print.h"
+#include "ticket/plan.h"
+#include "ticket/plan_text.h"
 
 namespace benchleaf::command {
 namespace {

@@ -4,7 +4,7 @@
 
 #include "base/quantity.h"
 #include "command/ticket_written.h"
-#include "compose/ticket/plan_text.h"
+#include "ticket/plan_text.h"
 
 namespace benchleaf::command {
 namespace {

@@ -3,8 +3,8 @@
 #include <string>
 #include <vector>
 
-#include "compose/ticket/plan.h"
 #include "model/knowledge_base.h"
+#include "ticket/plan.h"
 
 namespace benchleaf::command {
 

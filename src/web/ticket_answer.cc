@@ -7,14 +7,14 @@
 #include <vector>
 
 #include "bench/json_text.h"
-#include "compose/ticket/plan.h"
-#include "compose/ticket/plan_text.h"
 #include "html/leaflet.h"
 #include "prove/checks.h"
 #include "prove/published_checks.h"
 #include "read/node_lines.h"
 #include "read/record_names.h"
 #include "read/typed_record.h"
+#include "ticket/plan.h"
+#include "ticket/plan_text.h"
 
 namespace benchleaf::web {
 

@@ -26,10 +26,10 @@
 #include "command/commands.h"
 #include "command/setting.h"
 #include "command/workbench.h"
-#include "compose/book.h"
-#include "compose/search.h"
+#include "compose/entries/book.h"
 #include "page/packed.h"
 #include "pdf/writer.h"
+#include "query/search.h"
 
 using namespace benchleaf;
 

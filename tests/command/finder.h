@@ -7,7 +7,7 @@
 
 #include "command/answer.h"
 #include "command/workbench.h"
-#include "compose/search.h"
+#include "query/search.h"
 #include "support/catch.h"
 
 namespace benchleaf::test {

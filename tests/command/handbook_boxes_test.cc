@@ -1,7 +1,7 @@
 // No words of the real handbook overlap or stand in a margin, on either paper.
 #include "command/setting.h"
 #include "command/workbench.h"
-#include "compose/book.h"
+#include "compose/entries/book.h"
 #include "page/paper.h"
 #include "support/catch.h"
 #include "support/text_boxes.h"

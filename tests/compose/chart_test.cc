@@ -1,5 +1,5 @@
 // The charts of the content: filled panels, order of numbers, verdicts as the records state them.
-#include "compose/chart/chart.h"
+#include "compose/charts/chart.h"
 
 #include <set>
 #include <string>

@@ -4,8 +4,8 @@
 #include <string>
 #include <string_view>
 
-#include "compose/book.h"
-#include "compose/search.h"
+#include "compose/entries/book.h"
+#include "query/search.h"
 #include "read/file_source.h"
 
 namespace benchleaf::test {

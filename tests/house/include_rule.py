@@ -31,14 +31,22 @@ def faults(src, table):
         for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
             match = INCLUDE.match(line)
             if match:
-                fault = fault_of(name.parts[0], match.group(1), table)
+                fault = fault_of(folder_of(name, table), match.group(1), table)
                 if fault:
                     found.append(f"{name}:{number}: {fault}")
     return found
 
 
+def folder_of(path, table):
+    """The innermost folder of the table that holds a path below src; else its first part."""
+    for parent in pathlib.PurePosixPath(path).parents:
+        if str(parent) in table:
+            return str(parent)
+    return pathlib.PurePosixPath(path).parts[0]
+
+
 def fault_of(folder, included, table):
-    target = pathlib.PurePosixPath(included).parts[0]
+    target = folder_of(included, table)
     if "/" not in included or target not in table:
         return f'"{included}" does not start with a folder of src'
     if target not in table.get(folder, {folder}):

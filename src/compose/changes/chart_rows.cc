@@ -6,7 +6,7 @@
 #include <utility>
 #include <variant>
 
-#include "compose/chart/chart.h"
+#include "compose/charts/chart.h"
 #include "model/signs.h"
 
 namespace benchleaf::compose {

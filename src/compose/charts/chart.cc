@@ -1,0 +1,113 @@
+// In: chart records, everything they name. Out: sheets with their panels filled, ready to be set on any paper.
+#include "compose/charts/chart.h"
+
+#include <map>
+#include <string>
+#include <utility>
+
+#include "compose/charts/panels.h"
+#include "compose/imprint.h"
+#include "compose/uses.h"
+#include "model/paper_size.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+using Filler = PanelBlocks (*)(const Desk&, const Wanted&);
+
+Filler filler_of(const std::string& shows) {
+  static const std::map<std::string, Filler> kFillers = {{"abrasive-grades", abrasive_grades},
+                                                         {"cautions", hurt_messages},
+                                                         {"cell-numbers", cell_numbers},
+                                                         {"cell-sizes", cell_sizes},
+                                                         {"consumption-limits", consumption_limits},
+                                                         {"crust-key", crust_key},
+                                                         {"gasket-nest", gasket_nest},
+                                                         {"lithium-sizes", lithium_sizes},
+                                                         {"material-matrix", material_matrix},
+                                                         {"meeting-matrix", meeting_matrix},
+                                                         {"never-together", never_together},
+                                                         {"page-answers", page_answers},
+                                                         {"page-key", page_key},
+                                                         {"pictures", picture_row},
+                                                         {"plating-marks", plating_marks},
+                                                         {"rows", word_rows},
+                                                         {"twin-scale", twin_scale},
+                                                         {"words", words_only}};
+  const auto filler = kFillers.find(shows);
+  return filler == kFillers.end() ? nullptr : filler->second;
+}
+
+model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wanted& wanted) {
+  model::Panel panel;
+  panel.title = wanted.title;
+  if (!wanted.note.empty()) panel.note = {model::text_run(wanted.note)};
+  panel.keep = wanted.keep;
+  panel.spare = wanted.spare;
+  panel.wide = wanted.wide;
+  panel.alarm = wanted.shows == "cautions";
+  if (const Filler fill = filler_of(wanted.shows)) panel.blocks = fill(desk, wanted);
+  if (panel.blocks.empty()) {
+    desk.findings.add(report::Rule::chart_empty_panel, chart.span, "nothing fills the panel \"" + wanted.title + "\"",
+                      "name records that `" + wanted.shows + "` can show");
+  }
+  return panel;
+}
+
+bool is_small(const std::string& paper) {
+  const model::PaperSize* size = model::paper_size(paper);
+  return size != nullptr && size->small;
+}
+
+model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::vector<Wanted>& panels, const std::string& which) {
+  const model::Handbook& handbook = desk.records.handbook;
+  model::Sheet sheet;
+  sheet.title = chart.title;
+  sheet.subtitle = chart.subtitle;
+  sheet.imprint = imprint(handbook) + which;
+  sheet.addition = sentence_case(overlay_line(desk.records));
+  sheet.code = square_code("Benchleaf edition " + handbook.edition + " " + handbook.date + " chart " + chart.id);
+  for (const Wanted& panel : panels) sheet.panels.push_back(make_panel(desk, chart, panel));
+  return sheet;
+}
+
+/// The chart on its small or on its large papers; without papers it has no sides.
+model::SheetSet make_chart(const Desk& desk, const model::Chart& chart, bool small) {
+  model::SheetSet set;
+  set.id = chart.id;
+  set.title = chart.title;
+  set.language = desk.records.handbook.language;
+  set.iso_date = iso_date(desk.records.handbook);
+  set.landscape = chart.orientation == "landscape";
+  for (const std::string& paper : chart.papers) {
+    if (is_small(paper) == small) set.papers.push_back(paper);
+  }
+  std::map<int, std::vector<Wanted>> sides;
+  for (const Wanted& panel : chart.panels) sides[small ? panel.small_side : panel.side].push_back(panel);
+  sides.erase(0);
+  if (set.papers.empty()) return set;
+  for (const auto& [side, panels] : sides) {
+    const std::string which = sides.size() > 1 ? ", side\u00A0" + std::to_string(side) : std::string();
+    set.sides.push_back(make_side(desk, chart, panels, which));
+  }
+  return set;
+}
+
+}  // namespace
+
+std::vector<model::SheetSet> make_charts(const model::KnowledgeBase& records, const model::Tables& tables,
+                                         const derive::Derived& derived, report::Findings& findings) {
+  const Uses uses(records);
+  const Desk desk{records, tables, derived, uses, findings};
+  std::vector<model::SheetSet> charts;
+  for (const auto& [id, chart] : records.charts) {
+    for (const bool small : {true, false}) {
+      model::SheetSet set = make_chart(desk, chart, small);
+      if (!set.sides.empty()) charts.push_back(std::move(set));
+    }
+  }
+  return charts;
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,151 @@
+// In: liquids, residues, materials and their verdicts. Out: matrices, and the key to crusts.
+#include <algorithm>
+#include <utility>
+
+#include "bench/mixing.h"
+#include "compose/charts/panels.h"
+#include "compose/entry_maker.h"
+#include "compose/line.h"
+#include "compose/meetings.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+model::Runs head(const model::Record& record) {
+  return {model::text_run(sentence_case(short_name(record)), model::Style::look_up)};
+}
+
+std::optional<model::Verdict> verdict_on(const model::Chemistry& liquid, const std::string& material) {
+  for (const auto& item : liquid.on_materials) {
+    if (item.material == material) return item.verdict;
+  }
+  return std::nullopt;
+}
+
+model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* harmless) {
+  model::Paragraph legend;
+  Line line(desk);
+  line.verdict(model::Verdict::never, "never").say(" \u2003").verdict(model::Verdict::with_limits, care);
+  line.say(std::string(" \u2003\u2022\u00A0") + harmless + " \u2003empty: not known, do not");
+  legend.runs = line.take();
+  return legend;
+}
+
+/// A name in the middle of a line; `EPDM` stays as it is.
+std::string inner_name(const model::Record& record) {
+  std::string name = short_name(record);
+  const bool capital = !name.empty() && name[0] >= 'A' && name[0] <= 'Z';
+  if (capital && name.size() > 1 && name[1] >= 'a' && name[1] <= 'z') name[0] = static_cast<char>(name[0] - 'A' + 'a');
+  return name;
+}
+
+/// What it is told by: its colour and touch, up to the first stop of its description.
+std::string first_look(const model::Residue& residue) { return residue.looks.substr(0, residue.looks.find_first_of(",;.")); }
+
+bool holds_water(const model::Chemistry& liquid) {
+  return std::any_of(liquid.made_of.begin(), liquid.made_of.end(),
+                     [](const auto& part) { return part.substance == "substance/water"; });
+}
+
+/// Liquids that must never meet a residue. Where water must not, whatever holds it is said in two words.
+model::Runs never_on(const Desk& desk, const model::Residue& residue) {
+  const auto is_never = [&](const model::Chemistry& liquid) {
+    return meeting_verdict(desk, residue, liquid) == model::Verdict::never;
+  };
+  const auto& liquids = desk.records.chemistries;
+  const auto water = liquids.find("distilled-water");
+  const bool dry = water != liquids.end() && is_never(water->second);
+  Line never(desk);
+  if (dry) never.say("anything with water");
+  for (const auto& [id, liquid] : liquids) {
+    if (!is_never(liquid) || (dry && holds_water(liquid))) continue;
+    never.say(never.empty() ? "" : ", ").say(inner_name(liquid));
+  }
+  return never.take();
+}
+
+}  // namespace
+
+std::string short_name(const model::Record& record) {
+  const std::string* name = nullptr;
+  if (record.kind == model::Kind::chemistry) name = &static_cast<const model::Chemistry&>(record).short_name;
+  if (record.kind == model::Kind::residue) name = &static_cast<const model::Residue&>(record).short_name;
+  if (record.kind == model::Kind::material) name = &static_cast<const model::Material&>(record).short_name;
+  return name == nullptr || name->empty() ? record.title : *name;
+}
+
+PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
+  model::Matrix matrix;
+  const auto materials = wanted_records(desk, wanted, model::Kind::material, desk.records.materials);
+  for (const model::Material* material : materials) matrix.columns.push_back(head(*material));
+  for (const model::Chemistry* liquid : wanted_records(desk, wanted, model::Kind::chemistry, desk.records.chemistries)) {
+    model::Matrix::Row row{head(*liquid), {}};
+    for (const model::Material* material : materials) row.cells.push_back(verdict_on(*liquid, material->reference()));
+    matrix.rows.push_back(std::move(row));
+  }
+  if (matrix.rows.empty() || matrix.columns.empty()) return {};
+  return {std::move(matrix), matrix_legend(desk, "see its entry", "no harm")};
+}
+
+PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
+  std::vector<const model::Record*> records;
+  for (const std::string& reference : wanted.records) {
+    const model::Record* record = desk.records.find(reference);
+    if (record != nullptr && bench::is_mixture(*record)) records.push_back(record);
+  }
+  if (wanted.records.empty()) {
+    for (const auto& [id, liquid] : desk.records.chemistries) records.push_back(&liquid);
+  }
+  model::Matrix matrix;
+  for (const model::Record* record : records) matrix.columns.push_back(head(*record));
+  for (const model::Record* record : records) {
+    model::Matrix::Row row{head(*record), {}};
+    for (const model::Record* other : records) row.cells.push_back(meeting_verdict(desk, *record, *other));
+    matrix.rows.push_back(std::move(row));
+  }
+  if (records.size() < 2) return {};
+  return {std::move(matrix), matrix_legend(desk, "not poured together: on a swab, or rinse between", "may meet in an open dish")};
+}
+
+PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
+  std::vector<const model::Record*> records;
+  for (const std::string& reference : wanted.records) {
+    const model::Record* record = desk.records.find(reference);
+    if (record != nullptr && bench::is_mixture(*record)) records.push_back(record);
+  }
+  model::Table table;
+  table.columns = {column({}, model::Column::Align::left, true), column({})};
+  for (std::size_t i = 0; i < records.size(); ++i) {
+    Line never(desk);
+    for (std::size_t k = i + 1; k < records.size(); ++k) {
+      if (meeting_verdict(desk, *records[i], *records[k]) != model::Verdict::never) continue;
+      never.say(never.empty() ? "" : ", ").say(inner_name(*records[k]));
+    }
+    if (never.empty()) continue;
+    const std::string name = sentence_case(short_name(*records[i]));
+    table.rows.push_back({{cell({model::text_run(name, model::Style::look_up)}), cell(never.take())}, {}});
+  }
+  if (table.rows.empty()) return {};
+  return {std::move(table)};
+}
+
+PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
+  model::Table table;
+  table.columns = {column("looks", model::Column::Align::left, true), column("dab with, in order"), column("never")};
+  for (const model::Residue* residue : wanted_records(desk, wanted, model::Kind::residue, desk.records.residues)) {
+    Line dab(desk);
+    for (const std::string& liquid : residue->answers) {
+      const model::Record* record = desk.records.find(liquid);
+      if (record != nullptr) dab.say(dab.empty() ? "" : ", ").say(inner_name(*record), model::Style::bold);
+    }
+    if (dab.empty()) dab.say("leave it: bag it, hand it in", model::Style::bold);
+    model::Runs key{model::text_run(first_look(*residue), model::Style::look_up),
+                    model::text_run(", " + inner_name(*residue), model::Style::bold)};
+    table.rows.push_back({{cell(std::move(key)), cell(dab.take()), cell(never_on(desk, *residue))}, {}});
+  }
+  if (table.rows.empty()) return {};
+  return {std::move(table)};
+}
+
+}  // namespace benchleaf::compose

@@ -1,0 +1,165 @@
+// In: cells and their sizes. Out: the way in by size: lay the cell on its ring, read along its height.
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "compose/charts/panels.h"
+#include "compose/entry_maker.h"
+#include "compose/figures/cell_drawing.h"
+#include "compose/line.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+/// Where a cell stands in the row of its size.
+enum Place { silver_low, silver_high, bench_test, lithium, other, kPlaces };
+
+/// Heads of the columns that have a cell at all.
+constexpr std::array<const char*, kPlaces> kHeads = {"low drain", "high drain", "bench test only", "3\u2009V", "other"};
+
+using Row = std::array<model::Runs, kPlaces>;
+
+Place place_of(const model::Cell& cell) {
+  if (is_lithium(cell)) return lithium;
+  if (cell.system == "alkaline") return bench_test;
+  if (cell.system != "silver-oxide") return other;
+  return cell.drain == "low" ? silver_low : cell.drain == "high" ? silver_high : other;
+}
+
+/// `SR754` of SR754SW: what names the size and the system.
+std::string size_name(const model::Cell& cell) {
+  const std::size_t end = cell.designation.find_last_of("0123456789");
+  return end == std::string::npos ? cell.designation : cell.designation.substr(0, end + 1);
+}
+
+/// One size: its cells by place, and what they are called.
+struct Size {
+  const model::Cell* first = nullptr;
+  Row row;
+  std::string name;
+};
+
+std::string system_words(const model::Cell& cell) {
+  return cell.system == "mercuric-oxide" ? "mercury" : plain_words(cell.system);
+}
+
+model::Run line_break() {
+  model::Run run;
+  run.kind = model::Run::Kind::line_break;
+  return run;
+}
+
+void say_cell(Size& size, const model::Cell& cell) {
+  if (size.first == nullptr) size.first = &cell;
+  const Place place = place_of(cell);
+  model::Runs& runs = size.row[static_cast<std::size_t>(place)];
+  if (!runs.empty()) runs.push_back(place == other ? line_break() : model::text_run(" "));
+  // A designation without a number is wider than the numbers and is found in the column of sizes.
+  const bool numbered = place == lithium || !cell.trade_number.empty() || !cell.consumer_number.empty();
+  runs.push_back(model::text_run(cell_key(cell), numbered ? model::Style::number : model::Style::bold));
+  if (place == other) runs.push_back(model::text_run("\u00A0" + system_words(cell)));
+  if (place < bench_test && size.name.empty()) size.name = size_name(cell);
+}
+
+std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithium) {
+  const auto& list = wanted.records;
+  std::vector<Size> sizes;
+  for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
+    Size size;
+    for (const std::string& reference : family.cells) {
+      const model::Cell* cell = desk.cell(reference);
+      if (cell == nullptr || is_lithium(*cell) != of_lithium) continue;
+      if (list.empty() || std::find(list.begin(), list.end(), cell->reference()) != list.end()) say_cell(size, *cell);
+    }
+    if (size.first != nullptr && desk.fact(*size.first, "size.diameter") != nullptr) sizes.push_back(std::move(size));
+  }
+  return sizes;
+}
+
+/// The plan of a cell with little paper round it, so that columns stand close.
+constexpr double kRoundRingMm = 0.3;
+constexpr double kGapMm = 1.0;
+
+model::TableCell ring(const model::Fact& across) {
+  model::TableCell cell;
+  cell.runs = {figure_run(across, model::Style::look_up)};
+  cell.drawing = cell_outline(across, kRoundRingMm);
+  cell.hangs = true;
+  return cell;
+}
+
+class SizeTable {
+ public:
+  SizeTable(const Desk& desk, const std::vector<Size>& sizes) : desk_(desk) {
+    for (const Size& size : sizes) {
+      names_ = names_ || !size.name.empty();
+      for (std::size_t place = 0; place < kPlaces; ++place) used_[place] = used_[place] || !size.row[place].empty();
+    }
+  }
+
+  model::Table make(const std::vector<Size>& sizes) const {
+    model::Table table;
+    table.gap_mm = kGapMm;
+    table.columns = {column("across", model::Column::Align::left, true), column("high", model::Column::Align::left, true),
+                     column({})};
+    if (names_) table.columns.push_back(column("size"));
+    for (std::size_t place = 0; place < kPlaces; ++place) {
+      if (used_[place]) table.columns.push_back(column(kHeads[place]));
+    }
+    std::string last;
+    for (const Size& size : sizes) {
+      const model::Fact& across = *desk_.fact(*size.first, "size.diameter");
+      if (!table.rows.empty()) table.rows.back().joins_next = across.printed == last;
+      table.rows.push_back(row(size, across.printed == last ? model::TableCell{} : ring(across)));
+      last = across.printed;
+    }
+    return table;
+  }
+
+ private:
+  model::TableRow row(const Size& size, model::TableCell first) const {
+    model::TableRow row;
+    row.cells.push_back(std::move(first));
+    model::Runs high;
+    if (const model::Fact* fact = desk_.fact(*size.first, "size.height")) high = {figure_run(*fact, model::Style::look_up)};
+    mark_doubt(desk_, high, *size.first, "size.height");
+    row.cells.push_back(cell(std::move(high)));
+    row.cells.push_back({{}, cell_section(desk_, *size.first), false});
+    if (names_) row.cells.push_back(cell(size.name));
+    for (std::size_t place = 0; place < kPlaces; ++place) {
+      if (used_[place]) row.cells.push_back(cell(apart(size.row[place], static_cast<Place>(place))));
+    }
+    return row;
+  }
+
+  /// Where all columns are used, their numbers stand close: what is no drop-in for its neighbour keeps away from it.
+  model::Runs apart(const model::Runs& numbers, Place place) const {
+    if (!used_[other] || (place != bench_test && place != other)) return numbers;
+    const model::Run space = model::text_run("\u2002");
+    model::Runs runs;
+    for (const model::Run& run : numbers) {
+      if (runs.empty()) runs.push_back(space);
+      runs.push_back(run);
+      if (run.kind == model::Run::Kind::line_break) runs.push_back(space);
+    }
+    return runs;
+  }
+
+  const Desk& desk_;
+  std::array<bool, kPlaces> used_{};
+  bool names_ = false;
+};
+
+PanelBlocks sized(const Desk& desk, const std::vector<Size>& sizes) {
+  if (sizes.empty()) return {};
+  return {SizeTable(desk, sizes).make(sizes)};
+}
+
+}  // namespace
+
+PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, sizes_of(desk, wanted, false)); }
+
+PanelBlocks lithium_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, sizes_of(desk, wanted, true)); }
+
+}  // namespace benchleaf::compose

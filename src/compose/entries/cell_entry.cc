@@ -1,0 +1,132 @@
+// In: a cell, its facts and those of its size. Out: its entry: number, name, size, the cell at true size, what it is, what
+// has the same size.
+#include "compose/entries/entries.h"
+#include "compose/entry_maker.h"
+#include "compose/figures/cell_drawing.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+using model::Style;
+
+model::Runs size_line(const Desk& desk, const model::Cell& cell) {
+  Line line(desk);
+  line.fact(cell, "size.diameter", {}, Style::bold);
+  line.fact(cell, "size.height", line.empty() ? "" : " × ", Style::bold);
+  if (!cell.short_form.empty()) line.say("  ").fact(cell, "short");
+  if (!cell.consumer_number.empty() && !cell.trade_number.empty()) line.say("  ").fact(cell, "consumer-number");
+  return line.take();
+}
+
+bool has_capacity(const model::Cell& cell) { return cell.capacity && cell.capacity->value && cell.capacity->value->has_value(); }
+
+/// `Silver oxide, high drain. 1.55 V, 80 mAh, load not stated.` and what it is used for.
+model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
+  Line line(desk);
+  line.say(sentence_case(plain_words(cell.system)));
+  if (!cell.drain.empty() && cell.drain != "not stated")
+    line.say(", " + cell.drain + (cell.drain == "general" ? " use" : " drain"));
+  line.say(".");
+  line.fact(cell, "nominal", " ");
+  if (cell.cells_in_series > 1) line.fact(cell, "cells-in-series", ", cells in series: ");
+  if (has_capacity(cell)) {
+    line.fact(cell, "capacity", ", ");
+    line.fact(cell, "capacity.load", ", load ");
+  }
+  line.say(".");
+  if (cell.status == "withdrawn") line.say(" No longer made.", Style::bold);
+  if (!cell.uses.empty()) line.say(" " + cell.uses);
+  return line.take();
+}
+
+std::string drain_words(const model::Cell& cell) {
+  if (cell.drain == "low" || cell.drain == "high") return cell.drain + " drain";
+  return {};
+}
+
+void say_peer(const Desk& desk, Line& line, const derive::Peer& peer, bool first) {
+  const model::Cell* cell = desk.cell(peer.cell);
+  if (cell == nullptr) return;
+  if (!first) line.say("; ");
+  line.link(peer.cell);
+  std::string what = peer.same_system ? drain_words(*cell) : plain_words(cell->system);
+  if (cell->status == "withdrawn") what += what.empty() ? "no longer made" : ", no longer made";
+  if (!what.empty()) line.say(" " + what);
+  line.say("\u00A0").sign({peer.trust, true});
+}
+
+void add_same_size(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
+  Line same(desk), other(desk);
+  bool first_same = true, first_other = true;
+  for (const derive::Peer& peer : desk.derived.relations.same_size(cell.reference())) {
+    bool& first = peer.same_system ? first_same : first_other;
+    say_peer(desk, peer.same_system ? same : other, peer, first);
+    first = false;
+  }
+  if (first_same) same.say("no other cell on file");
+  model::Runs runs = Line(desk).label("Same size, same system").take();
+  for (model::Run& run : same.say(".").take()) runs.push_back(std::move(run));
+  maker.paragraph(std::move(runs), model::Paragraph::Role::dense);
+  if (first_other) return;
+  runs = Line(desk).label("Same size,").verdict(model::Verdict::with_limits, "OTHER system", Style::bold).say("  ").take();
+  for (model::Run& run : other.say(".").take()) runs.push_back(std::move(run));
+  maker.paragraph(std::move(runs), model::Paragraph::Role::dense);
+}
+
+/// What the letters and digits of the designation say by themselves.
+void add_name_reading(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
+  const model::Fact* height = desk.fact(cell, "cell-decode.height");
+  if (height == nullptr) return;
+  Line line(desk);
+  line.label("The name says");
+  line.fact(cell, "cell-decode.diameter", "diameter ").fact(cell, "cell-decode.height", ", height ");
+  line.fact(cell, "cell-decode.end-voltage", "; spent at ");
+  line.say("\u00A0").sign({height->trust, height->derived}).say(".");
+  maker.paragraph(line.take(), model::Paragraph::Role::dense);
+}
+
+void add_margin(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
+  if (!cell.trade_number.empty())
+    maker.margin("number", "trade-number");
+  else if (!cell.consumer_number.empty())
+    maker.margin("number", "consumer-number");
+  maker.margin("size", "size.diameter");
+  if (cell.nominal) maker.margin("voltage", "nominal");
+  if (!drain_words(cell).empty()) maker.margin("drain", "drain");
+  if (has_capacity(cell)) maker.margin("capacity", "capacity", "load " + cell.capacity->load);
+  if (desk.fact(cell, "mass") != nullptr) maker.margin("mass", "mass");
+}
+
+}  // namespace
+
+model::Entry make_entry(const Desk& desk, const model::Cell& cell) {
+  EntryMaker maker(desk, cell, model::Entry::Rank::key);
+  model::Entry& entry = maker.entry();
+  Line key(desk);
+  const bool numbered = !cell.trade_number.empty();
+  if (numbered)
+    key.fact(cell, "trade-number");
+  else if (!cell.consumer_number.empty())
+    key.fact(cell, "consumer-number");
+  if (!key.empty()) {
+    entry.key = key.take();
+    entry.second = Line(desk).fact(cell, "designation").take();
+    if (entry.second.empty()) entry.second = {model::text_run(cell.designation)};
+  }
+  entry.running_key = model::plain_text(entry.key);
+  entry.aliases = size_line(desk, cell);
+  entry.drawing = cell_drawing(desk, cell);
+  maker.paragraph(lead_line(desk, cell), model::Paragraph::Role::lead);
+  add_same_size(desk, cell, maker);
+  add_name_reading(desk, cell, maker);
+  if (!cell.electrolyte.empty() && cell.electrolyte != "not stated") {
+    Line line(desk);
+    line.say(plain_words(cell.electrolyte)).fact(cell, "mass", "; mass ").say(".");
+    maker.run_in("Holds", line);
+  }
+  add_margin(desk, cell, maker);
+  return maker.finish();
+}
+
+}  // namespace benchleaf::compose

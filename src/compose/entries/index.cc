@@ -1,0 +1,77 @@
+// In: records. Out: the index, in index order, with equal words joined.
+#include "compose/entries/index.h"
+
+#include <algorithm>
+#include <map>
+
+#include "compose/index_order.h"
+#include "compose/names.h"
+
+namespace benchleaf::compose {
+
+namespace {
+
+/// Words of the index: the first spelling of a folded word stands.
+class IndexWords {
+ public:
+  void add(const std::string& word, const std::string& target) {
+    model::IndexEntry& entry = slot(word);
+    entry.see.clear();
+    if (std::find(entry.targets.begin(), entry.targets.end(), target) == entry.targets.end()) entry.targets.push_back(target);
+  }
+
+  /// A word that only renames another: it sends the reader there, unless it has places of its own.
+  void add_see(const std::string& word, const std::string& see, const std::string& target) {
+    if (index_key(word) == index_key(see)) return add(see, target);
+    const auto known = entries_.find(index_key(word));
+    if (known == entries_.end()) {
+      slot(word).see = see;
+    } else if (known->second.see != see) {
+      known->second.see.clear();
+      add(word, target);
+    }
+  }
+
+  model::IndexList take() {
+    model::IndexList list;
+    for (auto& [key, entry] : entries_) list.entries.push_back(std::move(entry));
+    std::stable_sort(list.entries.begin(), list.entries.end(), [](const auto& one, const auto& other) {
+      return one.sort_key == other.sort_key ? one.word < other.word : one.sort_key < other.sort_key;
+    });
+    return list;
+  }
+
+ private:
+  model::IndexEntry& slot(const std::string& word) {
+    const std::string key = index_key(word);
+    model::IndexEntry& entry = entries_[key];
+    if (entry.word.empty()) {
+      entry.word = word;
+      entry.sort_key = key;
+    }
+    return entry;
+  }
+
+  std::map<std::string, model::IndexEntry> entries_;
+};
+
+}  // namespace
+
+model::IndexList make_index_list(const Desk& desk) {
+  IndexWords words;
+  // Names that are looked up directly come first, so that a mere renaming never takes their place.
+  for (const bool renaming : {false, true}) {
+    for (const model::Record* record : desk.records.all()) {
+      for (const Name& name : names_of(*record, desk.derived.facts)) {
+        if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
+        if (renaming)
+          words.add_see(name.text, record->title, record->reference());
+        else
+          words.add(name.text, record->reference());
+      }
+    }
+  }
+  return words.take();
+}
+
+}  // namespace benchleaf::compose
