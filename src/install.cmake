@@ -32,7 +32,7 @@ install(TARGETS benchleaf RUNTIME)
 install(DIRECTORY schema content DESTINATION "${share}" PATTERN "*~" EXCLUDE PATTERN ".*" EXCLUDE)
 install(FILES LICENSE DESTINATION "${share}")
 install(FILES LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/benchleaf" RENAME copyright)
-install(FILES "${PROJECT_BINARY_DIR}/bench.js" "${PROJECT_BINARY_DIR}/ticket.js" DESTINATION "${share}" OPTIONAL)  # missing where no em++ was found
+install(FILES "${PROJECT_BINARY_DIR}/program.js" DESTINATION "${share}" OPTIONAL)  # missing where no em++ was found
 install(FILES "${BENCHLEAF_DESCRIBED}/benchleaf.bash" DESTINATION "${CMAKE_INSTALL_DATADIR}/bash-completion/completions" RENAME benchleaf)
 install(FILES "${BENCHLEAF_DESCRIBED}/_benchleaf" DESTINATION "${CMAKE_INSTALL_DATADIR}/zsh/vendor-completions")
 install(FILES "${BENCHLEAF_CHANGELOG}.gz" DESTINATION "${CMAKE_INSTALL_DATADIR}/doc/benchleaf")

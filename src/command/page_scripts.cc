@@ -1,5 +1,5 @@
-// In: where the program lies, tables and records. Out: the scripts that were built with it, and beside each a plain script with
-// one string of what it looks into.
+// In: where the program lies, tables and records. Out: the page's program that was built with it, and a plain script with one
+// string of what it looks into.
 #include "command/page_scripts.h"
 
 #include <cstddef>
@@ -9,18 +9,16 @@
 #include <system_error>
 #include <utility>
 
-#include "bench/figure_lines.h"
 #include "bench/json_text.h"
 #include "command/disk_files.h"
-#include "derive/bench_figures.h"
+#include "html/assets.h"
 #include "read/shapes.h"
-#include "standards/table_lines.h"
-#include "web/ticket_library.h"
+#include "web/page_library.h"
 
 namespace benchleaf::command {
 namespace {
 
-const std::string kAssets = "html/assets/";
+const std::string kHtml = "html/";
 
 std::optional<std::string> built_script(const std::string& name, report::Findings& findings) {
   namespace fs = std::filesystem;
@@ -43,29 +41,22 @@ std::string string_script(const std::string& name, const std::string& text) {
   return "var " + name + " = " + quoted + ";\n";
 }
 
-/// Tables and figures of records, for both scripts.
-std::string bench_data(const Workbench& bench) {
-  return string_script("benchleafLines", standards::table_lines(bench.tables.published) +
-                                             bench::figure_lines(derive::bench_figures(bench.base, bench.tables)));
-}
-
-/// Records and shapes, for the ticket's form; empty where a shape is missing, which its own finding says.
-std::string ticket_data(const Workbench& bench) {
+/// What the program looks into; empty where a shape is missing, which its own finding says.
+std::string page_data(const Workbench& bench) {
   const DiskFiles schema(bench.schema);
   const auto watch = read::shape_tree(schema, "watch");
   const auto stock = read::shape_tree(schema, "stock");
-  return watch && stock ? string_script("benchleafRecords", web::ticket_lines(bench.base, *watch, *stock)) : std::string();
+  if (!watch || !stock) return {};
+  return string_script("benchleafData", web::page_lines(bench.tables.published, bench.base, *watch, *stock));
 }
 
 }  // namespace
 
 Files page_scripts(Workbench& bench) {
   Files files;
-  files.emplace(kAssets + "bench-data.js", bench_data(bench));
-  files.emplace(kAssets + "ticket-data.js", ticket_data(bench));
-  for (const char* name : {"bench.js", "ticket.js"}) {
-    if (auto script = built_script(name, bench.findings)) files.emplace(kAssets + name, std::move(*script));
-  }
+  files.emplace(kHtml + std::string(html::kDataPath), page_data(bench));
+  if (auto script = built_script("program.js", bench.findings))
+    files.emplace(kHtml + std::string(html::kProgramPath), std::move(*script));
   return files;
 }
 

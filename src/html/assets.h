@@ -8,6 +8,7 @@ namespace benchleaf::html {
 // What lies beside the pages, by path from the root of the site.
 inline constexpr std::string_view kStylePath = "assets/handbook.css";
 inline constexpr std::string_view kSearchPath = "assets/search.js";
+inline constexpr std::string_view kAskPath = "assets/ask.js";
 inline constexpr std::string_view kPagePath = "assets/page.js";
 inline constexpr std::string_view kTrueSizePath = "assets/true-size.js";
 inline constexpr std::string_view kCalculatorPath = "assets/calculator.js";
@@ -15,10 +16,8 @@ inline constexpr std::string_view kTicketFormPath = "assets/ticket-form.js";
 inline constexpr std::string_view kYamlPath = "assets/js-yaml.min.js";  ///< of others: it reads and writes watch files
 // Written for each book.
 inline constexpr std::string_view kSearchDataPath = "assets/search-data.js";
-inline constexpr std::string_view kBenchPath = "assets/bench.js";             ///< the calculators, built for the browser
-inline constexpr std::string_view kBenchDataPath = "assets/bench-data.js";    ///< what they look up
-inline constexpr std::string_view kTicketScriptPath = "assets/ticket.js";     ///< the ticket's form, built for the browser
-inline constexpr std::string_view kTicketDataPath = "assets/ticket-data.js";  ///< records and shapes for it
+inline constexpr std::string_view kProgramPath = "assets/program.js";  ///< the program, built for the browser
+inline constexpr std::string_view kDataPath = "assets/data.js";        ///< tables, records and shapes for it
 
 /// A file that is the same for every book.
 struct Asset {

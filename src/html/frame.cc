@@ -15,7 +15,7 @@ namespace {
 constexpr std::size_t kBarPlaces = 5;
 
 constexpr std::string_view kPolicy =
-    "default-src 'none'; style-src 'self'; script-src 'self'; base-uri 'none'; form-action 'none'";
+    "default-src 'none'; style-src 'self'; script-src 'self' 'wasm-unsafe-eval'; base-uri 'none'; form-action 'none'";
 
 Element page_link(const Page& page, const Setting& setting) {
   Element link("a");
@@ -71,10 +71,9 @@ std::string head_title(const Setting& setting) {
 
 /// In the order in which they run.
 std::vector<std::string_view> scripts_of(const Page& page) {
-  std::vector<std::string_view> paths{kSearchPath, kPagePath, kTrueSizePath};
-  if (page.kind == Page::Kind::calculator) paths.insert(paths.end(), {kBenchPath, kBenchDataPath, kCalculatorPath});
-  if (page.kind == Page::Kind::ticket)
-    paths.insert(paths.end(), {kYamlPath, kTicketScriptPath, kBenchDataPath, kTicketDataPath, kTicketFormPath});
+  std::vector<std::string_view> paths{kAskPath, kSearchPath, kPagePath, kTrueSizePath};
+  if (page.kind == Page::Kind::calculator) paths.push_back(kCalculatorPath);
+  if (page.kind == Page::Kind::ticket) paths.insert(paths.end(), {kYamlPath, kTicketFormPath});
   return paths;
 }
 

@@ -10,7 +10,6 @@
 #include "html/leaflet.h"
 #include "prove/checks.h"
 #include "prove/published_checks.h"
-#include "read/node_lines.h"
 #include "read/record_names.h"
 #include "read/typed_record.h"
 #include "ticket/plan.h"
@@ -22,8 +21,6 @@ namespace {
 
 using model::Kind;
 
-constexpr base::FileId kWatchFile = 0;
-constexpr base::FileId kStockFile = 1;
 /// Those of `check` that speak of a watch or a drawer.
 constexpr prove::Check kChecks[] = {prove::check_references, prove::check_watches, prove::check_watch_numbers,
                                     prove::check_stock_sizes};
@@ -38,19 +35,14 @@ read::RecordNames names_of(const model::KnowledgeBase& records) {
 
 /// A record of the user's own, with its measures as given.
 template <typename RecordType>
-std::optional<RecordType> own_record(const TicketLibrary& library, const read::Shape& shape, std::string_view lines,
-                                     base::FileId file, Kind kind, report::Findings& findings) {
-  auto root = read::read_node_lines(lines, file);
-  if (!root) {
-    findings.add(report::Rule::yaml_syntax, {file, 0, 0, 0}, "the form cannot be read");
-    return std::nullopt;
-  }
-  read::ShapeReport report = read::check_shape(shape, *root, {}, findings);
+RecordType own_record(const PageLibrary& library, const read::Shape& shape, const model::Node& tree, Kind kind,
+                      report::Findings& findings) {
+  read::ShapeReport report = read::check_shape(shape, tree, {}, findings);
   model::Record frame;
   frame.kind = kind;
-  frame.file = file;
-  if (const model::Node* id = root->find("id")) frame.id = id->text;
-  frame.root = std::move(*root);
+  frame.file = kRequestFile;
+  if (const model::Node* id = tree.find("id")) frame.id = id->text;
+  frame.root = tree;
   frame.unusable = std::move(report.unusable);
   frame.basis_paths = std::move(report.basis_paths);
   frame.quantity_paths = std::move(report.quantity_paths);
@@ -61,21 +53,22 @@ std::optional<RecordType> own_record(const TicketLibrary& library, const read::S
   return record;
 }
 
-std::string path_of(const base::Span& where, const std::vector<std::string>& watch, const std::vector<std::string>& stock) {
-  const std::vector<std::string>& paths = where.file == kStockFile ? stock : watch;
+/// `watch.gasket-seat` of the request is `gasket-seat` of the watch.
+std::string path_of(const base::Span& where, const std::vector<std::string>& paths) {
   const auto line = static_cast<std::size_t>(where.line);
   if (where.file == base::kNoFile || line == 0 || line > paths.size()) return {};
-  return (where.file == kStockFile ? "stock." : "") + paths[line - 1];
+  const std::string& path = paths.at(line - 1);
+  const std::string_view watch = "watch.";
+  return path.substr(0, watch.size()) == watch ? path.substr(watch.size()) : path == "watch" ? std::string() : path;
 }
 
-void write_findings(const report::Findings& findings, const std::vector<std::string>& watch,
-                    const std::vector<std::string>& stock, bench::JsonText& json) {
+void write_findings(const report::Findings& findings, const std::vector<std::string>& paths, bench::JsonText& json) {
   json.key("findings").open_array();
   for (const report::Finding& finding : findings.all()) {
     json.open_object();
     json.member("severity", report::severity_name(finding.severity));
     json.member("rule", report::rule_info(finding.rule).id);
-    json.member("path", path_of(finding.where, watch, stock));
+    json.member("path", path_of(finding.where, paths));
     json.member("message", finding.message);
     json.member("hint", finding.hint);
     json.close();
@@ -89,37 +82,38 @@ struct Written {
   std::string html;
 };
 
-Written write_ticket(const TicketLibrary& library, std::string_view watch_lines, std::string_view stock_lines,
-                     report::Findings& findings) {
-  auto watch = own_record<model::Watch>(library, *library.watch_shape, watch_lines, kWatchFile, Kind::watch, findings);
+Written write_ticket(const TicketGround& ground, const model::Node& request, report::Findings& findings) {
+  const PageLibrary& library = ground.library;
+  const model::Node* watch_tree = request.find("watch");
+  if (watch_tree == nullptr) {
+    findings.add(report::Rule::yaml_syntax, {}, "the form cannot be read");
+    return {};
+  }
+  auto watch = own_record<model::Watch>(library, *library.watch_shape, *watch_tree, Kind::watch, findings);
   std::optional<model::Stock> drawer;
-  if (!stock_lines.empty())
-    drawer = own_record<model::Stock>(library, *library.stock_shape, stock_lines, kStockFile, Kind::stock, findings);
-  if (!watch || findings.has_errors()) return {};
+  if (const model::Node* stock_tree = request.find("stock"))
+    drawer = own_record<model::Stock>(library, *library.stock_shape, *stock_tree, Kind::stock, findings);
+  if (findings.has_errors()) return {};
   model::KnowledgeBase records = library.records;
-  const auto there = records.watches.insert_or_assign(watch->id, std::move(*watch)).first;
+  const auto there = records.watches.insert_or_assign(watch.id, std::move(watch)).first;
   if (drawer) records.stocks.insert_or_assign(drawer->id, *drawer);
-  for (const prove::Check check : kChecks) check(prove::Proof{records, library.tables, library.derived, findings});
+  for (const prove::Check check : kChecks) check(prove::Proof{records, library.tables, ground.derived, findings});
   if (findings.has_errors()) return {};
   const compose::Plan plan =
-      compose::make_plan(records, library.tables, library.derived, there->second, drawer ? &*drawer : nullptr, findings);
+      compose::make_plan(records, library.tables, ground.derived, there->second, drawer ? &*drawer : nullptr, findings);
   if (findings.has_errors()) return {};
-  const model::Leaflet leaflet = compose::ticket_leaflet(records, library.tables, library.derived, plan, findings);
+  const model::Leaflet leaflet = compose::ticket_leaflet(records, library.tables, ground.derived, plan, findings);
   return {compose::plan_text(plan, records), html::render_leaflet(leaflet, findings)};
 }
 
 }  // namespace
 
-std::string answer_ticket(const TicketLibrary& library, std::string_view watch_lines, std::string_view stock_lines) {
+std::string answer_ticket(const TicketGround& ground, const model::Node& request, const std::vector<std::string>& paths) {
   report::Findings findings;
-  Written written;
-  if (library.fault.empty())
-    written = write_ticket(library, watch_lines, stock_lines, findings);
-  else
-    findings.add(report::Rule::html_calculators, {}, library.fault, "bind the handbook again");
+  const Written written = write_ticket(ground, request, findings);
   bench::JsonText json;
   json.open_object();
-  write_findings(findings, read::node_line_paths(watch_lines), read::node_line_paths(stock_lines), json);
+  write_findings(findings, paths, json);
   json.member("text", written.text);
   json.member("html", written.html);
   json.close();

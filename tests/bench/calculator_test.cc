@@ -6,7 +6,6 @@
 
 #include "bench/calculator.h"
 #include "bench/print_rule.h"
-#include "bench/request.h"
 #include "model/tables.h"
 
 using namespace benchleaf;
@@ -62,18 +61,4 @@ TEST_CASE("a print rule rounds once, by size, and to the safe side where it says
   const bench::PrintRule volts{"c", "o", "l", 2, 0, 2, Rounding::half_away, Trailing::cut};
   CHECK(bench::figure(volts, 3.0) == "3");
   CHECK(bench::figure(volts, 1.55) == "1.55");
-}
-
-TEST_CASE("a request of the page comes apart by lines") {
-  const auto [request, wrong] = bench::read_request("cell-decode\ndesignation=SR 754 W\n");
-  CHECK_FALSE(wrong);
-  CHECK(request.name == "cell-decode");
-  CHECK(request.inputs.at("designation").text == "SR 754 W");
-  CHECK(bench::read_request("cell-decode\nSR754W").second == "SR754W");
-  CHECK(bench::read_request("cell-decode\n=x").second == "=x");
-}
-
-TEST_CASE("a page whose tables cannot be read says so") {
-  CHECK(bench::answer_request(bench::read_library("rubbish"), "cell-decode\ndesignation=SR754W", bench::Form::text) ==
-        "the tables of this page cannot be read\n");
 }

@@ -60,8 +60,7 @@ void set_limit(decltype(RLIMIT_AS) what, long most) {
 Workshop::Workshop() {
   chmod(path().c_str(), 0755);
   fs::copy_file(BENCHLEAF_PROGRAM, path() / "benchleaf");
-  std::ofstream(path() / "bench.js") << "// stands for the calculators\n";
-  std::ofstream(path() / "ticket.js") << "// stands for the ticket's form\n";
+  std::ofstream(path() / "program.js") << "// stands for the program of the page\n";
   fs::copy("schema", path() / "schema", fs::copy_options::recursive);
   fs::copy("tests/cases/clean/content", path() / "content", fs::copy_options::recursive);
   set_edition("1");

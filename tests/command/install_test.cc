@@ -67,8 +67,8 @@ TEST_CASE("installed: program, schema, content, completions, manual, licence; no
   CHECK(names_below(installed.at("share/benchleaf/schema")) == names_below("schema"));
   CHECK(names_below(installed.at("share/benchleaf/content")) == names_below("content"));
   for (const char* name :
-       {"bin/benchleaf", "share/benchleaf/LICENSE", "share/doc/benchleaf/copyright", "share/benchleaf/bench.js",
-        "share/benchleaf/ticket.js", "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf",
+       {"bin/benchleaf", "share/benchleaf/LICENSE", "share/doc/benchleaf/copyright", "share/benchleaf/program.js",
+        "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf",
         "share/man/man1/benchleaf.1.gz", "share/man/man5/benchleaf-record.5.gz", "share/doc/benchleaf/changelog.gz"}) {
     INFO(name);
     CHECK(fs::exists(installed.at(name)));
@@ -89,7 +89,7 @@ TEST_CASE("installed, and run from a folder with nothing in it: find, reckon, bi
   INFO(bound.err);
   CHECK(bound.code == 0);
   CHECK(fs::exists(elsewhere.path() / "out/handbook/chart-one-sheet-a4.pdf"));
-  CHECK(fs::exists(elsewhere.path() / "out/handbook/html/assets/bench.js"));
+  CHECK(fs::exists(elsewhere.path() / "out/handbook/html/assets/program.js"));
   const Ran version = installed.program(elsewhere.path(), "--version");
   CHECK(version.out == "benchleaf " BENCHLEAF_PROJECT_VERSION "\n");
 }

@@ -1,4 +1,4 @@
-// The page's script against the terminal: for every vector, and for calls that are refused, the same text and the same JSON,
+// The page's program against the terminal: for every vector, and for calls that are refused, the same text and the same JSON,
 // letter for letter. The library answers for the terminal; the program itself is asked once for each calculator.
 
 #include "support/catch.h"
@@ -11,9 +11,8 @@
 #include <string>
 #include <vector>
 
-#include "bench/figure_lines.h"
 #include "bench/vectors.h"
-#include "standards/table_lines.h"
+#include "web/page_script.h"
 
 using namespace benchleaf;
 
@@ -53,26 +52,20 @@ std::vector<std::string> requests() {
   return list;
 }
 
-void write(const std::string& path, const std::string& text) { std::ofstream(path, std::ios::binary) << text; }
-
-/// What bind writes for the page, and what the page is asked with here.
-std::string page_lines() {
-  const auto& workshop = test::workshop();
-  return standards::table_lines(workshop.schema.tables.published) + bench::figure_lines(workshop.figures);
+/// `NAME; key=value; key=value` as the page's form asks it.
+test::Question question(const std::string& request, const char* form) {
+  const auto parts = test::split(request, "; ");
+  test::Question asked = {{"ask", "reckon"}, {"name", parts.front()}, {"inputs", test::Question::object()}, {"form", form}};
+  for (std::size_t i = 1; i < parts.size(); ++i) {
+    const std::size_t equals = parts[i].find('=');
+    asked["inputs"][parts[i].substr(0, equals)] = parts[i].substr(equals + 1);
+  }
+  return asked;
 }
 
-/// What the page's script says to the requests, text and JSON in turn.
-std::vector<std::string> page_answers(const std::vector<std::string>& asked) {
-  const std::string folder = BENCHLEAF_WORK;
-  write(folder + "/lines.txt", page_lines());
-  std::string lines;
-  for (const auto& request : asked) lines += request + "\n";
-  write(folder + "/requests.txt", lines);
-  const std::string text = output_of("'" BENCHLEAF_NODE "' tests/web/reckon_answers.cjs '" BENCHLEAF_SCRIPT "' '" + folder +
-                                     "/lines.txt' '" + folder + "/requests.txt'");
-  auto answers = test::split(text, kParting);
-  answers.pop_back();
-  return answers;
+std::string page_data() {
+  const auto& workshop = test::workshop();
+  return test::page_data(workshop.schema.tables.published, workshop.base);
 }
 
 std::string written(const std::string& request, bench::Form form) {
@@ -88,11 +81,14 @@ std::string terminal(const std::string& request, bool json) {
 
 }  // namespace
 
-TEST_CASE("the page's script answers every vector with the text and the JSON of the terminal") {
+TEST_CASE("the page's program answers every vector with the text and the JSON of the terminal") {
   const auto asked = requests();
   CHECK(asked.size() >= kLeastRequests);
-  const auto answers = page_answers(asked);
-  REQUIRE(answers.size() == 2 * asked.size());
+  std::vector<test::Question> questions;
+  for (const auto& request : asked) {
+    for (const char* form : {"text", "json"}) questions.push_back(question(request, form));
+  }
+  const auto answers = test::page_answers(std::string(BENCHLEAF_WORK) + "/reckoned", page_data(), questions);
   for (std::size_t i = 0; i < asked.size(); ++i) {
     INFO(asked[i]);
     CHECK(answers[2 * i] == written(asked[i], bench::Form::text));
@@ -113,14 +109,13 @@ TEST_CASE("the program prints what the library answers, for each calculator in t
   CHECK(named.size() == bench::calculators().size());
 }
 
-TEST_CASE("bind writes the same tables and figures as a script that runs by itself") {
+TEST_CASE("bind writes what the program looks into as a script that runs by itself") {
   const std::string folder = std::string(BENCHLEAF_WORK) + "/bound";
   std::filesystem::remove_all(folder);
   const std::string said = output_of("'" BENCHLEAF_PROGRAM "' bind --quiet --only html --to '" + folder + "' 2>&1 >/dev/null");
   INFO(said.substr(0, 400));
   const std::string script =
       "require('vm').runInThisContext(require('fs').readFileSync(process.argv[1], 'utf8'));"
-      "process.stdout.write(benchleafLines)";
-  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/handbook/html/assets/bench-data.js'") ==
-        page_lines());
+      "process.stdout.write(benchleafData)";
+  CHECK(output_of("'" BENCHLEAF_NODE "' -e \"" + script + "\" '" + folder + "/handbook/html/assets/data.js'") == page_data());
 }

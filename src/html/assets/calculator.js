@@ -17,24 +17,7 @@
     return element;
   }
 
-  /* The calculators speak in strings of C. */
-
-  function passed(bench, text, use) {
-    const size = bench.lengthBytesUTF8(text) + 1;
-    const at = bench._malloc(size);
-    bench.stringToUTF8(text, at, size);
-    const answer = use(at);
-    bench._free(at);
-    return answer;
-  }
-
-  function asked(bench, library, inputs, asJson) {
-    const request = [name, ...inputs.map(([key, value]) => `${key}=${value}`)].join('\n');
-    const at = passed(bench, request, (text) => bench._benchleaf_reckon(library, text, asJson ? 1 : 0));
-    const answer = bench.UTF8ToString(at);
-    bench._free(at);
-    return answer;
-  }
+  const asked = (inputs, form) => benchleafAsk({ ask: 'reckon', name, inputs: Object.fromEntries(inputs), form });
 
   /* The form */
 
@@ -123,20 +106,19 @@
     return result.replaceChildren();
   }
 
-  function start(bench) {
-    const library = passed(bench, globalThis.benchleafLines, (text) => bench._benchleaf_open(text));
+  function start() {
     const form = make('form', { class: 'calculator', novalidate: '' }, ...[...place.querySelectorAll('tr[data-record]')].map(fieldOf));
     const result = make('div', { class: 'result', role: 'region', 'aria-label': 'Answer', 'aria-live': 'polite' });
 
-    function answer() {
+    async function answer() {
       const inputs = typed(form);
       keep(inputs);
       for (const input of form.querySelectorAll('[aria-invalid]')) input.removeAttribute('aria-invalid');
       for (const error of form.querySelectorAll('.field-error')) error.textContent = '';
       if (inputs.length === 0) return result.replaceChildren();
-      const found = JSON.parse(asked(bench, library, inputs, true));
+      const found = JSON.parse(await asked(inputs, 'json'));
       if (found.refusal !== null) return refuse(form, result, found.refusal);
-      const plain = make('details', {}, make('summary', {}, 'As the terminal prints it'), make('pre', {}, asked(bench, library, inputs, false)));
+      const plain = make('details', {}, make('summary', {}, 'As the terminal prints it'), make('pre', {}, await asked(inputs, 'text')));
       return result.replaceChildren(...parts(found), plain);
     }
 
@@ -158,5 +140,5 @@
     answer();
   }
 
-  if (typeof benchleafBench === 'function') benchleafBench().then(start);
+  start();
 })();

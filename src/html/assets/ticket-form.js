@@ -228,45 +228,6 @@
     for (const question of questions) question.write(at(answers, question.field));
   }
 
-  /* The planner speaks in strings of C, and reads a tree as lines: depth, type, key, words. */
-
-  const escaped = (text) => text.replaceAll('\\', '\\\\').replaceAll('\t', '\\t').replaceAll('\n', '\\n');
-
-  function linesOf(value, depth = 0, key = '') {
-    const line = (type, text = '') => `${depth}\t${type}\t${escaped(key)}\t${escaped(text)}\n`;
-    if (value === null || value === undefined) return line('-');
-    if (Array.isArray(value)) return line('[') + value.map((item) => linesOf(item, depth + 1)).join('');
-    if (typeof value === 'object') return line('{') + Object.entries(value).map(([name, inner]) => linesOf(inner, depth + 1, name)).join('');
-    if (typeof value === 'boolean') return line('b', String(value));
-    return typeof value === 'number' ? line(Number.isInteger(value) ? 'i' : 'n', String(value)) : line('s', value);
-  }
-
-  function passed(module, text) {
-    const size = module.lengthBytesUTF8(text) + 1;
-    const address = module._malloc(size);
-    module.stringToUTF8(text, address, size);
-    return address;
-  }
-
-  let planner = null;
-
-  /** Opened when the first plan is asked for: it takes a few seconds. */
-  async function openPlanner() {
-    if (planner !== null) return planner;
-    const module = await globalThis.benchleafTickets();
-    const texts = [globalThis.benchleafLines, globalThis.benchleafRecords].map((text) => passed(module, text));
-    const library = module._benchleaf_open_tickets(...texts);
-    texts.forEach((text) => module._free(text));
-    planner = (lines) => {
-      const asked = [passed(module, lines), passed(module, '')];
-      const answer = module._benchleaf_ticket(library, ...asked);
-      const text = module.UTF8ToString(answer);
-      [...asked, answer].forEach((address) => module._free(address));
-      return JSON.parse(text);
-    };
-    return planner;
-  }
-
   /* The answer */
 
   const status = make('p', { class: 'search-status', role: 'status' });
@@ -318,7 +279,7 @@
     status.textContent = 'Planning\u2026';
     result.hidden = true;
     await new Promise((painted) => setTimeout(painted, 30));
-    const answer = (await openPlanner())(linesOf(watch()));
+    const answer = JSON.parse(await benchleafAsk({ ask: 'ticket', watch: watch() }));
     globalThis.benchleafTicketText = answer.text;  // what the terminal prints
     tellFindings(answer.findings);
     ticket.replaceChildren();

@@ -252,6 +252,7 @@ async function answersOfVectors() {
     if (name !== shown) await page.goto(address(`calculator/${name}.html`));
     shown = name;
     await page.waitForSelector('.calculator');
+    await page.evaluate(() => benchleafAsk({ ask: 'reckon' }));  // from here on it is loaded
     await page.evaluate((hash) => new Promise((done) => {
       addEventListener('hashchange', () => setTimeout(done), { once: true });
       location.hash = hash;

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "derive/derive.h"
+#include "model/fact.h"
+#include "web/page_library.h"
+
+namespace benchleaf::web {
+
+/// What the page runs: the program of the terminal without files and without a terminal. What one question needs is worked out
+/// when it is asked for the first time.
+class Program {
+ public:
+  /// `lines` as `page_lines` writes them.
+  explicit Program(std::string_view lines);
+
+  /// Answers a request, a tree in the lines of read/node_lines.h, as the command of the same name prints it:
+  ///   ask: reckon, name, inputs: {key: value}, form: text or json; without a name the list of calculators
+  ///   ask: ticket, watch: {...}, stock: {...} or nothing (JSON, see web/ticket_answer.h)
+  /// Whatever is wrong is said in the answer.
+  std::string answer(std::string_view request);
+
+ private:
+  const model::FactBase& figures();
+  const derive::Derived& derived();
+  std::string reckoned(const model::Node& request);
+  std::string ticket(const model::Node& request, std::string_view lines);
+
+  PageLibrary library_;
+  std::optional<model::FactBase> figures_;
+  std::optional<derive::Derived> derived_;
+};
+
+}  // namespace benchleaf::web
