@@ -75,9 +75,9 @@ void check_constants_rise(const Proof& proof, const Substance& substance) {
 int metal_charge(const standards::Atoms& atoms, const model::Tables& tables) {
   int charge = 0;
   for (const auto& [element, number] : atoms) {
-    const auto* row = standards::row_of(tables, "atomic-masses", element);
-    const auto valence = row == nullptr ? std::nullopt : base::parse_decimal(standards::cell_text(*row, "valence"));
-    charge += static_cast<int>(valence.value_or(0)) * number;
+    const auto* row = standards::row_of(tables, "ion-charges", element);
+    const auto one = row == nullptr ? std::nullopt : base::parse_decimal(standards::cell_text(*row, "charge"));
+    charge += static_cast<int>(one.value_or(0)) * number;
   }
   return charge;
 }
