@@ -31,6 +31,8 @@ class Swap {
   Swap(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
 
   void run() {
+    refuse_charged();
+    if (ask_.failed()) return;
     if (ask_.has("cell")) {
       of_record();
     } else {
@@ -51,6 +53,20 @@ class Swap {
   }
 
  private:
+  /// Every system of the table cell-systems is a primary one: charged, it heats and can burst.
+  void refuse_charged() {
+    std::string charging = ask_.choice("charging", {"none", "light", "motion"}, "");
+    if (ask_.has("module")) {
+      const std::string module = ask_.record("module", {"module"});
+      if (charging.empty() && !ask_.failed()) charging = ask_.word(module, "charging");
+    }
+    if (charging.empty() || charging == "none") return;
+    ask_.fail(ask_.has("charging") ? "charging" : "module",
+              "this watch charges its cell by " + charging +
+                  ": no cell of this book goes in, a primary cell heats when it is charged and can burst and ignite",
+              "leave the charged cell in, and send the watch to a workshop that has the rechargeable one of its movement");
+  }
+
   void of_record() {
     for (const char* other : {"diameter", "height", "voltage", "measured"}) {
       if (ask_.has(other)) ask_.fail(other, "cannot stand beside cell");
@@ -168,7 +184,9 @@ Calculator cell_swap_calculator() {
            {"voltage", "of the old cell, by its mark", "1.55 V", false},
            {"load", "largest current that the watch draws", "10 mA", false},
            {"lamp", "whether the watch has one", "yes", false},
-           {"alarm", "whether the watch has one", "no", false}},
+           {"alarm", "whether the watch has one", "no", false},
+           {"module", "the module it goes into", "lcd-no-lamp", false},
+           {"charging", "what charges the cell in the watch: none, light or motion", "none", false}},
           cell_swap};
 }
 

@@ -117,6 +117,20 @@ TEST_CASE("a measured old cell is an upper bound: a swollen one of 5.6 mm still 
   CHECK(well.find("candidate.sr44w") == nullptr);
 }
 
+// "An ordinary silver oxide battery can generate heat that can cause bursting and ignition": instructions of a light-powered
+// watch, notes on replacing its secondary battery.
+TEST_CASE("a watch that charges its cell gets none of this book") {
+  for (const char* charging : {"light", "motion"}) {
+    const auto refused = ask(std::string("cell-swap; cell=393; charging=") + charging);
+    REQUIRE(refused.refusal);
+    CHECK(refused.refusal->input == "charging");
+    CHECK(says(refused.refusal->reason, "burst"));
+    CHECK(refused.outputs.empty());
+  }
+  CHECK(ask("cell-swap; diameter=7.9 mm; height=5.4 mm; charging=light").refusal);
+  CHECK_FALSE(ask("cell-swap; cell=393; charging=none").refusal);
+}
+
 TEST_CASE("a bare colon is read both ways, 1+20 one way") {
   CHECK(says(text_of("bath-mix; ratio=1:20; volume=600 mL"), "30.0 mL"));
   CHECK(says(text_of("bath-mix; ratio=1:20; volume=600 mL"), "28.6 mL"));
