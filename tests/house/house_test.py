@@ -9,6 +9,7 @@ import forbidden_words
 import include_rule
 import machine_paths
 import spelling
+import trust_by_kind
 
 HERE = pathlib.Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
@@ -140,6 +141,28 @@ class Spelling(unittest.TestCase):
         self.assertEqual(spelling.words_of(spelling.prose_of("procedure/x.yaml", record)), {"titel", "Lift", "itt"})
         page = "---\nid: nonsens\ntitle: A titel\n---\n\nSee [thiss](cell/sr44w).\n\n```bench\nshow: messag\n```\n"
         self.assertEqual(spelling.words_of(spelling.prose_of("page/x.md", page)), {"titel", "See", "thiss"})
+
+
+class TrustByKind(unittest.TestCase):
+    """Four facts written by hand: three of the kinds counted, one of a table."""
+
+    LINES = ['{"id": "cell/a#size", "trust": "memory"}', '{"id": "cell/b#size", "trust": "dataset"}',
+             '{"id": "symptom/a#looks", "trust": "trade"}', '{"id": "table/t#r.c", "trust": "memory"}']
+
+    def setUp(self):
+        self.counted = trust_by_kind.count(self.LINES)
+
+    def test_a_third_rests_on_memory(self):
+        self.assertAlmostEqual(trust_by_kind.memory_share(self.counted), 100 / 3)
+        self.assertIn("| all | 3 | 0 | 0 | 1 | 1 | 1 | 0 | 0 |", trust_by_kind.table(self.counted))
+
+    def test_too_much_memory_is_found(self):
+        self.assertEqual(trust_by_kind.faults(self.counted, 34, fewest=3), [])
+        self.assertEqual(trust_by_kind.faults(self.counted, 33, fewest=3),
+                         ["33.3 % of 3 facts rest on memory, expected at most 33 %"])
+
+    def test_a_count_of_nothing_is_found(self):
+        self.assertEqual(trust_by_kind.faults(self.counted, 34), ["only 3 facts of these kinds"])
 
 
 if __name__ == "__main__":

@@ -1,6 +1,7 @@
 // In: a word of the trade, a source. Out: their entries: what the word means; what the work is and what of it was read.
 #include "compose/entries/entries.h"
 #include "compose/entry_maker.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::compose {
 
@@ -20,6 +21,12 @@ void add_dependants(const Desk& desk, const model::Source& source, EntryMaker& m
       line.say("many " + std::string(model::kind_plural(kind)));
   }
   maker.run_in("Stands behind", line);
+}
+
+/// A licence that most sources share stands before them, not in each entry.
+bool is_said_once(const Desk& desk, const std::string& licence) {
+  const auto* row = standards::row_of(desk.tables, "licences", licence);
+  return row != nullptr && standards::cell_text(*row, "said") == "once";
 }
 
 }  // namespace
@@ -49,7 +56,7 @@ model::Entry make_entry(const Desk& desk, const model::Source& source) {
   if (!source.date_read.empty()) read += (read.empty() || read.back() == '.' ? " " : ". ") + ("Read " + source.date_read + ".");
   maker.run_in("Read", read);
   maker.run_in("Taken from it", listed(source.covers, "; ") + (source.covers.empty() ? "" : "."));
-  maker.run_in("Licence", source.licence);
+  if (!is_said_once(desk, source.licence)) maker.run_in("Licence", source.licence);
   maker.run_in("At", source.address);
   add_dependants(desk, source, maker);
   return maker.finish();
