@@ -73,6 +73,23 @@ Output& Answer::say(std::string_view name, std::string words, const Amount& rest
   return output;
 }
 
+Output& Answer::decide(std::string_view name, Code code, std::string words, const Amount& rests_on) {
+  Output& output = say(name, std::move(words), rests_on);
+  output.code = code;
+  return output;
+}
+
+Figure figure_of(const Amount& amount, int decimals, base::Unit unit) {
+  Figure figure;
+  figure.value = base::tidy(amount.nominal);
+  if (amount.has_ends) figure.low = base::tidy(amount.low);
+  if (amount.has_ends) figure.high = base::tidy(amount.high);
+  figure.unit = std::string(base::unit_info(unit).symbol);
+  figure.printed = base::printed(base::fixed_text(amount.nominal, decimals, base::Trailing::cut), unit);
+  figure.trust = amount.trust;
+  return figure;
+}
+
 void Answer::nominal_only(const Amount& amount, std::string_view missing) {
   if (!amount.has_ends) holds("Nominal only: no tolerance of " + std::string(missing) + " is known.");
 }

@@ -2,9 +2,11 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 
 #include "base/unit.h"
 #include "bench/amount.h"
+#include "bench/items.h"
 #include "bench/result.h"
 
 namespace benchleaf::bench {
@@ -22,6 +24,13 @@ class Answer {
   Output& count(std::string_view name, const Amount& amount, std::string_view things);
   /// Words, or a text that is printed as it is.
   Output& say(std::string_view name, std::string words, const Amount& rests_on);
+  /// A decision: its code, and the words that say it.
+  Output& decide(std::string_view name, Code code, std::string words, const Amount& rests_on);
+
+  void add(CellItem item) { result_.cells.push_back(std::move(item)); }
+  void add(Rung item) { result_.rungs.push_back(std::move(item)); }
+  void add(SizeItem item) { result_.sizes.push_back(std::move(item)); }
+  void lacks(std::string what, std::string subject = {}) { result_.not_known.push_back({std::move(what), std::move(subject)}); }
 
   void step(std::string line) { result_.working.push_back(std::move(line)); }
   void holds(std::string line) { result_.range.push_back(std::move(line)); }
@@ -39,6 +48,9 @@ class Answer {
 
   Result result_;
 };
+
+/// A figure of an item, printed with so many digits at most.
+Figure figure_of(const Amount& amount, int decimals, base::Unit unit);
 
 /// A figure for the working, set for paper: `31.85 mm`.
 std::string shown(double value, int decimals, base::Unit unit);

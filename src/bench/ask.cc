@@ -38,8 +38,6 @@ Amount amount_of(const base::Quantity& quantity, const base::Interval& in_unit) 
   return amount;
 }
 
-bool starts_with(std::string_view text, std::string_view head) { return text.substr(0, head.size()) == head; }
-
 }  // namespace
 
 std::string Ask::text(std::string_view input) const {
@@ -101,40 +99,21 @@ std::string Ask::title(const std::string& record) const {
   return title.empty() ? record : title;
 }
 
-std::vector<std::string> Ask::records(std::string_view kind) const {
-  std::vector<std::string> list;
-  const std::string head = std::string(kind) + "/";
-  for (const auto& fact : context_.facts.all()) {
-    const std::size_t mark = fact.id.find('#');
-    if (!starts_with(fact.id, head) || mark == std::string::npos) continue;
-    std::string record = fact.id.substr(0, mark);
-    if (!list.empty() && list.back() == record) continue;
-    if (std::find(list.begin(), list.end(), record) == list.end()) list.push_back(std::move(record));
-  }
-  return list;
-}
+std::vector<std::string> Ask::records(std::string_view kind) const { return records_of(context_.facts, kind); }
 
 std::string Ask::record(std::string_view input, const std::vector<std::string>& kinds) {
-  const std::string name = text(input);
-  const std::string low = base::lower_ascii(name);
-  std::vector<std::string> ids;
-  for (const auto& kind : kinds) {
-    const auto known = records(kind);
-    for (const auto& record : known) {
-      const std::string id = record.substr(kind.size() + 1);
-      if (low == id || low == record) return record;
-      ids.push_back(id);
-    }
-    for (const auto& record : known) {
-      if (kind == "cell" && (base::lower_ascii(word(record, "designation")) == low || word(record, "trade-number") == name))
-        return record;
-    }
+  const FactNames by_facts(context_.facts);
+  const Names& names = context_.names == nullptr ? by_facts : *context_.names;
+  const Resolution found = names.resolve(text(input), kinds);
+  if (found.state == Resolution::State::found) return found.record;
+  if (found.state == Resolution::State::ambiguous) {
+    fail(input, "can be " + base::or_list(found.readings), "name the one that is meant");
+    return {};
   }
-  const std::string nearest = base::nearest_word(low, ids);
-  std::string hint = nearest.empty() ? "known: " + base::or_list(ids) : "did you mean " + nearest + "?";
-  constexpr std::size_t kMostNames = 20;
-  if (ids.empty()) hint = "give the folder of the content";
-  if (nearest.empty() && ids.size() > kMostNames) hint.clear();
+  std::string hint = (found.hints.size() == 1 ? "did you mean " : "known: ") + base::or_list(found.hints);
+  if (found.hints.size() == 1) hint += "?";
+  if (found.hints.empty()) hint.clear();
+  if (context_.facts.all().empty()) hint = "give the folder of the content";
   fail(input, "there is no " + base::or_list(kinds) + " of this name", hint);
   return {};
 }

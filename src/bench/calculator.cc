@@ -112,6 +112,20 @@ void add_grounds(Result& result, const Context& context) {
   }
 }
 
+/// Figures and items stay, every sentence and word is replaced.
+void reword(Result& result, std::string (*other)(const std::string&)) {
+  for (auto& output : result.outputs) {
+    if (!output.value) output.printed = other(output.printed);
+  }
+  for (auto* lines : {&result.working, &result.range}) {
+    for (auto& line : *lines) line = other(line);
+  }
+  for (auto& caution : result.cautions) caution.text = other(caution.text);
+  if (!result.refusal) return;
+  result.refusal->reason = other(result.refusal->reason);
+  result.refusal->hint = other(result.refusal->hint);
+}
+
 }  // namespace
 
 const std::vector<Calculator>& calculators() {
@@ -133,6 +147,7 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
   Result result = wrong ? refused(std::string(name), std::move(*wrong)) : calculator->run(inputs, context);
   if (result.refusal) add_example(*calculator, *result.refusal);
   add_grounds(result, context);
+  if (context.reword != nullptr) reword(result, context.reword);
   return result;
 }
 

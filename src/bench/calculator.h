@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "bench/names.h"
 #include "bench/result.h"
 #include "model/fact.h"
 
@@ -28,6 +29,9 @@ using Inputs = std::map<std::string, Given, std::less<>>;
 struct Context {
   const model::Tables& tables;
   const model::FactBase& facts;  ///< for inputs that name a record: `cell=sr754w`
+  const Names* names = nullptr;  ///< what resolves those names; without one the facts do
+  /// Other words for every sentence of a result, or nullptr: with it a test shows that no sentence decides anything.
+  std::string (*reword)(const std::string&) = nullptr;
 };
 
 /// An input as the list of calculators prints it.

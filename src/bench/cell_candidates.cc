@@ -18,7 +18,7 @@ namespace {
 
 using base::Unit;
 
-constexpr std::array<std::string_view, 4> kVerdicts = {"use", "with care", "bench test only", "never"};
+constexpr std::array<Code, 4> kVerdicts = {Code::use, Code::with_care, Code::bench_test_only, Code::never};
 constexpr int kWrongDrain = 1;  // added to a rank that counts in tens
 constexpr int kSpacer = 3;
 constexpr int kVerdictStep = 10;
@@ -28,9 +28,16 @@ struct Limits {
   double narrower = 0, same_height = 0, spacer = 0, swelling = 0;
 };
 
-int place_of(const std::string& verdict) {
+/// 0 is best; what is no verdict on a cell comes behind all that are.
+int place_of(Code verdict) {
   const auto at = std::find(kVerdicts.begin(), kVerdicts.end(), verdict);
   return static_cast<int>(at - kVerdicts.begin());
+}
+
+Figure lower_by(double millimetres, const Amount& rests_on) {
+  Amount lower = exactly(base::tidy(millimetres));
+  lower.trust = rests_on.trust;
+  return figure_of(lower, 2, Unit::millimetre);
 }
 
 /// Judges one cell; nothing where its size rules it out.
@@ -46,9 +53,9 @@ class Judge {
     const std::string designation = ask_.word(cell, "designation");
     if (!diameter || !height || cells_in_series(designation) != wanted_.in_series) return std::nullopt;
     Candidate candidate;
-    candidate.cell = cell;
+    candidate.item.record = cell;
     const std::string number = ask_.word(cell, "trade-number");
-    candidate.name = designation + (number.empty() ? "" : " (" + number + ")");
+    candidate.item.name = designation + (number.empty() ? "" : " (" + number + ")");
     candidate.rests_on = detail::resting_on({*diameter, *height, wanted_.diameter, wanted_.height});
     const double narrower = wanted_.diameter.high - diameter->high;
     const double lower = wanted_.height.high - height->high;
@@ -60,8 +67,10 @@ class Judge {
     candidate.misfit = std::abs(narrower) + std::abs(lower);
     judge_system(cell, candidate);
     const bool same = std::abs(narrower) <= limits_.same_height + 1e-9 && std::abs(lower) <= limits_.same_height + 1e-9;
+    candidate.item.size = same ? Code::same_size : Code::fits;
     candidate.reason = (same ? "same size, " : "fits, ") + candidate.reason;
     judge_height(lower, as_tall, candidate);
+    candidate.item.trust = candidate.rests_on.trust;
     return candidate;
   }
 
@@ -70,6 +79,8 @@ class Judge {
 
   void judge_height(double lower, double as_tall, Candidate& candidate) const {
     if (lower <= as_tall + 1e-9) return;
+    candidate.item.size = Code::needs_spacer;
+    candidate.item.lower = lower_by(lower, candidate.rests_on);
     candidate.reason += "; lower by " + shown(base::tidy(lower), 2, Unit::millimetre) + ": with a spacer or a firmer contact";
     candidate.rank += kSpacer;
   }
@@ -77,33 +88,36 @@ class Judge {
   /// The most favourable of the systems that the watch may have been made for.
   void judge_system(const std::string& cell, Candidate& candidate) {
     const std::string system = ask_.word(cell, "system");
-    candidate.verdict = "never";
+    candidate.item.verdict = Code::never;
     candidate.reason = "another voltage: 3 V destroys a module made for 1.5 V, 1.5 V does not run one made for 3 V";
     if (same_voltage(system)) candidate.reason = "no rule lets " + system + " in its place";
     for (const auto& wanted : wanted_.systems) {
       const std::string pair = wanted + " " + system;
-      const std::string verdict = ask_.row_word("cell-substitutes", pair, "verdict");
-      if (verdict.empty() || place_of(verdict) > place_of(candidate.verdict)) continue;
-      candidate.verdict = verdict;
+      const Code verdict = code_named(ask_.row_word("cell-substitutes", pair, "verdict"));
+      if (verdict == Code::none || place_of(verdict) > place_of(candidate.item.verdict)) continue;
+      candidate.item.verdict = verdict;
       candidate.reason = ask_.row_word("cell-substitutes", pair, "reason");
       candidate.rests_on.facts.push_back("table/cell-substitutes#" + pair + ".verdict");
     }
+    candidate.item.system = is_of_wanted(system) ? Code::same_system : Code::other_system;
     candidate.reason = (is_of_wanted(system) ? "same system; " : "OTHER system; ") + candidate.reason;
-    if (ask_.word(cell, "status") == "withdrawn" && candidate.verdict != "never") {
-      candidate.verdict = "never";
+    if (ask_.word(cell, "status") == "withdrawn" && candidate.item.verdict != Code::never) {
+      candidate.item.verdict = Code::never;
       candidate.reason += "; withdrawn";
     }
-    candidate.rank = kVerdictStep * place_of(candidate.verdict);
-    if (candidate.verdict != "never") judge_drain(cell, system, candidate);
+    candidate.rank = kVerdictStep * place_of(candidate.item.verdict);
+    if (candidate.item.verdict != Code::never) judge_drain(cell, system, candidate);
   }
 
   void judge_drain(const std::string& cell, const std::string& system, Candidate& candidate) {
     const std::string drain = ask_.word(cell, "drain");
     if (drain == "low" && wanted_.high_drain) {
-      candidate.verdict = place_of(candidate.verdict) < place_of("with care") ? "with care" : candidate.verdict;
+      if (candidate.item.verdict == Code::use) candidate.item.verdict = Code::with_care;
+      candidate.item.drain = Code::low;
       candidate.reason += "; low drain: it sags under lamp or alarm";
-      candidate.rank = kVerdictStep * place_of(candidate.verdict) + kWrongDrain;
+      candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + kWrongDrain;
     } else if (drain == "high" && wanted_.low_drain) {
+      candidate.item.drain = Code::high;
       candidate.reason += "; high drain: safe, and loses more by itself, so low drain is better here";
       candidate.rank += kWrongDrain;
     } else if ((drain == "low" || drain == "high") && system == "silver-oxide") {

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "bench/ask.h"
+#include "bench/items.h"
 
 namespace benchleaf::bench {
 
@@ -18,10 +19,9 @@ struct Wanted {
   bool high_drain = false;
 };
 
+/// A cell with what the ranking and the sentence need.
 struct Candidate {
-  std::string cell;     ///< `cell/ID`
-  std::string name;     ///< designation and trade number
-  std::string verdict;  ///< use, with care, bench test only, never
+  CellItem item;
   std::string reason;
   int rank = 0;       ///< 0 is best
   double misfit = 0;  ///< mm

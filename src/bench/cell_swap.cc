@@ -140,15 +140,18 @@ class Swap {
     std::size_t place = 0;
     for (const auto& candidate : found) {
       if (++place > kMostShown) break;
-      Output& output = answer_.say("candidate", candidate.verdict + ": " + candidate.reason, candidate.rests_on);
-      output.name = "candidate." + candidate.cell.substr(candidate.cell.find('/') + 1);
-      output.label = candidate.name;
+      const std::string verdict(code_text(candidate.item.verdict));
+      Output& output = answer_.decide("candidate", candidate.item.verdict, verdict + ": " + candidate.reason, candidate.rests_on);
+      output.record = candidate.item.record;
+      output.name = "candidate." + output.record.substr(output.record.find('/') + 1);
+      output.label = candidate.item.name;
+      answer_.add(candidate.item);
     }
     if (found.size() > kMostShown) answer_.holds("More cells are as large and are left out: the list is cut after the best.");
   }
 
   void cautions(const std::vector<Candidate>& found) {
-    const auto is_test = [](const Candidate& one) { return one.verdict == "bench test only"; };
+    const auto is_test = [](const Candidate& one) { return one.item.verdict == Code::bench_test_only; };
     if (std::any_of(found.begin(), found.end(), is_test))
       answer_.caution("", "A cell for the bench test comes out again the same day.");
     if (std::find(wanted_.systems.begin(), wanted_.systems.end(), "mercuric-oxide") != wanted_.systems.end())

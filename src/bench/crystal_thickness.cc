@@ -115,10 +115,10 @@ class Crystal {
 
   void verdict(const Amount& safety) {
     const bool enough = safety.low >= plate_.safety.nominal;
-    answer_.say("verdict",
-                enough ? "stands this load with the safety asked for, " + shown(plate_.safety, Unit::one) + " times"
-                       : "does not keep the safety asked for, " + shown(plate_.safety, Unit::one) + " times, under this load",
-                safety);
+    answer_.decide("verdict", enough ? Code::stands : Code::does_not_stand,
+                   enough ? "stands this load with the safety asked for, " + shown(plate_.safety, Unit::one) + " times"
+                          : "does not keep the safety asked for, " + shown(plate_.safety, Unit::one) + " times, under this load",
+                   safety);
   }
 
   void close() {

@@ -20,6 +20,7 @@ using base::Unit;
 
 constexpr std::string_view kName = "gasket-fit";
 constexpr Plausible kDiameter{0.3, 120};  // mm
+constexpr int kSizeDigits = 6;            // as short as it can be
 constexpr const char* kMeasures[] = {"seat", "bore", "face", "old-inside", "old-outside"};
 
 std::string mm(double value) { return shown(value, Unit::millimetre); }
@@ -98,7 +99,10 @@ class Fit {
       return;
     }
     put_size(*choice.best, seat_);
-    for (const auto& other : choice.others) answer_.say("rejected", mm(other.size) + ": " + verdict(other), rests_on());
+    for (const auto& other : choice.others) {
+      answer_.decide("rejected", other.verdict, mm(other.size) + ": " + verdict(other), rests_on());
+      add_size(other.size, other.share, other.verdict);
+    }
     groove(*choice.best);
   }
 
@@ -112,12 +116,25 @@ class Fit {
     const std::string one = mm(*set.best);
     const std::string other = mm(*fresh.best);
     answer_.formula("seat = inside if fully set, inside x (1 + stretch) if not", "usage of the bench", model::Trust::memory);
-    answer_.say("size", one == other ? one : one + " or " + other + ": measure the seat", rests_on());
+    answer_.decide("size", one == other ? Code::best : Code::not_told,
+                   one == other ? one : one + " or " + other + ": measure the seat", rests_on());
+    add_size(*set.best, rule_.share(*set.best, seat_.nominal), Code::best);
+    if (one != other) add_size(*fresh.best, rule_.share(*fresh.best, not_set_->nominal), Code::within_band);
+    if (one != other) answer_.lacks("seat", series_.record);
     answer_.step("fully set: the seat is " + mm(seat_.nominal) + ", and " + one + " sits at " +
                  percent(rule_.share(*set.best, seat_.nominal)));
     answer_.step("not set: the seat is about " + shown(not_set_->nominal, 2, Unit::millimetre) + ", and " + other + " sits at " +
                  percent(rule_.share(*fresh.best, not_set_->nominal)));
     if (one != other) answer_.caution("", "The answer may be " + other + ", if the old gasket had not set fully.");
+  }
+
+  void add_size(double size, double share, Code verdict) {
+    Amount inside = exactly(size);
+    inside.trust = rests_on().trust;
+    Amount of_it = exactly(share);
+    of_it.trust = inside.trust;
+    answer_.add(SizeItem{series_.record, figure_of(inside, kSizeDigits, Unit::millimetre), rule_.measure,
+                         figure_of(of_it, 2, rule_.of_flat ? Unit::millimetre : Unit::percent), verdict, false});
   }
 
   void put_size(double size, const Amount& seat) {
@@ -132,14 +149,15 @@ class Fit {
     inside.trust = model::weaker(inside.trust, tolerance.trust);
     inside.facts.insert(inside.facts.end(), tolerance.facts.begin(), tolerance.facts.end());
     answer_.formula(rule_.formula, rule_.source, rule_.trust);
-    answer_.say("size", mm(size), rests_on());
+    answer_.decide("size", Code::best, mm(size), rests_on()).record = series_.record;
+    add_size(size, rule_.share(size, seat.nominal), Code::best);
     const SizeRule& rule = rule_;
     const Amount share = over<2>({inside, seat}, [&rule](const auto& p) { return rule.share(p[0], p[1]); });
     answer_.step(size_words(size, seat.nominal) + " = " + (rule_.of_flat ? mm(share.nominal) : percent(share.nominal)));
     if (rule_.of_flat) {
       answer_.put("play", share, Unit::millimetre);
     } else {
-      answer_.put(rule_.output, share, Unit::percent);
+      answer_.put(code_word(rule_.measure), share, Unit::percent);
       answer_.holds("Sought: " + rule_.band_printed + ", " + rule_.aim_printed + " at best.");
     }
     if (share.has_ends) {
@@ -179,7 +197,8 @@ class Fit {
 
   void diameter_only() {
     if (series_.section && !series_.flat) put_depths(ask_, answer_, series_, moving_);
-    answer_.say("section-verdict", "diameter only, section not proven", rests_on());
+    answer_.decide("section-verdict", Code::not_told, "diameter only, section not proven", rests_on());
+    answer_.lacks("groove", series_.record);
     answer_.holds(
         "To find the groove: press soft putty into it, close the back, open it, measure the putty: its height is the depth.");
   }

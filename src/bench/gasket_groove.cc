@@ -21,20 +21,32 @@ struct Consequences {
 };
 
 /// How a figure stands to its band, with the ends of its interval in mind.
-std::string judged(const Amount& found, const Amount& band, const Consequences& consequences) {
+Code stand_of(const Amount& found, const Amount& band) {
+  if (found.nominal < band.low) return Code::below_band;
+  if (found.nominal > band.high) return Code::above_band;
+  const bool perhaps_below = found.low < band.low;
+  const bool perhaps_above = found.high > band.high;
+  if (perhaps_below && perhaps_above) return Code::perhaps_outside;
+  return perhaps_below ? Code::perhaps_below : perhaps_above ? Code::perhaps_above : Code::within_band;
+}
+
+std::string stand_words(Code stand, const Amount& band, const Consequences& consequences) {
   const std::string little = "too little: " + consequences.little;
   const std::string much = "too much: " + consequences.much;
-  const std::string sought = ", sought " + band.printed;
-  if (found.nominal < band.low) return little + sought;
-  if (found.nominal > band.high) return much + sought;
-  std::string text = "within " + band.printed;
-  const bool perhaps_little = found.low < band.low;
-  const bool perhaps_much = found.high > band.high;
-  if (perhaps_little || perhaps_much) text += "; by its tolerances perhaps ";
-  if (perhaps_little) text += little;
-  if (perhaps_little && perhaps_much) text += ", or ";
-  if (perhaps_much) text += much;
-  return text;
+  const std::string perhaps = "within " + band.printed + "; by its tolerances perhaps ";
+  switch (stand) {
+    case Code::below_band: return little + ", sought " + band.printed;
+    case Code::above_band: return much + ", sought " + band.printed;
+    case Code::perhaps_below: return perhaps + little;
+    case Code::perhaps_above: return perhaps + much;
+    case Code::perhaps_outside: return perhaps + little + ", or " + much;
+    default: return "within " + band.printed;
+  }
+}
+
+void put_stand(Answer& answer, const char* name, const Amount& found, const Amount& band, const Consequences& consequences) {
+  const Code stand = stand_of(found, band);
+  answer.decide(name, stand, stand_words(stand, band, consequences), found);
 }
 
 Amount with_tolerance(const Amount& section, const Amount& half_width) {
@@ -79,7 +91,7 @@ void put_squeeze(Ask& ask, Answer& answer, const InGroove& gasket, const Amount&
   answer.put("squeeze", squeeze, Unit::percent);
   const Consequences still = {"it may not seal", "it is crushed"};
   const Consequences moving = {"it does not seal", "it sticks and wears"};
-  answer.say("squeeze-verdict", judged(squeeze, band, gasket.moving ? moving : still), squeeze);
+  put_stand(answer, "squeeze-verdict", squeeze, band, gasket.moving ? moving : still);
   if (gasket.moving && squeeze.high > usual.high) {
     answer.caution("", "A moving seal takes at most " + shown(usual.high, 0, Unit::percent) +
                            " as a rule, small sections up to " + shown(band.high, 0, Unit::percent) +
@@ -116,7 +128,7 @@ void put_groove(Ask& ask, Answer& answer, const InGroove& gasket) {
   answer.formula("fill = 100 (pi section² / 4) / (depth x width)", "seal maker's design guide; limits of the table gland-limits",
                  band.trust);
   answer.put("fill", fill, Unit::percent);
-  answer.say("fill-verdict", judged(fill, band, {"it can roll", "it has no room to swell"}), fill);
+  put_stand(answer, "fill-verdict", fill, band, {"it can roll", "it has no room to swell"});
 }
 
 void put_depths(Ask& ask, Answer& answer, const Series& series, bool moving) {

@@ -46,6 +46,11 @@ double SizeRule::share(double size, double seat) const {
   return standards::stretch_percent(size, seat);
 }
 
+Code SizeRule::verdict(double share) const {
+  if (share < low) return Code::below_band;
+  return share > high ? Code::above_band : Code::within_band;
+}
+
 Series read_series(Ask& ask) {
   Series series;
   if (ask.has("section")) series.section = ask.amount("section", Unit::millimetre, kSection);
@@ -90,6 +95,7 @@ SizeRule read_size_rule(Ask& ask, Measured of, const Series& series) {
     rule.aim = play.nominal / 2;
     rule.trust = play.trust;
     rule.facts = play.facts;
+    rule.measure = Code::play;
     rule.formula = "play = seat - inside";
     rule.source = "usage of the bench for flat gaskets, 0 to 0.1 mm";
     return rule;
@@ -104,7 +110,7 @@ SizeRule read_size_rule(Ask& ask, Measured of, const Series& series) {
   rule.aim_printed = aim.printed;
   rule.trust = model::weaker(band.trust, aim.trust);
   rule.facts = detail::resting_on({band, aim}).facts;
-  rule.output = of == Measured::bore ? "interference" : "stretch";
+  rule.measure = of == Measured::bore ? Code::interference : Code::stretch;
   rule.formula = of == Measured::bore ? "interference = 100 (outside - bore) / outside, outside = inside + 2 section"
                                       : "stretch = 100 (seat - inside) / inside";
   const model::PublishedTable* limits = ask.table("gland-limits");
@@ -118,12 +124,14 @@ SizeChoice choose_size(const Series& series, const SizeRule& rule, double seat) 
   const int last = static_cast<int>(std::floor((series.to - series.from) / series.step + 1e-6));
   for (int i = 0; i <= last; ++i) {
     const double size = base::tidy(series.from + i * series.step);
-    sizes.push_back({size, rule.share(size, seat), {}});
+    const double share = rule.share(size, seat);
+    sizes.push_back({size, share, rule.verdict(share), {}});
   }
   const OtherSize* best = nullptr;
   for (const auto& one : sizes) {
-    const bool fits = one.share >= rule.low && one.share <= rule.high;
-    if (fits && (best == nullptr || std::abs(one.share - rule.aim) < std::abs(best->share - rule.aim))) best = &one;
+    if (one.verdict == Code::within_band &&
+        (best == nullptr || std::abs(one.share - rule.aim) < std::abs(best->share - rule.aim)))
+      best = &one;
   }
   if (best == nullptr) {
     choice.why_none = "the series reaches from " + base::to_terminal(shown(series.from, Unit::millimetre)) + " to " +
@@ -134,7 +142,7 @@ SizeChoice choose_size(const Series& series, const SizeRule& rule, double seat) 
   choice.best = best->size;
   // Outwards from the best, both ways, up to and with the first size outside the band.
   const auto at = best - sizes.data();
-  const auto outside = [&rule](const OtherSize& one) { return one.share < rule.low || one.share > rule.high; };
+  const auto outside = [](const OtherSize& one) { return one.verdict != Code::within_band; };
   auto first = at;
   while (first > 0 && (first == at || !outside(sizes[static_cast<std::size_t>(first)]))) --first;
   auto end = at;

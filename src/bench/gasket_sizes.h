@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "bench/ask.h"
+#include "bench/items.h"
 
 namespace benchleaf::bench {
 
@@ -31,7 +32,7 @@ struct SizeRule {
   bool of_flat = false;
   double low = 0, high = 0, aim = 0;  ///< per cent; mm of play for flat ones
   double section = 0;
-  std::string output;  ///< name of the figure: stretch or interference
+  Code measure = Code::stretch;  ///< stretch, interference, play: the name of the figure too
   std::string band_printed, aim_printed;
   std::string formula, source;
   model::Trust trust = model::Trust::memory;
@@ -39,11 +40,14 @@ struct SizeRule {
 
   /// Stretch or interference of a size on a seat, per cent; play of a flat one, mm.
   double share(double size, double seat) const;
+  /// How a share stands to the band.
+  Code verdict(double share) const;
 };
 
 struct OtherSize {
   double size = 0;
   double share = 0;
+  Code verdict = Code::within_band;
   std::string why;
 };
 

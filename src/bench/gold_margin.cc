@@ -54,10 +54,10 @@ class Margin {
     Output& output = answer_.put("margin", margin, Unit::one);
     output.printed += " grains deep";
     const bool bare = grade.median.nominal > layer->low * kHalf;
-    answer_.say("verdict",
-                bare ? "one stroke may expose base metal: no abrasive, soap and water only"
-                     : "the layer is deeper than two grains, and still no stroke is free: soap and water first",
-                margin);
+    answer_.decide("verdict", bare ? Code::does_not_stand : Code::stands,
+                   bare ? "one stroke may expose base metal: no abrasive, soap and water only"
+                        : "the layer is deeper than two grains, and still no stroke is free: soap and water first",
+                   margin);
     answer_.step(grade.name + (ask_.has("scale") ? ", the finest of its scale" : "") + ": median " +
                  shown(grade.median, Unit::micrometre));
     if (ask_.has("fineness")) fine_gold(*layer);

@@ -20,6 +20,7 @@ namespace {
 
 using standards::Classification;
 using standards::Mixture;
+using standards::OpenQuestion;
 
 constexpr std::string_view kName = "mixture-class";
 constexpr std::string_view kAddition =
@@ -112,7 +113,7 @@ class Answer {
     const Classification low = classify(at(false), tables_);
     add_end("", high);
     add_end("least-", low);
-    add("undecided", joined(high.undecided));
+    add_undecided(high);
     for (const auto& found : high.classes) {
       result_.working.push_back(found.hazard_class + ", " + in_words(found.statement) + (found.sure ? "" : ", perhaps") + ": " +
                                 found.why);
@@ -122,7 +123,7 @@ class Answer {
     result_.formulas.push_back({std::string(kAddition), std::string(kSource), model::Trust::handbook});
     result_.range.emplace_back("Shares by mass. A share by volume or by mass in volume is taken as if it were one.");
     result_.range.emplace_back("What is not named counts as having no class. A supplier's own data stand above this sum.");
-    for (const auto& sentence : high.undecided) result_.cautions.push_back({"", "Not decided here: " + sentence + "."});
+    for (const auto& open : high.undecided) result_.cautions.push_back({"", "Not decided here: " + open.words + "."});
     return std::move(result_);
   }
 
@@ -133,6 +134,21 @@ class Answer {
       if (row.key == code) return code + " " + standards::cell_text(row, "text");
     }
     return code;
+  }
+
+  void add_undecided(const Classification& high) {
+    std::vector<std::string> sentences;
+    Code extreme = Code::none;
+    for (const auto& open : high.undecided) {
+      sentences.push_back(open.words);
+      result_.not_known.push_back({std::string(standards::question_word(open.question)), {}});
+      if (open.question == OpenQuestion::extreme_acid) extreme = Code::extreme_acid;
+      if (open.question == OpenQuestion::extreme_base) extreme = Code::extreme_base;
+    }
+    add("undecided", joined(sentences));
+    if (extreme == Code::none) return;
+    add("extreme-ph", extreme == Code::extreme_acid ? "2 or less" : "11.5 or more");
+    result_.outputs.back().code = extreme;
   }
 
   void warn_of(const Classification& classification) {
@@ -162,6 +178,8 @@ class Answer {
     std::vector<std::string> classes;
     for (const auto& found : classification.classes) {
       if (found.sure) classes.push_back(found.hazard_class);
+      if (prefix.empty())
+        result_.hazards.push_back({found.hazard_class, found.statement, found.sure ? Code::certain : Code::perhaps});
     }
     if (prefix.empty()) add("classes", joined(classes));
     add(prefix + "statements", joined(sure.statements));

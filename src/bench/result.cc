@@ -13,6 +13,11 @@ const Output* Result::find(std::string_view name) const {
   return nullptr;
 }
 
+Code Result::code(std::string_view name) const {
+  const Output* output = find(name);
+  return output == nullptr ? Code::none : output->code;
+}
+
 Result refused(std::string calculator, Refusal refusal) {
   Result result;
   result.calculator = std::move(calculator);

@@ -5,18 +5,22 @@
 #include <string_view>
 #include <vector>
 
+#include "bench/items.h"
 #include "model/fact.h"
 
 namespace benchleaf::bench {
 
-/// One answer of a calculator. `printed` is rounded once, by the step that outputs.def declares for it.
+/// One answer of a calculator, told by `code` and `record` where it decides something. `printed` is rounded once, by the step
+/// that outputs.def declares for it.
 struct Output {
   std::string name;                 ///< `height`, as in the fact id `cell/sr754w#cell-decode.height`
   std::string label;                ///< words in front of the value: `height`
   std::optional<double> value;      ///< nominal, in `unit`; none for words
   std::optional<double> low, high;  ///< ends of an interval, in `unit`
   std::string unit;
-  std::string printed;  ///< as set on paper: thin spaces, U+2212 minus
+  Code code = Code::none;  ///< the decision, where it is one
+  std::string record;      ///< `kind/id` that it speaks of, where it speaks of one
+  std::string printed;     ///< as set on paper: thin spaces, U+2212 minus; written last, from the above
   model::Trust trust = model::Trust::memory;
   std::vector<std::string> inputs;  ///< ids of the facts it rests on; table rows are `table/NAME#row.column`
   std::string formula;              ///< the formula with its source, in one line, as Fact::source carries it
@@ -54,6 +58,11 @@ struct Refusal {
 struct Result {
   std::string calculator;
   std::vector<Output> outputs;
+  std::vector<CellItem> cells;       ///< candidates for a place, best first
+  std::vector<Rung> rungs;           ///< of a ladder, coarsest first
+  std::vector<SizeItem> sizes;       ///< of a series, the chosen one first
+  std::vector<HazardItem> hazards;   ///< classes of a mixture
+  std::vector<NotKnown> not_known;   ///< what the answer lacks
   std::vector<std::string> working;  ///< one line a step, in the order it was reckoned, as set on paper
   std::vector<Formula> formulas;
   std::vector<std::string> range;  ///< for what the answer holds, or that a missing tolerance makes it nominal only
@@ -63,6 +72,8 @@ struct Result {
 
   /// The output of this name, or nullptr.
   const Output* find(std::string_view name) const;
+  /// The decision of an output, `none` where there is no such output.
+  Code code(std::string_view name) const;
 };
 
 /// A result that only says why there is none.
@@ -72,7 +83,7 @@ Result refused(std::string calculator, Refusal refusal);
 /// after each line.
 std::string result_text(const Result& result);
 /// The same as one JSON object: calculator, cautions (those that stand before the figures first), outputs, working,
-/// formulas, grounds, holds, refusal (null where there is none).
+/// formulas, grounds, holds, refusal (null where there is none), and the items: cells, rungs, sizes, hazards, not-known.
 std::string result_json(const Result& result);
 
 /// How an answer is written.

@@ -120,7 +120,12 @@ class Ladder {
                     "about twice the grain",
                     model::Trust::handbook);
     std::string names;
-    for (const auto& rung : rungs_) names += (names.empty() ? "" : ", ") + rung.name;
+    for (std::size_t i = 0; i < rungs_.size(); ++i) {
+      names += (names.empty() ? "" : ", ") + rungs_[i].name;
+      const Amount removal = i == 0 ? depth_ : factor_ * rungs_[i - 1].median;
+      answer_.add(Rung{rungs_[i].scale, rungs_[i].name, figure_of(rungs_[i].median, 1, Unit::micrometre),
+                       figure_of(removal, 1, Unit::micrometre)});
+    }
     answer_.say("ladder", names + ", then polish", depth_);
     answer_.say("start", rungs_.front().name, depth_);
     answer_.say("stop", "polish after " + rungs_.back().name, depth_);
@@ -167,7 +172,12 @@ class Ladder {
     }
     const Output* verdict = result.find("verdict");
     answer_.formula("crystal-thickness with what is left, thumb, free edge", "that calculator", model::Trust::memory);
-    answer_.say("still-holds", verdict == nullptr ? "cannot be told: it " + result.refusal->reason : verdict->printed, left);
+    if (verdict == nullptr) {
+      answer_.decide("still-holds", Code::not_told, "cannot be told: it " + result.refusal->reason, left);
+      answer_.lacks("strength", material_);
+      return;
+    }
+    answer_.decide("still-holds", verdict->code, verdict->printed, left);
   }
 
   void close() {

@@ -167,8 +167,7 @@ void check_label_words(const Proof& proof) {
 
 void check_extreme_ph(const Proof& proof) {
   for (const auto& [id, liquid] : proof.base.chemistries) {
-    const model::Fact* undecided = derived_fact(proof, liquid, "undecided");
-    if (undecided == nullptr || undecided->printed.find("the pH is") == std::string::npos) continue;
+    if (derived_fact(proof, liquid, "extreme-ph") == nullptr) continue;
     proof.findings.add(Rule::mixture_judgement, liquid.span_of("ph"),
                        "a pH of " + shown(liquid.ph) + " makes it corrosive unless a test or its reserve says otherwise",
                        "follow the label of the bottle; the sum of the parts does not decide it");

@@ -124,6 +124,8 @@ class Classifier {
     result_.classes.push_back({std::move(hazard_class), std::move(statement), std::move(why), sure});
   }
 
+  void open(OpenQuestion question, std::string words) { result_.undecided.push_back({question, std::move(words)}); }
+
   void add_up(const Rule& rule) {
     double sum = 0;
     std::string why;
@@ -138,9 +140,9 @@ class Classifier {
     if (base::tidy(sum) < 1) return;
     if (rule.gives == "Asp. Tox. 1") {
       found(rule.gives, rule.statement, why, false);
-      result_.undecided.push_back(
-          "H304 holds where the viscosity at 40 \xC2\xB0"
-          "C is 20.5 mm2/s or less");
+      open(OpenQuestion::viscosity,
+           "H304 holds where the viscosity at 40 \xC2\xB0"
+           "C is 20.5 mm2/s or less");
       return;
     }
     found(rule.gives == "Skin Corr. 1" ? corrosive_class() : rule.gives, rule.statement, why + " = " + base::fixed_text(sum, 2));
@@ -207,7 +209,7 @@ class Classifier {
     const bool agree = vapour != nullptr && mist != nullptr && cell_text(*vapour, "category") == cell_text(*mist, "category");
     add_acute(mist != nullptr ? mist : vapour, agree);
     if ((vapour != nullptr || mist != nullptr) && !agree) {
-      result_.undecided.push_back("harm by inhaling depends on whether vapour or mist is breathed");
+      open(OpenQuestion::breathed, "harm by inhaling depends on whether vapour or mist is breathed");
     }
   }
 
@@ -218,7 +220,7 @@ class Classifier {
     });
     if (mixture_.no_flash_point) return;
     if (!mixture_.flash_point) {
-      if (burns) result_.undecided.push_back("whether it burns follows from its flash point, not from a percentage");
+      if (burns) open(OpenQuestion::flash_point, "whether it burns follows from its flash point, not from a percentage");
       return;
     }
     constexpr double kLowBoiling = 35, kUpperEnd = 60;
@@ -241,9 +243,9 @@ class Classifier {
                 " \xC2\xB0"
                 "C");
       if (boiling != "any" && !mixture_.boiling) {
-        result_.undecided.push_back(
-            "no boiling point is given: it is taken to be above 35 \xC2\xB0"
-            "C");
+        open(OpenQuestion::boiling_point,
+             "no boiling point is given: it is taken to be above 35 \xC2\xB0"
+             "C");
       }
     }
   }
@@ -255,7 +257,7 @@ class Classifier {
         const bool within = part.percent >= line.from.value_or(kAlwaysNamed) && (!line.below || part.percent < *line.below);
         if (!within) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), false);
-        result_.undecided.push_back("how strongly " + part.name + " feeds a fire is a matter of test");
+        open(OpenQuestion::oxidising, "how strongly " + part.name + " feeds a fire is a matter of test");
       }
     }
   }
@@ -265,7 +267,7 @@ class Classifier {
       for (const auto& line : part.hazards) {
         if (!begins_with(line.statement, "EUH") || part.percent < line.from.value_or(1)) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), line.from.has_value());
-        if (!line.from) result_.undecided.push_back(line.statement + " of " + part.name + " has no limit: its supplier decides");
+        if (!line.from) open(OpenQuestion::supplier, line.statement + " of " + part.name + " has no limit: its supplier decides");
       }
     }
   }
@@ -275,8 +277,9 @@ class Classifier {
     const bool acid = mixture_.ph_low && *mixture_.ph_low <= kAcid;
     const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= kBase;
     if (acid || alkaline) {
-      result_.undecided.push_back(std::string("the pH is ") + (acid ? "2 or less" : "11.5 or more") +
-                                  ": corrosive, unless its reserve of acid or alkali, or a test, says otherwise");
+      open(acid ? OpenQuestion::extreme_acid : OpenQuestion::extreme_base,
+           std::string("the pH is ") + (acid ? "2 or less" : "11.5 or more") +
+               ": corrosive, unless its reserve of acid or alkali, or a test, says otherwise");
     }
   }
 
@@ -287,7 +290,7 @@ class Classifier {
         const bool covered = begins_with(line.statement, "EUH") || begins_with(line.hazard_class, "Ox. Liq.") ||
                              begins_with(line.hazard_class, "Flam. Liq.") || begins_with(line.hazard_class, "Acute Tox.");
         if (covered || part.percent < kAlwaysNamed || counted(line)) continue;
-        result_.undecided.push_back(line.hazard_class + " " + line.statement + " of " + part.name + " is not added up here");
+        open(OpenQuestion::not_added_up, line.hazard_class + " " + line.statement + " of " + part.name + " is not added up here");
       }
     }
   }
@@ -327,6 +330,21 @@ class Classifier {
 };
 
 }  // namespace
+
+std::string_view question_word(OpenQuestion question) {
+  switch (question) {
+    case OpenQuestion::viscosity: return "viscosity";
+    case OpenQuestion::breathed: return "vapour-or-mist";
+    case OpenQuestion::flash_point: return "flash-point";
+    case OpenQuestion::boiling_point: return "boiling-point";
+    case OpenQuestion::oxidising: return "oxidising-test";
+    case OpenQuestion::supplier: return "supplier-limit";
+    case OpenQuestion::extreme_acid: return "acid-reserve";
+    case OpenQuestion::extreme_base: return "alkali-reserve";
+    case OpenQuestion::not_added_up: return "not-added-up";
+  }
+  return "not-added-up";
+}
 
 Classification classify(const Mixture& mixture, const model::Tables& tables) { return Classifier(mixture, tables).run(); }
 

@@ -43,9 +43,31 @@ struct FoundClass {
   bool sure = true;
 };
 
+/// What no percentage decides.
+enum class OpenQuestion {
+  viscosity,
+  breathed,
+  flash_point,
+  boiling_point,
+  oxidising,
+  supplier,
+  extreme_acid,
+  extreme_base,
+  not_added_up
+};
+
+/// A question that is left open, and the sentence that says so.
+struct Undecided {
+  OpenQuestion question = OpenQuestion::not_added_up;
+  std::string words;
+};
+
+/// `extreme-acid`, a word of a closed list.
+std::string_view question_word(OpenQuestion question);
+
 struct Classification {
-  std::vector<FoundClass> classes;     ///< what is covered by a stronger class is left out
-  std::vector<std::string> undecided;  ///< what no percentage decides, a sentence each
+  std::vector<FoundClass> classes;  ///< what is covered by a stronger class is left out
+  std::vector<Undecided> undecided;
 };
 
 /// Classifies a mixture by the additivity rules of annex I: shares through their limits, a specific limit before the

@@ -215,8 +215,9 @@ TEST_CASE("an extreme pH is told and not decided") {
     mixture.ph_high = high;
     const auto found = standards::classify(mixture, tables());
     CHECK(found.classes.empty());
-    return std::any_of(found.undecided.begin(), found.undecided.end(),
-                       [](const std::string& one) { return one.find("pH") != std::string::npos; });
+    return std::any_of(found.undecided.begin(), found.undecided.end(), [](const standards::Undecided& one) {
+      return one.question == standards::OpenQuestion::extreme_acid || one.question == standards::OpenQuestion::extreme_base;
+    });
   };
   CHECK(undecided(2, 2));
   CHECK_FALSE(undecided(2.1, 2.1));

@@ -39,7 +39,7 @@ std::string cell_words(const model::PublishedTable::Row& row, const char* name) 
 
 /// Classes of jewellery do not hold for watch cases.
 std::string rule_of(const model::PublishedTable::Row& row) {
-  const bool jewellery = cell_words(row, "what").find("jewellery") != std::string::npos;
+  const bool jewellery = cell_words(row, "for") == "jewellery";
   return cell_words(row, "rule") + (jewellery ? ", jewellery, no cases" : "");
 }
 
