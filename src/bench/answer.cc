@@ -35,7 +35,7 @@ Output& Answer::add(std::string_view name, const Amount& amount) {
 
 Output& Answer::put(std::string_view name, const Amount& amount, base::Unit unit) {
   Output& output = add(name, amount);
-  const PrintRule* rule = print_rule(result_.calculator, name);
+  const OutputInfo* rule = print_rule(result_.calculator, name);
   if (rule == nullptr) return output;
   output.value = base::tidy(amount.nominal);
   output.unit = std::string(base::unit_info(unit).symbol);
@@ -52,7 +52,7 @@ Output& Answer::put(std::string_view name, const Amount& amount, base::Unit unit
 
 Output& Answer::count(std::string_view name, const Amount& amount, std::string_view things) {
   Output& output = add(name, amount);
-  const PrintRule* rule = print_rule(result_.calculator, name);
+  const OutputInfo* rule = print_rule(result_.calculator, name);
   if (rule == nullptr) return output;
   const std::string space(base::kThinSpace);
   const std::string number = figure(*rule, amount.nominal);

@@ -18,7 +18,7 @@ class Answer {
 
   /// The formula of the outputs that follow.
   void formula(std::string text, std::string source, model::Trust trust);
-  /// A figure with its ends where it has some: `2.74 % (1.63 to 3.89 %)`. Rounded once, as outputs.def says.
+  /// A figure with its ends where it has some: `2.74 % (1.63 to 3.89 %)`. Rounded once, as the calculator declares it.
   Output& put(std::string_view name, const Amount& amount, base::Unit unit);
   /// A whole number of things: `18 swabs`.
   Output& count(std::string_view name, const Amount& amount, std::string_view things);
@@ -26,6 +26,9 @@ class Answer {
   Output& say(std::string_view name, std::string words, const Amount& rests_on);
   /// A decision: its code, and the words that say it.
   Output& decide(std::string_view name, Code code, std::string words, const Amount& rests_on);
+
+  /// The output that was put last.
+  Output& last() { return result_.outputs.back(); }
 
   void add(CellItem item) { result_.cells.push_back(std::move(item)); }
   void add(Rung item) { result_.rungs.push_back(std::move(item)); }

@@ -10,21 +10,14 @@
 #include "base/ascii.h"
 #include "base/id.h"
 #include "base/number.h"
+#include "bench/typed.h"
 #include "model/tables.h"
+#include "standards/cell_limits.h"
 
 namespace benchleaf::bench {
 namespace {
 
 using base::Unit;
-
-/// `31.85mm` is as clear as `31.85 mm`: where spacing alone is at fault, the hint of the reader is what was meant.
-std::variant<base::Quantity, base::QuantityError> read_typed(const std::string& text, base::Dimension dimension) {
-  auto parsed = base::parse_quantity(text, {dimension});
-  const auto* error = std::get_if<base::QuantityError>(&parsed);
-  if (error == nullptr || error->fault != base::QuantityFault::spacing) return parsed;
-  if (error->hint.empty() || base::without_spaces(error->hint) != base::without_spaces(text)) return parsed;
-  return base::parse_quantity(error->hint, {dimension});
-}
 
 std::string bound(double value, Unit unit) { return base::to_terminal(base::printed(base::shortest_text(value), unit)); }
 
@@ -56,15 +49,32 @@ Amount Ask::amount(std::string_view input, Unit unit, Plausible plausible) {
   const auto found = inputs_.find(input);
   if (found == inputs_.end()) {
     fail(input, "is missing");
+    if (refusal_) refusal_->show_example = true;
     return exactly(plausible.least);
   }
-  const Given& given = found->second;
-  const auto parsed = read_typed(given.text, base::unit_info(unit).dimension);
-  if (const auto* error = std::get_if<base::QuantityError>(&parsed)) {
+  return read(input, found->second, unit, plausible);
+}
+
+Amount Ask::signed_amount(std::string_view input, Unit unit, Plausible plausible) {
+  constexpr std::string_view kMinus = "\xE2\x88\x92";
+  const auto found = inputs_.find(input);
+  if (found == inputs_.end()) return amount(input, unit, plausible);
+  Given given = found->second;
+  const bool hyphen = given.text.rfind('-', 0) == 0;
+  if (!hyphen && given.text.rfind(kMinus, 0) != 0) return read(input, given, unit, plausible);
+  given.text.erase(0, hyphen ? 1 : kMinus.size());
+  const Amount turned = read(input, given, unit, {-plausible.most, -plausible.least});
+  return exactly(0) - turned;
+}
+
+Amount Ask::read(std::string_view input, const Given& given, Unit unit, Plausible plausible) {
+  const Typed typed = read_typed(given.text, unit, context_.tables);
+  if (const auto* error = std::get_if<base::QuantityError>(&typed.read)) {
     fail(input, error->message, error->hint);
+    if (refusal_) refusal_->show_example = true;
     return exactly(plausible.least);
   }
-  const auto& quantity = std::get<base::Quantity>(parsed);
+  const auto& quantity = std::get<base::Quantity>(typed.read);
   const auto in_unit = quantity.in(unit);
   if (!in_unit) {
     fail(input, "no figure was given");
@@ -75,15 +85,22 @@ Amount Ask::amount(std::string_view input, Unit unit, Plausible plausible) {
                     bound(plausible.most, unit));
     return exactly(plausible.least);
   }
+  if (!typed.note.empty()) notes_.push_back(std::string(input) + ": " + typed.note);
   Amount amount = amount_of(quantity, *in_unit);
   amount.trust = given.trust;
   if (!given.fact.empty()) amount.facts.push_back(given.fact);
   return amount;
 }
 
+base::Interval Ask::reading(std::string_view input) const {
+  const Typed typed = read_typed(text(input), Unit::millimetre, context_.tables);
+  const auto* quantity = std::get_if<base::Quantity>(&typed.read);
+  return quantity == nullptr ? base::Interval{} : standards::reading_of(*quantity);
+}
+
 std::string Ask::choice(std::string_view input, const std::vector<std::string>& words, const std::string& otherwise) {
   if (!has(input)) return otherwise;
-  const std::string given = text(input);
+  const std::string given = base::lower_ascii(text(input));
   if (std::find(words.begin(), words.end(), given) != words.end()) return given;
   fail(input, "is one of " + base::or_list(words));
   return otherwise;

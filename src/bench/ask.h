@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/quantity.h"
 #include "bench/amount.h"
 #include "bench/calculator.h"
 
@@ -30,6 +31,11 @@ class Ask {
   std::string text(std::string_view input) const;
   /// A typed quantity in `unit`, within what is plausible.
   Amount amount(std::string_view input, base::Unit unit, Plausible plausible);
+  /// The same of a unit that knows no minus, with one in front: seconds slow.
+  Amount signed_amount(std::string_view input, base::Unit unit, Plausible plausible);
+  /// The same as it was read off, in mm, with half of its last place to either side.
+  base::Interval reading(std::string_view input) const;
+  const model::Tables& tables() const { return context_.tables; }
   /// One of some words, or `otherwise` where the input is missing.
   std::string choice(std::string_view input, const std::vector<std::string>& words, const std::string& otherwise);
 
@@ -59,16 +65,20 @@ class Ask {
 
   /// Keeps a fault, unless there is one already. An empty input is none of the user's.
   void fail(std::string_view input, std::string reason, std::string hint = {});
+  /// How figures were taken that were typed without their unit.
+  const std::vector<std::string>& notes() const { return notes_; }
   bool failed() const { return refusal_.has_value(); }
   Result refused() const;
 
  private:
+  Amount read(std::string_view input, const Given& given, base::Unit unit, Plausible plausible);
   std::optional<Amount> of_fact(const std::string& id, base::Unit unit) const;
 
   const Calculator& calculator_;
   const Inputs& inputs_;
   const Context& context_;
   std::optional<Refusal> refusal_;
+  std::vector<std::string> notes_;
 };
 
 }  // namespace benchleaf::bench

@@ -29,6 +29,13 @@ struct Ratio {
   Counting counting = Counting::either;
   double one = 1;
   double other = 0;
+  bool turned = false;  ///< written with the larger figure first
+};
+
+/// A strength as it was written.
+struct Strength {
+  Amount amount;
+  base::Unit unit;
 };
 
 std::optional<Ratio> read_ratio(const std::string& text) {
@@ -44,6 +51,8 @@ std::optional<Ratio> read_ratio(const std::string& text) {
     const auto other = base::parse_decimal(packed.substr(at + sign.size()));
     const bool sensible = one && other && *one > 0 && *other > 0 && *one <= kMostParts && *other <= kMostParts;
     if (!sensible || (counting == Counting::share && *other <= *one)) return std::nullopt;
+    // `20:1` is a bath of 20 parts of water, whichever way round the label counts.
+    if (counting == Counting::either && *one > *other) return Ratio{counting, *other, *one, true};
     return Ratio{counting, *one, *other};
   }
   return std::nullopt;
@@ -75,7 +84,7 @@ class Mix {
   void by_ratio() {
     const auto ratio = read_ratio(ask_.text("ratio"));
     if (!ratio) {
-      ask_.fail("ratio", "is no ratio of two numbers: write 1+20, or 1 in 20, which is not the same");
+      ask_.fail("ratio", "is no ratio of two numbers: write 1+20, 1:20 or 1 in 20, which are not the same");
       return;
     }
     const double in_parts = ratio->one / (ratio->one + ratio->other);
@@ -87,52 +96,115 @@ class Mix {
       both("concentrate", "water", in_share);
       return;
     }
-    if (ratio->other <= ratio->one) return;
     both("concentrate-in", "water-in", in_share);
+    answer_.lacks("meaning-of-the-colon");
     answer_.caution(
         "",
         "A colon is read both ways: the first pair is 1 part and so many parts of water, the second 1 part in so many. "
         "Read the label; in doubt take the weaker.");
+    if (ratio->turned)
+      answer_.caution("",
+                      "The larger figure of the ratio is taken as the water, whichever stands first; a label that means the "
+                      "other way round says so.");
   }
 
   void both(const char* concentrate, const char* water, double share) {
-    const Amount part = volume_ * exactly(share);
-    answer_.put(concentrate, part, Unit::millilitre);
-    answer_.put(water, volume_ - part, Unit::millilitre);
+    answer_.put(concentrate, volume_ * exactly(share), Unit::millilitre);
+    answer_.put(water, volume_ * exactly(1 - share), Unit::millilitre);
     answer_.step("1 part of concentrate in " + shown(1 / share, Unit::one) + " parts of the mixture");
   }
 
   void by_strength() {
-    const Amount strength = ask_.amount("strength", Unit::percent_mass_by_volume, kStrength);
-    std::optional<Amount> stock;
-    if (ask_.has("stock")) {
-      stock = ask_.amount("stock", Unit::percent_mass_by_volume, kStrength);
-    } else if (!liquid_.empty()) {
-      stock = ask_.stated(liquid_, "made-of.0.strength", Unit::percent_mass_by_volume);
-    }
-    if (ask_.failed()) return;
+    const auto strength = read_strength("strength");
+    std::optional<Strength> stock;
+    if (ask_.has("stock")) stock = read_strength("stock");
+    if (!ask_.has("stock") && !liquid_.empty()) stock = stated_stock();
+    if (ask_.failed() || !strength) return;
     if (!stock) {
-      of_solid(strength);
+      of_solid(*strength);
       return;
     }
-    if (strength.high > stock->low) {
-      ask_.fail("strength", "is above that of the stock, " + base::to_terminal(shown(*stock, Unit::percent_mass_by_volume)));
-      return;
-    }
-    const Amount part = volume_ * strength / *stock;
+    const auto share = share_of(*strength, *stock);
+    if (!share) return;
     answer_.formula("c1 V1 = c2 V2", "mass balance", model::Trust::handbook);
-    answer_.put("concentrate", part, Unit::millilitre);
-    answer_.put("water", volume_ - part, Unit::millilitre);
-    answer_.step("stock of " + shown(*stock, Unit::percent_mass_by_volume) + " to " +
-                 shown(strength, Unit::percent_mass_by_volume));
+    answer_.put("concentrate", volume_ * *share, Unit::millilitre);
+    answer_.put("water", over<2>({volume_, *share}, [](const auto& p) { return p[0] * (1 - p[1]); }), Unit::millilitre);
+    answer_.step("stock of " + shown(stock->amount, stock->unit) + " to " + shown(strength->amount, strength->unit));
     answer_.holds("Make up to the volume: acid and water together may take a little less room than apart.");
   }
 
+  /// A strength in the kind of per cent that was written; a bare `%` counts as mass in volume, and the answer says so.
+  std::optional<Strength> read_strength(const char* input) {
+    for (const Unit unit : {Unit::percent_by_volume, Unit::percent_by_mass}) {
+      const std::string_view symbol = base::unit_info(unit).symbol;
+      const std::string text = ask_.text(input);
+      if (text.size() >= symbol.size() && text.substr(text.size() - symbol.size()) == symbol)
+        return Strength{ask_.amount(input, unit, kStrength), unit};
+    }
+    Strength strength{ask_.amount(input, Unit::percent_mass_by_volume, kStrength), Unit::percent_mass_by_volume};
+    return ask_.failed() ? std::nullopt : std::optional(strength);
+  }
+
+  std::optional<Strength> stated_stock() const {
+    for (const Unit unit : {Unit::percent_mass_by_volume, Unit::percent_by_volume, Unit::percent_by_mass}) {
+      if (auto amount = ask_.stated(liquid_, "made-of.0.strength", unit)) return Strength{*amount, unit};
+    }
+    return std::nullopt;
+  }
+
+  /// Mass in volume, by the density of the substance or, of a share by mass, of a liquid whose rest is water.
+  Amount in_volume(const Strength& strength, const Amount& density) const {
+    const Unit unit = strength.unit;
+    return over<2>({strength.amount, density}, [unit](const auto& p) {
+      const double share = p[0] / 100;
+      if (unit == Unit::percent_by_volume) return 100 * share * p[1];
+      if (unit == Unit::percent_by_mass) return 100 * share / (share / p[1] + (1 - share));
+      return p[0];
+    });
+  }
+
+  /// How much of the whole is stock; nothing, and a fault, where the two cannot be held against each other.
+  std::optional<Amount> share_of(const Strength& strength, const Strength& stock) {
+    Amount wanted = strength.amount;
+    Amount bottle = stock.amount;
+    const bool by_mass = strength.unit == Unit::percent_by_mass && stock.unit == Unit::percent_by_mass;
+    if (strength.unit != stock.unit || by_mass) {
+      const std::string agent = agent_of_liquid();
+      const auto density = agent.empty() ? std::nullopt : ask_.stated(agent, "density", Unit::gram_per_millilitre);
+      if (!density && strength.unit != stock.unit) {
+        ask_.fail("strength", "is another kind of per cent than the stock, and no density is known to turn one into the other",
+                  "give both as the label of the bottle does");
+        return std::nullopt;
+      }
+      if (density) {
+        wanted = in_volume(strength, *density);
+        bottle = in_volume(stock, *density);
+        answer_.holds("Turned into mass in volume by the density of " + ask_.title(agent) + ", the rest taken as water.");
+      } else {
+        answer_.holds("By mass, taken as by volume: weigh both, or expect an error of as many per cent as the stock is strong.");
+      }
+    }
+    if (wanted.high > bottle.low) {
+      ask_.fail("strength", "is above that of the stock, " + base::to_terminal(shown(stock.amount, stock.unit)));
+      return std::nullopt;
+    }
+    return wanted / bottle;
+  }
+
+  std::string agent_of_liquid() const {
+    return liquid_.rfind("substance/", 0) == 0 ? liquid_ : ask_.word(liquid_, "made-of.0.substance");
+  }
+
   /// A pure solid: grams, made up with water.
-  void of_solid(const Amount& strength) {
+  void of_solid(const Strength& of) {
+    const Amount& strength = of.amount;
     const bool solid = !liquid_.empty() && liquid_.rfind("substance/", 0) == 0 && ask_.word(liquid_, "acts-as") != "";
     if (!solid) {
       ask_.fail("stock", "is missing: the strength of the bottle, as on its label");
+      return;
+    }
+    if (of.unit != Unit::percent_mass_by_volume) {
+      ask_.fail("strength", "of a solid is mass in volume: write it as % w/v");
       return;
     }
     answer_.formula("mass = strength x volume", "definition of % w/v", model::Trust::handbook);
@@ -142,7 +214,7 @@ class Mix {
   }
 
   void warnings() {
-    const std::string agent = liquid_.rfind("substance/", 0) == 0 ? liquid_ : ask_.word(liquid_, "made-of.0.substance");
+    const std::string agent = agent_of_liquid();
     if (!agent.empty() && ask_.word(agent, "acts-as") == "acid")
       answer_.warn("caution/acid-splash", "Acid into water, never water into acid; glasses on.");
     const auto flash = liquid_.empty() ? std::nullopt : ask_.stated(liquid_, "flash-point", Unit::degree_celsius);
@@ -170,7 +242,12 @@ Calculator bath_mix_calculator() {
            {"strength", "wanted, instead of a ratio", "2 % w/v", false},
            {"stock", "strength of the bottle", "25 % w/v", false},
            {"volume", "of the whole mixture", "600 mL", true}},
-          bath_mix};
+          bath_mix,
+          {{"concentrate", "concentrate", 3, base::Rounding::half_away, 10, 1},
+           {"water", "water", 3, base::Rounding::half_away, 10, 1},
+           {"concentrate-in", "concentrate, read as 1 in", 3, base::Rounding::half_away, 10, 1},
+           {"water-in", "water, read as 1 in", 3, base::Rounding::half_away, 10, 1},
+           {"solid", "dry solid", 2}}};
 }
 
 }  // namespace benchleaf::bench

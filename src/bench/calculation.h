@@ -11,6 +11,7 @@ Result calculate(const Calculator& self, const Inputs& inputs, const Context& co
   Ask ask(self, inputs, context);
   Answer answer(self.name);
   Calculation(ask, answer).run();
+  for (const auto& note : ask.notes()) answer.holds(note);
   return ask.failed() ? ask.refused() : answer.done();
 }
 

@@ -15,14 +15,19 @@
 #include "bench/cell_life.h"
 #include "bench/cell_swap.h"
 #include "bench/crust_dose.h"
+#include "bench/crystal_size.h"
 #include "bench/crystal_thickness.h"
+#include "bench/fog_point.h"
 #include "bench/fumes.h"
 #include "bench/gasket_fit.h"
 #include "bench/gold_margin.h"
+#include "bench/lamp_sag.h"
 #include "bench/mixture_class.h"
+#include "bench/old_gasket.h"
 #include "bench/rate_drift.h"
 #include "bench/rinse.h"
 #include "bench/scratch_ladder.h"
+#include "bench/vapour.h"
 #include "bench/water_pressure.h"
 #include "model/tables.h"
 
@@ -59,7 +64,7 @@ const Calculator* calculator_named(std::string_view name) {
 /// Whatever is wrong with an input, one line names it and shows it written well.
 void add_example(const Calculator& calculator, Refusal& refusal) {
   for (const auto& input : calculator.inputs) {
-    if (input.name == refusal.input) refusal.reason += "; for example " + example_of(input);
+    if (input.name == refusal.input && refusal.show_example) refusal.reason += "; for example " + example_of(input);
   }
 }
 
@@ -71,12 +76,32 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
       return Refusal{name, "is no input of " + std::string(calculator.name), nearest_or_all(name, names)};
     }
   }
+  if (inputs.empty() && calculator.inputs.size() > 1) return Refusal{{}, "nothing was given", "fill in what is needed"};
   for (const auto& input : calculator.inputs) {
     if (!input.required || inputs.find(input.name) != inputs.end()) continue;
     const std::string name(input.name);
-    return Refusal{name, "is missing: " + std::string(input.what), {}};
+    return Refusal{name, "is missing: " + std::string(input.what), {}, true};
   }
   return std::nullopt;
+}
+
+/// An input without a name is the first of the calculator, unless that one is given as well.
+Inputs named(const Calculator& calculator, const Inputs& inputs) {
+  const auto bare = inputs.find(std::string_view());
+  if (bare == inputs.end() || calculator.inputs.empty()) return inputs;
+  Inputs with_name = inputs;
+  with_name.erase(std::string());
+  with_name.emplace(std::string(calculator.inputs.front().name), bare->second);
+  return with_name;
+}
+
+std::vector<FormLine> form_of(const Calculator& calculator, const Inputs& inputs) {
+  std::vector<FormLine> form;
+  for (const auto& input : calculator.inputs) {
+    form.push_back({std::string(input.name), std::string(input.what), std::string(input.example), input.required,
+                    inputs.find(input.name) != inputs.end()});
+  }
+  return form;
 }
 
 /// A cell of a table by the id of its fact, `table/NAME#ROW.COLUMN`.
@@ -133,7 +158,8 @@ const std::vector<Calculator>& calculators() {
       cell_decode_calculator(), mixture_class_calculator(),     cell_swap_calculator(),      cell_life_calculator(),
       gasket_fit_calculator(),  crystal_thickness_calculator(), scratch_ladder_calculator(), crust_dose_calculator(),
       rinse_calculator(),       bath_mix_calculator(),          fumes_calculator(),          gold_margin_calculator(),
-      rate_drift_calculator(),  water_pressure_calculator(),
+      rate_drift_calculator(),  water_pressure_calculator(),    crystal_size_calculator(),   lamp_sag_calculator(),
+      fog_point_calculator(),   old_gasket_calculator(),        vapour_calculator(),
   };
   return kAll;
 }
@@ -143,8 +169,11 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
   if (calculator == nullptr) {
     return refused(std::string(name), {"", "there is no calculator of this name", nearest_or_all(name, calculator_names())});
   }
-  auto wrong = wrong_inputs(*calculator, inputs);
-  Result result = wrong ? refused(std::string(name), std::move(*wrong)) : calculator->run(inputs, context);
+  const Inputs given = named(*calculator, inputs);
+  auto wrong = wrong_inputs(*calculator, given);
+  const bool wrong_form = wrong.has_value();
+  Result result = wrong ? refused(std::string(name), std::move(*wrong)) : calculator->run(given, context);
+  if (wrong_form) result.form = form_of(*calculator, given);
   if (result.refusal) add_example(*calculator, *result.refusal);
   add_grounds(result, context);
   if (context.reword != nullptr) reword(result, context.reword);

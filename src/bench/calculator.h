@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "base/number.h"
 #include "bench/names.h"
 #include "bench/result.h"
 #include "model/fact.h"
@@ -42,17 +43,33 @@ struct InputInfo {
   bool required = true;
 };
 
+/// `decimals` of an output that is words: it is printed as it is, and so is a value taken over from a table as written.
+inline constexpr int kWords = -1;
+
+/// An output with its print step: rounding happens here alone, on printing.
+struct OutputInfo {
+  std::string_view name;
+  std::string_view label;                               ///< words in front of the value
+  int decimals = kWords;                                ///< digits after the point
+  base::Rounding rounding = base::Rounding::half_away;  ///< up or down for a safety figure that is rounded to the safe side
+  double from = 0;  ///< values of this size and more are printed with `decimals_from` digits; 0: all alike
+  int decimals_from = 0;
+  base::Trailing trailing = base::Trailing::keep;
+};
+
 struct Calculator {
   std::string_view name;
   std::string_view does;  ///< one line
   std::vector<InputInfo> inputs;
   Result (*run)(const Inputs&, const Context&);
+  std::vector<OutputInfo> outputs;
 };
 
 /// All calculators that exist, by name.
 const std::vector<Calculator>& calculators();
 
-/// Runs one calculator. An unknown name, an unknown input and a missing input are refusals that name the nearest.
+/// Runs one calculator. An unknown name, an unknown input and a missing input are refusals that name the nearest. An input
+/// without a name is the first of the calculator.
 Result reckon(std::string_view name, const Inputs& inputs, const Context& context);
 
 /// The list that `reckon` without a name prints.

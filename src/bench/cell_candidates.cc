@@ -20,8 +20,11 @@ using base::Unit;
 
 constexpr std::array<Code, 4> kVerdicts = {Code::use, Code::with_care, Code::bench_test_only, Code::never};
 constexpr int kWrongDrain = 1;  // added to a rank that counts in tens
-constexpr int kSpacer = 3;
+constexpr int kSwollen = 2;
+constexpr int kSpacer = 5;
 constexpr int kVerdictStep = 10;
+constexpr double kSlip = 1e-9;         // of binary fractions
+constexpr double kOtherVoltage = 0.5;  // V: 1.35, 1.5 and 1.55 V are of one kind, 3 V is another
 
 /// Limits of size, mm.
 struct Limits {
@@ -57,19 +60,12 @@ class Judge {
     const std::string number = ask_.word(cell, "trade-number");
     candidate.item.name = designation + (number.empty() ? "" : " (" + number + ")");
     candidate.rests_on = detail::resting_on({*diameter, *height, wanted_.diameter, wanted_.height});
-    const double narrower = wanted_.diameter.high - diameter->high;
-    const double lower = wanted_.height.high - height->high;
-    const double widest = wanted_.upper_bound ? std::max(limits_.narrower, limits_.swelling) : limits_.narrower;
-    if (narrower < -limits_.same_height - 1e-9 || narrower > widest + 1e-9) return std::nullopt;
-    if (lower < -limits_.same_height - 1e-9) return std::nullopt;
-    const double as_tall = wanted_.upper_bound ? limits_.swelling : limits_.same_height;
-    if (lower > std::max(limits_.spacer, as_tall) + 1e-9) return std::nullopt;
-    candidate.misfit = std::abs(narrower) + std::abs(lower);
+    const bool fits = wanted_.measured ? fit_measured({diameter->high, height->high}, candidate)
+                                       : fit_place({diameter->high, height->high}, candidate);
+    if (!fits) return std::nullopt;
     judge_system(cell, candidate);
-    const bool same = std::abs(narrower) <= limits_.same_height + 1e-9 && std::abs(lower) <= limits_.same_height + 1e-9;
-    candidate.item.size = same ? Code::same_size : Code::fits;
-    candidate.reason = (same ? "same size, " : "fits, ") + candidate.reason;
-    judge_height(lower, as_tall, candidate);
+    const char* const size = candidate.item.size == Code::same_size ? "same size, " : "fits, ";
+    candidate.reason = size + candidate.reason + size_words(candidate);
     candidate.item.trust = candidate.rests_on.trust;
     return candidate;
   }
@@ -77,12 +73,52 @@ class Judge {
  private:
   double length(const char* rule) { return ask_.row("bench-rules", rule, "value", Unit::millimetre).nominal; }
 
-  void judge_height(double lower, double as_tall, Candidate& candidate) const {
-    if (lower <= as_tall + 1e-9) return;
+  /// A cell in the place of a cell, or in a well: by the largest measures of both.
+  bool fit_place(const standards::CellSize& cell, Candidate& candidate) const {
+    const double narrower = wanted_.diameter.high - cell.diameter;
+    const double lower = wanted_.height.high - cell.height;
+    if (narrower < -limits_.same_height - kSlip || narrower > limits_.narrower + kSlip) return false;
+    if (lower < -limits_.same_height - kSlip || lower > limits_.spacer + kSlip) return false;
+    candidate.misfit = std::abs(narrower) + std::abs(lower);
+    const bool same = std::abs(narrower) <= limits_.same_height + kSlip && std::abs(lower) <= limits_.same_height + kSlip;
+    candidate.item.size = same ? Code::same_size : Code::fits;
+    if (lower > limits_.same_height + kSlip) needs_spacer(lower, candidate);
+    return true;
+  }
+
+  /// A cell that the measured one can be: between the limits of its size, or smaller by what old ones swell.
+  bool fit_measured(const standards::CellSize& cell, Candidate& candidate) const {
+    const standards::MeasuredCell& measured = *wanted_.measured;
+    const standards::CellLimits limits = standards::cell_limits(cell, ask_.tables());
+    candidate.misfit = std::abs(measured.diameter.nominal - cell.diameter) + std::abs(measured.height.nominal - cell.height);
+    if (!limits.row.empty()) candidate.rests_on.facts.push_back("table/cell-size-limits#" + limits.row + ".height-min");
+    switch (standards::measured_fit(measured, limits, limits_.swelling)) {
+      case standards::MeasuredFit::within: candidate.item.size = Code::same_size; return true;
+      case standards::MeasuredFit::oversize:
+        candidate.item.size = Code::fits;
+        candidate.size_rank = kSwollen;
+        return true;
+      case standards::MeasuredFit::no: break;
+    }
+    const double lower = measured.height.low - limits.height_max;
+    const bool wide_enough = standards::measured_fit({measured.diameter, {cell.height, cell.height, cell.height}}, limits,
+                                                     limits_.swelling) != standards::MeasuredFit::no;
+    if (!wide_enough || lower <= 0 || lower > limits_.spacer + kSlip) return false;
+    needs_spacer(measured.height.nominal - cell.height, candidate);
+    return true;
+  }
+
+  void needs_spacer(double lower, Candidate& candidate) const {
     candidate.item.size = Code::needs_spacer;
     candidate.item.lower = lower_by(lower, candidate.rests_on);
-    candidate.reason += "; lower by " + shown(base::tidy(lower), 2, Unit::millimetre) + ": with a spacer or a firmer contact";
-    candidate.rank += kSpacer;
+    candidate.size_rank = kSpacer;
+  }
+
+  std::string size_words(const Candidate& candidate) const {
+    if (candidate.item.size == Code::needs_spacer)
+      return "; lower by " + candidate.item.lower.printed + ": with a spacer or a firmer contact";
+    if (candidate.size_rank == kSwollen) return "; smaller than measured, as a new cell is against one that has swollen";
+    return {};
   }
 
   /// The most favourable of the systems that the watch may have been made for.
@@ -96,6 +132,7 @@ class Judge {
       const Code verdict = code_named(ask_.row_word("cell-substitutes", pair, "verdict"));
       if (verdict == Code::none || place_of(verdict) > place_of(candidate.item.verdict)) continue;
       candidate.item.verdict = verdict;
+      candidate.wanted_rank = static_cast<int>(&wanted - wanted_.systems.data());
       candidate.reason = ask_.row_word("cell-substitutes", pair, "reason");
       candidate.rests_on.facts.push_back("table/cell-substitutes#" + pair + ".verdict");
     }
@@ -105,7 +142,8 @@ class Judge {
       candidate.item.verdict = Code::never;
       candidate.reason += "; withdrawn";
     }
-    candidate.rank = kVerdictStep * place_of(candidate.item.verdict);
+    add_voltage(system, candidate);
+    candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + candidate.size_rank;
     if (candidate.item.verdict != Code::never) judge_drain(cell, system, candidate);
   }
 
@@ -115,7 +153,7 @@ class Judge {
       if (candidate.item.verdict == Code::use) candidate.item.verdict = Code::with_care;
       candidate.item.drain = Code::low;
       candidate.reason += "; low drain: it sags under lamp or alarm";
-      candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + kWrongDrain;
+      candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + candidate.size_rank + kWrongDrain;
     } else if (drain == "high" && wanted_.low_drain) {
       candidate.item.drain = Code::high;
       candidate.reason += "; high drain: safe, and loses more by itself, so low drain is better here";
@@ -129,6 +167,14 @@ class Judge {
     return std::find(wanted_.systems.begin(), wanted_.systems.end(), system) != wanted_.systems.end();
   }
 
+  void add_voltage(const std::string& system, Candidate& candidate) const {
+    const auto volts = voltage(system);
+    if (!volts) return;
+    Amount amount = exactly(*volts);
+    amount.trust = candidate.rests_on.trust;
+    candidate.item.voltage = figure_of(amount, 2, Unit::volt);
+  }
+
   std::optional<double> voltage(const std::string& system) const {
     for (const auto& letter : ask_.row_keys("cell-systems")) {
       if (ask_.row_word("cell-systems", letter, "system") != system) continue;
@@ -139,11 +185,10 @@ class Judge {
   }
 
   bool same_voltage(const std::string& system) const {
-    constexpr double kNear = 0.5;  // V
     const auto own = voltage(system);
     return own && std::any_of(wanted_.systems.begin(), wanted_.systems.end(), [&](const std::string& wanted) {
              const auto other = voltage(wanted);
-             return other && std::abs(*own - *other) < kNear;
+             return other && std::abs(*own - *other) < kOtherVoltage;
            });
   }
 
@@ -169,9 +214,21 @@ std::vector<Candidate> find_candidates(Ask& ask, const Wanted& wanted) {
   }
   std::stable_sort(found.begin(), found.end(), [](const Candidate& one, const Candidate& other) {
     if (one.rank != other.rank) return one.rank < other.rank;
+    if (one.wanted_rank != other.wanted_rank) return one.wanted_rank < other.wanted_rank;
     return one.misfit < other.misfit - 1e-9;
   });
   return found;
+}
+
+bool voltages_differ(const std::vector<Candidate>& found) {
+  std::optional<double> first;
+  for (const auto& candidate : found) {
+    const auto& volts = candidate.item.voltage.value;
+    if (candidate.item.verdict == Code::never || !volts) continue;
+    if (first && std::abs(*first - *volts) >= kOtherVoltage) return true;
+    first = first.value_or(*volts);
+  }
+  return false;
 }
 
 }  // namespace benchleaf::bench

@@ -1,19 +1,21 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "bench/ask.h"
 #include "bench/items.h"
+#include "standards/cell_limits.h"
 
 namespace benchleaf::bench {
 
 /// The place that a cell is wanted for.
 struct Wanted {
-  std::string cell;                  ///< `cell/ID` where it was named
-  Amount diameter, height;           ///< mm
-  bool upper_bound = false;          ///< measured on an old cell
-  std::vector<std::string> systems;  ///< that the watch may have been made for
+  std::string cell;                                 ///< `cell/ID` where it was named
+  Amount diameter, height;                          ///< mm
+  std::optional<standards::MeasuredCell> measured;  ///< on an old cell, which swells and carries crust
+  std::vector<std::string> systems;                 ///< that the watch may have been made for
   int in_series = 1;
   bool low_drain = false;
   bool high_drain = false;
@@ -23,13 +25,18 @@ struct Wanted {
 struct Candidate {
   CellItem item;
   std::string reason;
-  int rank = 0;       ///< 0 is best
-  double misfit = 0;  ///< mm
+  int rank = 0;         ///< 0 is best
+  int size_rank = 0;    ///< its part of the size
+  int wanted_rank = 0;  ///< place of its system among those wanted
+  double misfit = 0;    ///< mm
   Amount rests_on;
 };
 
 /// Cells of the handbook that go into the place, best first; those that must never go in come last.
 std::vector<Candidate> find_candidates(Ask& ask, const Wanted& wanted);
+
+/// Whether cells of more than one voltage would be let into the place: then nothing may be used before the voltage is known.
+bool voltages_differ(const std::vector<Candidate>& found);
 
 /// Cells in a stack by its designation, 1 for a single one or a text that is none.
 int cells_in_series(const std::string& designation);

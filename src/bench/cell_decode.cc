@@ -3,6 +3,7 @@
 #include "bench/cell_decode.h"
 
 #include <initializer_list>
+#include <optional>
 #include <utility>
 
 #include "base/number.h"
@@ -73,7 +74,7 @@ class Decoder {
 
   void add_voltage(std::string_view name, std::string_view column, const base::Quantity& one_cell) {
     const auto volts = one_cell.in(base::Unit::volt);
-    const PrintRule* rule = print_rule(kName, name);
+    const OutputInfo* rule = print_rule(kName, name);
     if (!volts || rule == nullptr) return;
     const double value = base::tidy(volts->nominal * code_.designation.in_series);
     Output& output = add(name, base::printed(figure(*rule, value), base::Unit::volt), {{code_.system->origin, column}});
@@ -101,7 +102,7 @@ class Decoder {
       output.unit = std::string(base::unit_info(base::Unit::millimetre).symbol);
       rest_on_short_form(output);
     }
-    const PrintRule* rule = print_rule(kName, "height");
+    const OutputInfo* rule = print_rule(kName, "height");
     if (rule == nullptr) return;
     const standards::HeightRange range = standards::height_range(code_.tenths);
     Output& height = add("height",
@@ -172,7 +173,24 @@ class Decoder {
   Result result_;
 };
 
-Refusal refusal_of(const standards::DesignationError& error) { return {"designation", error.reason, error.hint}; }
+/// A code that reads well and stands for no cell: one without height, a stack taller than any.
+std::optional<Refusal> no_such_cell(const CellCode& code) {
+  constexpr int kLeastTenths = 5;   // of a millimetre: no round cell is thinner
+  constexpr int kMostInSeries = 8;  // 12 V
+  if (code.tenths < kLeastTenths) {
+    return Refusal{"designation",
+                   "its height digits are " + std::to_string(code.tenths) + ": no cell is " +
+                       base::fixed_text(code.tenths / 10.0, 1) + " mm high",
+                   "read the mark again; the last two digits are the height in tenths of a millimetre"};
+  }
+  if (code.designation.in_series > kMostInSeries) {
+    return Refusal{"designation", std::to_string(code.designation.in_series) + " cells in one stack are not made",
+                   "read the mark again; the figure before the letters is the number of cells"};
+  }
+  return std::nullopt;
+}
+
+Refusal refusal_of(const standards::DesignationError& error) { return {"designation", error.reason, error.hint, true}; }
 
 Result cell_decode(const Inputs& inputs, const Context& context) {
   const Given& given = inputs.at("designation");
@@ -181,6 +199,7 @@ Result cell_decode(const Inputs& inputs, const Context& context) {
     return refused(std::string(kName), refusal_of(*error));
   const auto code = standards::read_cell_code(std::get<standards::Designation>(parsed), context.tables);
   if (const auto* error = std::get_if<standards::DesignationError>(&code)) return refused(std::string(kName), refusal_of(*error));
+  if (auto wrong = no_such_cell(std::get<CellCode>(code))) return refused(std::string(kName), std::move(*wrong));
   return Decoder(given, std::get<CellCode>(code)).run();
 }
 
@@ -190,7 +209,17 @@ Calculator cell_decode_calculator() {
   return {kName,
           "what the designation of a round cell stands for",
           {{"designation", "the name on the cell", "SR754W", true}},
-          cell_decode};
+          cell_decode,
+          {{"system", "system"},
+           {"cells", "in series", 0},
+           {"nominal", "nominal voltage", 2, base::Rounding::half_away, 0, 2, base::Trailing::cut},
+           {"end-voltage", "spent at", 2, base::Rounding::half_away, 0, 2, base::Trailing::cut},
+           {"diameter", "diameter by code"},
+           {"height", "height by digits", 1},
+           {"long-form", "long form"},
+           {"short-form", "short form"},
+           {"electrolyte", "electrolyte"},
+           {"drain", "drain, by the trade"}}};
 }
 
 }  // namespace benchleaf::bench

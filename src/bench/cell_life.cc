@@ -22,6 +22,9 @@ constexpr Plausible kLoss{0, 100};   // per cent a year
 constexpr Plausible kMargin{0, 90};  // per cent
 constexpr double kHoursAYear = 8760;
 constexpr double kMonthsAYear = 12;
+constexpr double kDaysAMonth = 365.25 / 12;
+constexpr double kFewMonths = 2;     // a shorter life is told in days
+constexpr double kMostMonths = 600;  // fifty years: no cell keeps as long
 constexpr double kSecondsADay = 86400;
 constexpr double kMicro = 1000;  // microampere by milliampere
 
@@ -47,7 +50,16 @@ class Life {
     });
     answer_.formula("years = C (1 - margin) / ((I + I_self) 8.76), C in mAh, I in µA; I_self = C s / 8.76",
                     "charge is current by time; a year of 8,760 h", model::Trust::handbook);
-    answer_.put("life", months, Unit::month);
+    if (months.low > kMostMonths) {
+      ask_.fail("mean", "is so little that the life would be longer than any cell keeps",
+                "a module draws at least some tenths of a microampere: measure it, with the cell's own loss as self-discharge");
+      return;
+    }
+    if (months.nominal < kFewMonths) {
+      answer_.put("life-days", months * exactly(kDaysAMonth), Unit::day);
+    } else {
+      answer_.put("life", months, Unit::month);
+    }
     answer_.put("mean-current", mean_, Unit::microampere);
     answer_.put("self-current", own, Unit::microampere);
     working(margin, loss);
@@ -160,7 +172,11 @@ Calculator cell_life_calculator() {
            {"module", "typical loads of a module of the handbook", "lcd-no-lamp", false},
            {"self-discharge", "what the cell loses by itself", "2 to 4 % per year", false},
            {"margin", "part of the charge that is not counted on", "20 %", false}},
-          cell_life};
+          cell_life,
+          {{"life", "life", 0, base::Rounding::down},
+           {"life-days", "life", 0, base::Rounding::down},
+           {"mean-current", "mean current", 2, base::Rounding::half_away, 100, 0},
+           {"self-current", "loss as a current", 2, base::Rounding::half_away, 100, 0}}};
 }
 
 }  // namespace benchleaf::bench

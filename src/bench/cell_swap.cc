@@ -46,6 +46,7 @@ class Swap {
       ask_.fail(ask_.has("cell") ? "cell" : "diameter", "no cell of the handbook goes into this place");
       return;
     }
+    if (!voltage_known_ && voltages_differ(found)) ask_for_voltage(found);
     answer_.warn("caution/swallowed-cell",
                  "A swallowed cell can kill a child: count old and new, tape the old one, lock both away.");
     list(found);
@@ -88,14 +89,14 @@ class Swap {
     wanted_.height = ask_.amount("height", Unit::millimetre, kHeight);
     const std::string measured = ask_.choice("measured", {"old-cell", "well"}, "old-cell");
     if (ask_.failed()) return;
-    wanted_.upper_bound = measured == "old-cell";
+    if (measured == "old-cell") wanted_.measured = {ask_.reading("diameter"), ask_.reading("height")};
     const auto volts = ask_.has("voltage") ? std::optional(ask_.amount("voltage", Unit::volt, kVoltage)) : std::nullopt;
     if (ask_.failed()) return;
     find_systems(volts);
     if (wanted_.systems.empty()) ask_.fail("voltage", "no system of cells has that voltage");
     answer_.step("place: " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
                  shown(wanted_.height.high, Unit::millimetre) + ", made for " + base::or_list(wanted_.systems));
-    if (wanted_.upper_bound)
+    if (wanted_.measured)
       answer_.holds("A measured old cell is an upper bound: it swells and carries crust. Measure the well as well.");
   }
 
@@ -105,6 +106,8 @@ class Swap {
     constexpr double kNear = 0.02;  // V
     if (!volts) {
       wanted_.systems = {"silver-oxide", "lithium-manganese"};
+      voltage_known_ = false;
+      answer_.lacks("voltage");
       answer_.holds("No voltage was given: taken as made for silver, or for lithium of 3 V. Read the mark on the old cell.");
     }
     for (const auto& letter : ask_.row_keys("cell-systems")) {
@@ -113,6 +116,19 @@ class Swap {
       const bool near = nominal && volts && std::abs(nominal->nominal - volts->nominal) <= kNear;
       if (near && system != "zinc-air") wanted_.systems.push_back(system);
     }
+  }
+
+  /// Cells of 1.5 V and of 3 V have this size: none may be used before the mark on the old one is read.
+  void ask_for_voltage(std::vector<Candidate>& found) {
+    for (auto& candidate : found) {
+      if (candidate.item.verdict == Code::never) continue;
+      candidate.reason = "only where the old cell says " + candidate.item.voltage.printed + "; then " +
+                         std::string(code_text(candidate.item.verdict)) + ": " + candidate.reason;
+      candidate.item.verdict = Code::voltage_not_known;
+    }
+    answer_.warn("",
+                 "Cells of two voltages have this size, and 3 V destroys a module made for 1.5 V: read the mark on the old cell "
+                 "and give voltage=.");
   }
 
   void read_drain() {
@@ -169,6 +185,7 @@ class Swap {
   Ask& ask_;
   Answer& answer_;
   Wanted wanted_;
+  bool voltage_known_ = true;
 };
 
 Result cell_swap(const Inputs& inputs, const Context& context) {
@@ -190,7 +207,8 @@ Calculator cell_swap_calculator() {
            {"alarm", "whether the watch has one", "no", false},
            {"module", "the module it goes into", "lcd-no-lamp", false},
            {"charging", "what charges the cell in the watch: none, light or motion", "none", false}},
-          cell_swap};
+          cell_swap,
+          {{"candidate", ""}}};
 }
 
 }  // namespace benchleaf::bench

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "base/id.h"
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/print_rule.h"
@@ -26,7 +27,7 @@ constexpr double kMillimolesPerMilligram = 1;  // mg by g/mol is mmol, and mmol 
 
 /// Printed as the volume of the answer is.
 std::string dose(double millilitres) {
-  const PrintRule* rule = print_rule(kName, "volume");
+  const OutputInfo* rule = print_rule(kName, "volume");
   return rule == nullptr ? std::string() : base::printed(figure(*rule, millilitres), Unit::millilitre);
 }
 
@@ -47,6 +48,7 @@ class Dose {
     const Amount mass = ask_.amount("mass", Unit::milligram, kMass);
     if (ask_.failed()) return;
     refuse_never();
+    refuse_unanswered();
     find_agent();
     find_parts();
     const Amount swab = ask_.row("bench-rules", "swab", "value", Unit::millilitre);
@@ -90,6 +92,22 @@ class Dose {
     };
     forbids(residue_, substances(liquid_));
     forbids(liquid_, substances(residue_));
+  }
+
+  /// A residue whose record names what answers it is answered by that alone: old mercury by water.
+  void refuse_unanswered() {
+    std::vector<std::string> answers;
+    for (int i = 0;; ++i) {
+      const std::string one = ask_.word(residue_, "answers." + std::to_string(i));
+      if (one.empty()) break;
+      answers.push_back(one);
+    }
+    if (answers.empty() || liquid_.rfind("chemistry/", 0) != 0) return;
+    if (std::find(answers.begin(), answers.end(), liquid_) != answers.end()) return;
+    std::vector<std::string> names;
+    for (const auto& one : answers) names.push_back(ask_.title(one));
+    ask_.fail("liquid", ask_.title(residue_) + " is not answered by " + ask_.title(liquid_),
+              "its record names " + base::or_list(names));
   }
 
   std::vector<std::string> parts_of(const std::string& record) const {
@@ -220,7 +238,10 @@ Calculator crust_dose_calculator() {
            {"mass", "how much of it", "100 mg", true},
            {"liquid", "what answers it", "white-vinegar", true},
            {"strength", "of the liquid, as on your label", "5 % w/v", false}},
-          crust_dose};
+          crust_dose,
+          {{"swabs", "swabs", 0, base::Rounding::up},
+           {"volume", "volume", 3, base::Rounding::half_away, 10, 1},
+           {"gas", "gas at 20 °C", 1}}};
 }
 
 }  // namespace benchleaf::bench

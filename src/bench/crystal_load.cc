@@ -81,13 +81,13 @@ CrystalPlate read_crystal(Ask& ask) {
 }
 
 CrystalModel::CrystalModel(Ask& ask, const CrystalPlate& plate, Edge edge) : plate_(plate), edge_(edge) {
-  if (plate.disc) return;
+  if (plate.disc || edge == Edge::simple) return;
   const model::PublishedTable* table = ask.table("plate-coefficients");
   if (table == nullptr) {
     ask.fail("", "the table plate-coefficients is missing");
     return;
   }
-  const std::string head = std::string(plate.pressure ? "u" : "c") + (edge == Edge::simple ? "s" : "f");
+  const std::string head = plate.pressure ? "uf" : "cf";
   for (const auto& key : ask.row_keys("plate-coefficients")) {
     Row row;
     row.ratio = base::parse_decimal(key).value_or(1);
@@ -97,11 +97,18 @@ CrystalModel::CrystalModel(Ask& ask, const CrystalPlate& plate, Edge edge) : pla
     row.facts = "table/plate-coefficients#" + key + "." + head + "-";
     rows_.push_back(row);
   }
+}
+
+bool CrystalModel::reaches(const CrystalPlate& plate) const {
   // A longer one is stressed more than the last row says, so that to reckon it by that row would be too kind.
-  if (!rows_.empty() && plate.length.nominal > rows_.back().ratio * plate.width.nominal) {
-    ask.fail("length",
-             "is more than " + shown(rows_.back().ratio, 0, Unit::one) + " times the width, where the coefficients end");
-  }
+  return plate.disc || edge_ == Edge::simple || (!rows_.empty() && plate.length.high <= rows_.back().ratio * plate.width.low);
+}
+
+const standards::NavierSums& CrystalModel::sums_for(double width, double length) const {
+  const auto known = sums_.find({width, length});
+  if (known != sums_.end()) return known->second;
+  const double patch = plate_.patch ? plate_.patch->nominal / 2 : 0;
+  return sums_.emplace(std::pair(width, length), standards::navier_sums(width, length, patch)).first->second;
 }
 
 Amount CrystalModel::resting_on_rows(Amount amount, const char* column) const {
@@ -129,6 +136,8 @@ standards::PlateResult CrystalModel::at(const CrystalPoint& point) const {
   const double patch = plate_.patch ? plate_.patch->nominal / 2 : 0;
   if (plate_.disc && plate_.pressure) return disc_under_pressure(point.width / 2, point.thickness, point.load, material, edge_);
   if (plate_.disc) return disc_under_patch(point.width / 2, point.thickness, point.load, patch, material, edge_);
+  if (edge_ == Edge::simple)
+    return standards::simple_rectangle(sums_for(point.width, point.length), point.load, point.thickness, material);
   const auto coefficients = coefficients_for(point.length / point.width);
   if (plate_.pressure) return rectangle_under_pressure(point.width, point.thickness, point.load, material, coefficients);
   return rectangle_under_patch(point.width, point.thickness, point.load, patch, material, coefficients);

@@ -1,11 +1,14 @@
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bench/ask.h"
 #include "standards/plate.h"
+#include "standards/rectangle.h"
 
 namespace benchleaf::bench {
 
@@ -30,11 +33,14 @@ struct CrystalPoint {
   double width = 0, length = 0, thickness = 0, modulus = 0, poisson = 0, load = 0;
 };
 
-/// Reckons a plate with one edge. The rectangle's coefficients come out of the tables once.
+/// Reckons a plate with one edge: discs in closed form, rectangles on simple supports by Navier's series, clamped ones by the
+/// published coefficients, which come out of the tables once.
 class CrystalModel {
  public:
   CrystalModel(Ask& ask, const CrystalPlate& plate, standards::Edge edge);
   standards::PlateResult at(const CrystalPoint& point) const;
+  /// False for a clamped rectangle that is longer than the published coefficients go.
+  bool reaches(const CrystalPlate& plate) const;
   /// The amount with the rows of coefficients, `stress` or `sag`, that it came out of; a disc has none.
   Amount resting_on_rows(Amount amount, const char* column) const;
 
@@ -45,10 +51,12 @@ class CrystalModel {
     std::string facts;  ///< `table/plate-coefficients#1.2.us-`
   };
   standards::PlateCoefficients coefficients_for(double ratio) const;
+  const standards::NavierSums& sums_for(double width, double length) const;
 
   const CrystalPlate& plate_;
   standards::Edge edge_;
   std::vector<Row> rows_;
+  mutable std::map<std::pair<double, double>, standards::NavierSums> sums_;  ///< a series of many terms, once for each size
 };
 
 /// The least thickness, mm, at which the plate keeps its safety, or nothing where none up to 20 mm does.

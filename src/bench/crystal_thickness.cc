@@ -47,7 +47,7 @@ class Crystal {
 
  private:
   void describe() {
-    answer_.formula(formula_of(), source_of(), plate_.disc ? model::Trust::handbook : model::Trust::memory);
+    answer_.formula(formula_of(), source_of(), model::Trust::handbook);
     if (plate_.pressure) {
       answer_.step("load: " + shown(*plate_.pressure, Unit::megapascal) + " all over");
     } else {
@@ -59,7 +59,7 @@ class Crystal {
   }
 
   std::string formula_of() const {
-    if (!plate_.disc) return "stress and sag by coefficients of the ratio of the sides, Poisson ratio 0.3";
+    if (!plate_.disc) return "free: sums of sin (m pi x / a) sin (n pi y / b) over odd m and n; stress 6 M / t², sag by D";
     if (plate_.pressure)
       return "clamped: 3 p a² / (4 t²), p a^4 / (64 D); free: 3 (3 + nu) p a² / (8 t²), (5 + nu) p a^4 / (64 (1 + nu) D); "
              "D = E t³ / (12 (1 - nu²))";
@@ -67,7 +67,7 @@ class Crystal {
   }
 
   std::string source_of() const {
-    if (!plate_.disc) return "Roark's Formulas for Stress and Strain, as the table plate-coefficients has them";
+    if (!plate_.disc) return "Navier's series, Timoshenko and Woinowsky-Krieger, Theory of Plates and Shells, chapter 5";
     if (plate_.pressure)
       return "Timoshenko, Strength of Materials II, 3rd ed., pages 96 and 97; Mechanical Engineer's Data Handbook, page 53";
     return "Timoshenko's theory of plates, load on a round patch in the centre";
@@ -76,6 +76,14 @@ class Crystal {
   void one_edge(Edge edge, const Names& names, bool decides) {
     const CrystalModel model(ask_, plate_, edge);
     if (ask_.failed()) return;
+    if (!model.reaches(plate_)) {
+      if (decides) ask_.fail("length", "is more than the published coefficients of a clamped rectangle reach");
+      answer_.holds("Clamped: the published coefficients end at a shorter rectangle.");
+      return;
+    }
+    if (!plate_.disc && edge == Edge::clamped)
+      answer_.formula("clamped: coefficients of the ratio of the sides, Poisson ratio 0.3",
+                      "Roark's Formulas for Stress and Strain, as the table plate-coefficients has them", model::Trust::memory);
     if (thickness_ && !loaded(model, names, decides)) return;
     if (plate_.material.empty()) return;  // no factor of safety is known
     const auto least = least_thickness(model, plate_);
@@ -108,7 +116,7 @@ class Crystal {
   /// What would be thick enough, for the hint.
   std::string thicker(const CrystalModel& model) const {
     const auto least = plate_.material.empty() ? std::nullopt : least_thickness(model, plate_);
-    const PrintRule* rule = print_rule(kName, kSimple.least);
+    const OutputInfo* rule = print_rule(kName, kSimple.least);
     if (!least || rule == nullptr || least->nominal <= thickness_->nominal) return {};
     return "the safety asked for begins at " + base::to_terminal(base::printed(figure(*rule, least->nominal), Unit::millimetre));
   }
@@ -134,11 +142,11 @@ class Crystal {
 
   /// What the published rows leave out.
   void limits_of_rows() {
-    if (plate_.force) answer_.holds("The sag is that of a force on a point, which is more than on the patch.");
+    if (plate_.force) answer_.holds("Clamped, the sag is that of a force on a point, which is more than on the patch.");
     const Amount tabled = ask_.row("bench-rules", "plate-poisson", "value", Unit::one);
     if (plate_.poisson.nominal <= tabled.nominal) return;
     const double more = 100 * ((1 + plate_.poisson.nominal) / (1 + tabled.nominal) - 1);
-    answer_.holds("The coefficients are those of a Poisson ratio of " + shown(tabled, Unit::one) + ": with " +
+    answer_.holds("Clamped, the coefficients are those of a Poisson ratio of " + shown(tabled, Unit::one) + ": with " +
                   shown(plate_.poisson, Unit::one) + " the stress in the middle is up to " + shown(more, 1, Unit::percent) +
                   " more.");
   }
@@ -170,7 +178,16 @@ Calculator crystal_thickness_calculator() {
            {"poisson", "Poisson ratio, where no material is named", "0.37", false},
            {"strength", "where no material is named", "70 MPa", false},
            {"edge", "simple (free) or clamped; both if left out", "simple", false}},
-          crystal_thickness};
+          crystal_thickness,
+          {{"stress", "stress, free edge", 1, base::Rounding::up},
+           {"sag", "sag, free edge", 3, base::Rounding::up},
+           {"safety", "safety, free edge", 2, base::Rounding::down},
+           {"least", "least thickness, free edge", 3, base::Rounding::up},
+           {"stress-clamped", "stress, clamped", 1, base::Rounding::up},
+           {"sag-clamped", "sag, clamped", 3, base::Rounding::up},
+           {"safety-clamped", "safety, clamped", 2, base::Rounding::down},
+           {"least-clamped", "least thickness, clamped", 3, base::Rounding::up},
+           {"verdict", "verdict"}}};
 }
 
 }  // namespace benchleaf::bench

@@ -2,11 +2,11 @@
 
 #include "bench/fumes.h"
 
-#include <optional>
 #include <string>
 
 #include "base/quantity.h"
 #include "bench/calculation.h"
+#include "bench/volatile_part.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -26,23 +26,21 @@ class Fumes {
   void run() {
     const std::string liquid = ask_.record("liquid", {"chemistry", "substance"});
     const Amount volume = ask_.amount("volume", Unit::millilitre, kVolume);
-    const Amount molar_volume = ask_.row("physical-constants", "molar-volume", "value", Unit::litre_per_mole);
     if (ask_.failed()) return;
     find_burning(liquid);
     if (ask_.failed()) return;
-    const Amount density = ask_.needed("liquid", substance_, "density", Unit::gram_per_millilitre);
-    const Amount molar_mass = ask_.needed("liquid", substance_, "molar-mass", Unit::gram_per_mole);
-    const Amount limit = ask_.needed("liquid", substance_, "lower-limit", Unit::percent);
+    const Amount limit = ask_.needed("liquid", part_.substance, "lower-limit", Unit::percent);
+    const Amount vapour = vapour_of(ask_, part_, volume);
     if (ask_.failed()) return;
-    const Amount vapour = volume * share_ * density / molar_mass * molar_volume;
     answer_.warn("caution/solvent-vapour",
                  "The vapour burns and runs along the bench to a spark: window open, no flame, no iron, lid on.");
-    answer_.formula("vapour = V density / M x molar volume; air = vapour / lower limit of burning",
+    answer_.formula("vapour = V strength / M x molar volume; air = vapour / lower limit of burning",
                     "ideal gas, 20 °C, 101.325 kPa", model::Trust::handbook);
     answer_.put("vapour", vapour, Unit::litre);
     answer_.put("burning-air", vapour * exactly(100) / limit, Unit::litre);
-    answer_.step(ask_.title(substance_) + ": burns from " + shown(limit, Unit::percent) + " in air, " +
-                 shown(density, Unit::gram_per_millilitre) + ", " + shown(molar_mass, Unit::gram_per_mole));
+    answer_.step(ask_.title(part_.substance) + ": burns from " + shown(limit, Unit::percent) + " in air, " +
+                 shown(part_.strength.nominal, 4, Unit::gram_per_millilitre) + " of it in the liquid, " +
+                 shown(part_.molar_mass, Unit::gram_per_mole));
     if (ask_.has("room")) in_room(vapour, limit);
     if (ask_.failed()) return;
     answer_.holds(
@@ -52,22 +50,21 @@ class Fumes {
   }
 
  private:
-  /// The part of the liquid that burns: the one with a lower limit; its share by volume.
+  /// The part of the liquid that burns, the first with a lower limit, by its stated strength.
   void find_burning(const std::string& liquid) {
-    share_ = exactly(1);
-    substance_ = liquid;
+    const auto burns = [this](const std::string& one) { return ask_.stated(one, "lower-limit", Unit::percent).has_value(); };
     for (int i = 0;; ++i) {
       const std::string path = "made-of." + std::to_string(i);
       const std::string part = ask_.word(liquid, path + ".substance");
       if (part.empty()) break;
-      if (!ask_.stated(part, "lower-limit", Unit::percent)) continue;
-      substance_ = part;
-      const auto by_volume = ask_.stated(liquid, path + ".strength", Unit::percent_by_volume);
-      if (by_volume) share_ = *by_volume / exactly(100);
-      if (!by_volume) answer_.holds("The share of it in the liquid is not stated by volume: all of the liquid is reckoned.");
-      break;
+      if (!burns(part)) continue;
+      part_ = part_of_liquid(ask_, answer_, liquid, path);
+      return;
     }
-    if (ask_.stated(substance_, "lower-limit", Unit::percent)) return;
+    if (burns(liquid)) {
+      part_ = pure_substance(ask_, liquid);
+      return;
+    }
     ask_.fail("liquid", ask_.title(liquid) + " states no limit of burning: nothing in it is known to burn");
   }
 
@@ -83,8 +80,7 @@ class Fumes {
 
   Ask& ask_;
   Answer& answer_;
-  std::string substance_;
-  Amount share_;
+  VolatilePart part_;
 };
 
 Result fumes(const Inputs& inputs, const Context& context) { return calculate<Fumes>(fumes_calculator(), inputs, context); }
@@ -97,7 +93,11 @@ Calculator fumes_calculator() {
           {{"liquid", "a liquid or substance of the handbook", "isopropanol", true},
            {"volume", "that evaporates", "1 mL", true},
            {"room", "volume of the room", "30 m3", false}},
-          fumes};
+          fumes,
+          {{"vapour", "vapour", 2, base::Rounding::up},
+           {"burning-air", "air that burns", 1, base::Rounding::up},
+           {"in-room", "in the room", 0, base::Rounding::up},
+           {"of-limit", "of the limit of burning", 2, base::Rounding::up}}};
 }
 
 }  // namespace benchleaf::bench

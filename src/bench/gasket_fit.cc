@@ -39,6 +39,8 @@ class Fit {
     needs_section();
     find_seat();
     rule_ = read_size_rule(ask_, of_, series_);
+    if (ask_.has("groove-width") && !ask_.has("groove-depth"))
+      ask_.fail("groove-width", "needs groove-depth beside it: alone it says nothing");
     moving_ = ask_.choice("moving", {"yes", "no"}, series_.moving ? "yes" : "no") == "yes";
     if (ask_.failed()) return;
     warn_about_old();
@@ -94,6 +96,10 @@ class Fit {
       pick_of_old(choice);
       return;
     }
+    if (!choice.best && !choice.nearest.empty()) {
+      name_nearest(choice);
+      return;
+    }
     if (!choice.best) {
       ask_.fail(measure_, "no size of " + ask_.title(series_.record) + " fits " + mm(seat_.nominal) + ": " + choice.why_none);
       return;
@@ -104,6 +110,27 @@ class Fit {
       add_size(other.size, other.share, other.verdict);
     }
     groove(*choice.best);
+  }
+
+  /// Between two sizes: neither is in the band, and the reader chooses by what each would do.
+  void name_nearest(const SizeChoice& choice) {
+    answer_.formula(rule_.formula, rule_.source, rule_.trust);
+    for (const auto& one : choice.nearest) {
+      Output& output = answer_.decide("nearest", one.verdict, mm(one.size) + ": " + verdict(one), rests_on());
+      output.record = series_.record;
+      add_size(one.size, one.share, one.verdict, true);
+    }
+    answer_.step("none of its sizes on " + mm(seat_.nominal) + " has a " + std::string(code_text(rule_.measure)) + " within " +
+                 band_words());
+    answer_.holds(
+        "Measure the seat again, in three directions. Between two sizes another series or a maker's own gasket is looked for.");
+    if (ask_.has("groove-depth")) answer_.holds("The groove was left out: no size sits.");
+    answer_.lacks("size", series_.record);
+  }
+
+  std::string band_words() const {
+    return rule_.of_flat ? shown(rule_.low, 2, Unit::millimetre) + " to " + shown(rule_.high, 2, Unit::millimetre)
+                         : rule_.band_printed;
   }
 
   /// Both ends of what the seat can be.
@@ -126,15 +153,17 @@ class Fit {
     answer_.step("not set: the seat is about " + shown(not_set_->nominal, 2, Unit::millimetre) + ", and " + other + " sits at " +
                  percent(rule_.share(*fresh.best, not_set_->nominal)));
     if (one != other) answer_.caution("", "The answer may be " + other + ", if the old gasket had not set fully.");
+    inside_ = exactly(*set.best);
+    groove(*set.best);
   }
 
-  void add_size(double size, double share, Code verdict) {
+  void add_size(double size, double share, Code verdict, bool nearest = false) {
     Amount inside = exactly(size);
     inside.trust = rests_on().trust;
     Amount of_it = exactly(share);
     of_it.trust = inside.trust;
     answer_.add(SizeItem{series_.record, figure_of(inside, kSizeDigits, Unit::millimetre), rule_.measure,
-                         figure_of(of_it, 2, rule_.of_flat ? Unit::millimetre : Unit::percent), verdict, false});
+                         figure_of(of_it, 2, rule_.of_flat ? Unit::millimetre : Unit::percent), verdict, nearest});
   }
 
   void put_size(double size, const Amount& seat) {
@@ -160,12 +189,28 @@ class Fit {
       answer_.put(code_word(rule_.measure), share, Unit::percent);
       answer_.holds("Sought: " + rule_.band_printed + ", " + rule_.aim_printed + " at best.");
     }
+    say_stand(share);
     if (share.has_ends) {
       answer_.holds("The ends are those of the size: " + mm(size) + " \xC2\xB1" + base::fixed_text(tolerance.nominal, 2) +
                     ". Measure the gasket that came out of the bag.");
     }
     answer_.nominal_only(share, "the size");
     inside_ = inside;
+  }
+
+  /// Whether the size still sits at the ends of its tolerance.
+  void say_stand(const Amount& share) {
+    const bool below = share.low < rule_.low;
+    const bool above = share.high > rule_.high;
+    const Code stand = below && above ? Code::perhaps_outside
+                       : below        ? Code::perhaps_below
+                       : above        ? Code::perhaps_above
+                                      : Code::within_band;
+    answer_.last().code = stand;
+    if (stand == Code::within_band) return;
+    const std::string how = below && above ? "too loose or too tight" : below ? "too loose" : "too tight";
+    answer_.caution("", "By its tolerance this size may come out " + how + " (sought: " + band_words() +
+                            "): measure the gasket itself before it goes in.");
   }
 
   /// The formula with its figures: `100 (31.85 mm - 31 mm) / 31 mm`.
@@ -183,9 +228,16 @@ class Fit {
   }
 
   void groove(double size) {
-    if (!series_.section || series_.flat) {
-      if (series_.flat) flat_groove(ask_, answer_, series_);
+    if (series_.flat) {
+      refuse_groove_of_flat();
+      if (ask_.failed()) return;
+      flat_groove(ask_, answer_, series_);
       if (!series_.section) diameter_only();
+      return;
+    }
+    if (!series_.section) {
+      if (ask_.has("groove-depth")) ask_.fail("groove-depth", "cannot be used: the record states no section; give section=");
+      diameter_only();
       return;
     }
     if (!ask_.has("groove-depth")) {
@@ -193,6 +245,13 @@ class Fit {
       return;
     }
     put_groove(ask_, answer_, {series_, rule_.of, inside_, seat_, size, moving_});
+  }
+
+  void refuse_groove_of_flat() {
+    if (ask_.has("groove-width"))
+      ask_.fail("groove-width", "belongs to a round gasket: of a flat one the depth alone is reckoned");
+    if (ask_.has("groove-depth") && !series_.height)
+      ask_.fail("groove-depth", "cannot be used: the record states no height of the gasket");
   }
 
   void diameter_only() {
@@ -221,7 +280,12 @@ class Fit {
     Amount to = inside_for(rule_.low);
     answer_.put("least-inside", from, Unit::millimetre);
     answer_.put("most-inside", to, Unit::millimetre);
-    diameter_only();
+    if (ask_.has("groove-depth") && !series_.section) {
+      ask_.fail("section", "is missing: without it the depth of the groove says nothing");
+      return;
+    }
+    inside_ = inside_for(rule_.aim);
+    groove(inside_.nominal);
   }
 
   Amount rests_on() const {
@@ -273,7 +337,24 @@ Calculator gasket_fit_calculator() {
            {"groove-depth", "depth of the groove with the back closed", "0.6 mm", false},
            {"groove-width", "width of the groove", "1.1 mm", false},
            {"moving", "yes for a crown or a pusher", "no", false}},
-          gasket_fit};
+          gasket_fit,
+          {{"size", "size"},
+           {"rejected", "not"},
+           {"nearest", "nearest"},
+           {"stretch", "stretch", 2},
+           {"interference", "interference", 2},
+           {"play", "play", 2},
+           {"ideal-inside", "best inside", 2},
+           {"least-inside", "smallest inside", 2, base::Rounding::up},
+           {"most-inside", "largest inside", 2, base::Rounding::down},
+           {"section-stretched", "section after stretch", 3},
+           {"squeeze", "squeeze", 2},
+           {"squeeze-verdict", "squeeze is"},
+           {"fill", "fill", 2},
+           {"fill-verdict", "fill is"},
+           {"least-depth", "groove depth, least", 2, base::Rounding::up},
+           {"most-depth", "groove depth, most", 2, base::Rounding::down},
+           {"section-verdict", "section"}}};
 }
 
 }  // namespace benchleaf::bench

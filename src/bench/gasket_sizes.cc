@@ -38,6 +38,38 @@ std::string why_not(const SizeRule& rule, double share, double size, double best
   return std::abs(size - best) > 0 ? "within the band, further from the best" : "";
 }
 
+/// Whether a measured section can be one of the series, by its tolerance or the standard's.
+bool may_be_of(Ask& ask, const Series& series, const Amount& own) {
+  const auto stated = ask.stated(series.record, "section-tolerance", Unit::millimetre);
+  const Amount tolerance = stated.value_or(ask.row("ring-tolerances", "section", "constant", Unit::millimetre));
+  return std::abs(own.nominal - series.section->nominal) <= tolerance.nominal + 1e-9;
+}
+
+/// No size sits: the nearest on either side of the band, with their shares. A seat beyond the ends of the series by more than
+/// a step has none.
+void add_nearest(const Series& series, const SizeRule& rule, const std::vector<OtherSize>& sizes, double seat,
+                 SizeChoice& choice) {
+  const OtherSize* looser = nullptr;
+  const OtherSize* tighter = nullptr;
+  for (const auto& one : sizes) {
+    const bool below = one.verdict == Code::below_band;
+    const OtherSize*& side = below ? looser : tighter;
+    const double off = below ? rule.low - one.share : one.share - rule.high;
+    const double best = side == nullptr ? off + 1 : below ? rule.low - side->share : side->share - rule.high;
+    if (off < best) side = &one;
+  }
+  const double reach = rule.of == Measured::bore ? 2 * rule.section : 0;
+  const bool beyond =
+      seat < series.from + reach - series.step || seat > series.to + reach + series.step * 2 + rule.high * series.to / 100;
+  if (beyond) return;
+  for (const OtherSize* side : {looser, tighter}) {
+    if (side == nullptr) continue;
+    OtherSize one = *side;
+    one.why = why_not(rule, one.share, one.size, one.size);
+    choice.nearest.push_back(std::move(one));
+  }
+}
+
 }  // namespace
 
 double SizeRule::share(double size, double seat) const {
@@ -66,14 +98,13 @@ Series read_series(Ask& ask) {
   series.flat = profile == "flat";
   series.moving = ask.word(series.record, "moving") == "yes";
   const auto own = ask.stated(series.record, "section", Unit::millimetre);
-  if (own && series.section && std::abs(own->nominal - series.section->nominal) > 1e-9) {
+  if (own && series.section && !may_be_of(ask, series, *own)) {
     ask.fail("section", "is " + base::to_terminal(shown(*series.section, Unit::millimetre)) + ", and " +
                             ask.title(series.record) + " has " + base::to_terminal(shown(*own, Unit::millimetre)));
   }
-  if (own) {
-    series.section = own;
-    rest_on(series, *own);
-  }
+  // A section that was measured stands before that of the series, which scatters by its tolerance.
+  if (own && !series.section) series.section = own;
+  if (own) rest_on(series, *own);
   if (series.flat) series.height = ask.stated(series.record, "height", Unit::millimetre);
   series.from = needed_length(ask, series, "inside.from");
   series.to = needed_length(ask, series, "inside.to");
@@ -137,6 +168,7 @@ SizeChoice choose_size(const Series& series, const SizeRule& rule, double seat) 
     choice.why_none = "the series reaches from " + base::to_terminal(shown(series.from, Unit::millimetre)) + " to " +
                       base::to_terminal(shown(series.to, Unit::millimetre)) + " in steps of " +
                       base::to_terminal(shown(series.step, Unit::millimetre));
+    add_nearest(series, rule, sizes, seat, choice);
     return choice;
   }
   choice.best = best->size;

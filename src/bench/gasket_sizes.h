@@ -55,6 +55,7 @@ struct OtherSize {
 struct SizeChoice {
   std::optional<double> best;
   std::vector<OtherSize> others;
+  std::vector<OtherSize> nearest;  ///< where none sits: the next looser and the next tighter one
   std::string why_none;
 };
 

@@ -12,6 +12,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "bench/calculation.h"
+#include "bench/gold_mark.h"
 #include "bench/grades.h"
 
 namespace benchleaf::bench {
@@ -23,7 +24,6 @@ constexpr std::string_view kName = "gold-margin";
 constexpr Plausible kLayer{0.01, 2000};  // micrometres
 constexpr Plausible kYear{1850, 2100};
 constexpr Plausible kFineness{300, 1000};
-constexpr double kSwissLoss = 0.2;  // tolerance of the stated layer
 constexpr double kHalf = 0.5;
 
 class Margin {
@@ -76,31 +76,47 @@ class Margin {
                              : grades_of_scale(ask_, "scale", ask_.text("scale"));
   }
 
-  /// `GP 20`, `GR10`: the figure is the layer in micrometres; else a mark of the table, by its rule and year.
+  /// A figure in micrometres as it stands, `GP 20` with the figure of the Swiss rules, else a whole mark of the table by its
+  /// rule and year.
   std::optional<Amount> of_mark() {
-    const std::string mark = base::lower_ascii(ask_.text("mark"));
-    if (mark.find_first_not_of(' ') == std::string::npos) {
+    const std::string whole = base::lower_ascii(ask_.text("mark"));
+    for (const auto& key : ask_.row_keys("plating-marks")) {
+      if (ask_.row_if_any("plating-marks", key, "layer", Unit::micrometre) && is_mark(key, whole)) return of_table(whole);
+    }
+    const GoldMark mark = read_gold_mark(whole);
+    if (mark.letters.empty() && !mark.micrometres) {
       ask_.fail("mark", "is empty");
       return std::nullopt;
     }
-    const std::size_t digits = mark.find_first_of("0123456789");
-    const std::string letters =
-        mark.substr(0, std::min(mark.find_last_not_of(' ', digits == 0 ? 0 : digits - 1) + 1, mark.size()));
-    if (digits != std::string::npos && digits > 0 && (letters == "gr" || letters == "gp")) return of_swiss(mark.substr(digits));
-    return of_table(mark);
-  }
-
-  std::optional<Amount> of_swiss(const std::string& figure) {
-    const auto value = base::parse_decimal(figure);
-    if (!value || *value < kLayer.least || *value > kLayer.most) {
-      ask_.fail("mark", "the figure behind the letters is no layer in micrometres");
+    if (!mark.karat.empty())
+      answer_.holds(mark.karat + " is the fineness of the gold and says nothing about the thickness of the layer.");
+    if (mark.by_weight)
+      answer_.holds("A share by weight says nothing about the layer by itself: the least layer of the rule counts.");
+    const bool swiss = mark.letters == "gr" || mark.letters == "gp";
+    if (mark.micrometres && (swiss || mark.has_unit)) return of_figure(*mark.micrometres, swiss);
+    if (mark.micrometres) {
+      ask_.fail("mark", "the figure behind these letters has no unit, and no rule here says which it is");
       return std::nullopt;
     }
-    Amount layer = exactly(*value);
-    layer.low = base::tidy(*value * (1 - kSwissLoss));
+    return of_table(mark.letters);
+  }
+
+  /// The figure is the layer; the Swiss rules let it be a fifth less, and so is every other that stands on a case.
+  std::optional<Amount> of_figure(double value, bool swiss) {
+    if (value < kLayer.least || value > kLayer.most) {
+      ask_.fail("mark", "the figure is no layer in micrometres");
+      return std::nullopt;
+    }
+    const Amount least = ask_.row("bench-rules", "gold-figure-least", "value", Unit::one);
+    if (ask_.failed()) return std::nullopt;
+    Amount layer = over<2>({exactly(value), least}, [](const auto& p) { return p[0] * p[1]; });
+    layer.nominal = layer.high = value;
+    layer.low = base::tidy(value * least.nominal);
     layer.has_ends = true;
-    layer.trust = model::Trust::handbook;
-    answer_.step("the figure is the layer, less at most a fifth, by the Swiss ordinance SR 941.311, articles 43 and 49");
+    layer.trust = swiss ? least.trust : model::Trust::memory;
+    answer_.step(
+        swiss ? "the figure is the layer, less at most a fifth, by the Swiss ordinance SR 941.311, articles 43 and 49"
+              : "the figure is read as it stands, less a fifth as the Swiss ordinance allows; no rule of this mark is known");
     return layer;
   }
 
@@ -111,34 +127,51 @@ class Margin {
     return (!from || *from <= year) && (!until || year <= *until);
   }
 
+  /// Whether a row is of this mark: its whole name, or one of the stamps beside it.
+  bool is_mark(const std::string& key, const std::string& mark) const {
+    if (base::lower_ascii(key) == mark) return true;
+    std::string rest = base::lower_ascii(ask_.row_word("plating-marks", key, "stamps"));
+    if (rest == "none") return false;
+    while (!rest.empty()) {
+      const std::size_t bar = std::min(rest.find('|'), rest.size());
+      if (rest.substr(0, bar) == mark) return true;
+      rest = rest.substr(std::min(bar + 1, rest.size()));
+    }
+    return false;
+  }
+
   std::optional<Amount> of_table(const std::string& mark) {
     std::vector<Amount> layers;
     std::vector<std::string> known;
     bool is_known = false;
     const Amount year = ask_.has("year") ? ask_.amount("year", Unit::one, kYear) : exactly(0);
     for (const auto& key : ask_.row_keys("plating-marks")) {
-      known.push_back(key);
-      const std::string name = base::lower_ascii(key);
       const auto layer = ask_.row_if_any("plating-marks", key, "layer", Unit::micrometre);
-      if (!layer || name.substr(0, mark.size()) != mark) continue;
+      if (layer) known.push_back(key);
+      if (!layer || !is_mark(key, mark)) continue;
       is_known = true;
       if (ask_.has("year") && !held_in(key, year.nominal)) continue;
       layers.push_back(*layer);
       answer_.step(key + ": " + shown(*layer, Unit::micrometre) + ", " + ask_.row_word("plating-marks", key, "rule"));
     }
+    if (ask_.failed()) return std::nullopt;
     if (is_known && layers.empty()) {
       ask_.fail("year", "lies outside the years of every rule that knows this mark");
       return std::nullopt;
     }
     if (layers.empty()) {
-      ask_.fail("mark", "no rule here says what it stands for", "known: " + base::or_list(known) + ", or GP 20 with its figure");
+      const bool figure = mark == "gr" || mark == "gp";
+      ask_.fail(
+          "mark", figure ? "says nothing without its figure" : "no rule here says what it stands for",
+          figure ? "write it with the figure, like GP 20" : "known: " + base::or_list(known) + ", or GP 20 with its figure");
       return std::nullopt;
     }
     if (!ask_.has("year")) {
-      ask_.fail("year", "is missing: a mark without the year of its rule says nothing about the layer");
-      return std::nullopt;
+      answer_.lacks("year");
+      answer_.caution("", "Without the year nobody knows whether the rule held: an older or a foreign case may carry less.");
     }
-    answer_.step("year " + base::fixed_text(year.nominal, 0) + ": of the rules that can have held then, the thinnest counts");
+    if (ask_.has("year"))
+      answer_.step("year " + base::fixed_text(year.nominal, 0) + ": of the rules that can have held then, the thinnest counts");
     Amount layer = detail::resting_on(layers);
     layer.nominal = layer.low = layer.high = layers.front().nominal;
     for (const auto& one : layers) {
@@ -149,10 +182,24 @@ class Margin {
     return layer;
   }
 
-  void fine_gold(const Amount& layer) {
+  /// Parts in a thousand; `14K` and `18 ct` by the table.
+  std::string read_fineness() {
+    const std::string text = base::lower_ascii(base::without_spaces(ask_.text("fineness")));
+    for (const auto& key : ask_.row_keys("gold-alloys")) {
+      const std::string karat = ask_.row_word("gold-alloys", key, "karat");
+      for (const char* const end : {"k", "kt", "ct", "c", "karat", "carat"}) {
+        if (!karat.empty() && text == karat + end) return key;
+      }
+    }
     const Amount fineness = ask_.amount("fineness", Unit::one, kFineness);
+    if (fineness.has_ends) ask_.fail("fineness", "is one figure, not a range");
+    return base::fixed_text(fineness.nominal, 0);
+  }
+
+  void fine_gold(const Amount& layer) {
+    const std::string key = read_fineness();
     if (ask_.failed()) return;
-    const std::string key = base::fixed_text(fineness.nominal, 0);
+    const Amount fineness = exactly(base::parse_decimal(key).value_or(0));
     const auto alloy = ask_.row_if_any("gold-alloys", key, "density", Unit::gram_per_cubic_centimetre);
     const Amount fine = ask_.row("gold-alloys", "1000", "density", Unit::gram_per_cubic_centimetre);
     if (!alloy)
@@ -177,12 +224,17 @@ Calculator gold_margin_calculator() {
   return {kName,
           "whether a gold layer stands an abrasive",
           {{"layer", "of gold", "20 µm", false},
-           {"mark", "on the case, instead of a layer", "GP 20", false},
+           {"mark", "on the case, instead of a layer: GP 20, 20 microns, GF, RGP", "GP 20", false},
            {"year", "of the case, for a mark without a figure", "1955", false},
            {"grade", "of the abrasive", "P2500", false},
            {"scale", "instead of a grade: its finest is reckoned", "P", false},
-           {"fineness", "of the gold, for its fine gold", "585", false}},
-          gold_margin};
+           {"fineness", "of the gold, in a thousand or in karat, for its fine gold", "585", false}},
+          gold_margin,
+          {{"layer", "layer", 2, base::Rounding::down},
+           {"grain", "grain", 1},
+           {"margin", "margin", 2, base::Rounding::down},
+           {"verdict", "verdict"},
+           {"fine-gold", "as fine gold", 3, base::Rounding::down}}};
 }
 
 }  // namespace benchleaf::bench

@@ -72,19 +72,49 @@ KnownHazards from_table(const Row& entry, const model::Tables& tables) {
 /// Whether any fact speaks of this substance.
 bool has_facts(const std::string& record, const Context& context) { return context.facts.find(record + "#acts-as") != nullptr; }
 
+/// That it has none, where a table says so; else it is not known.
+KnownHazards without_lines(const std::string& substance, const Context& context) {
+  KnownHazards known;
+  const Row* row = standards::row_of(context.tables, "no-classes", substance);
+  known.known = row != nullptr;
+  known.trust = model::Trust::memory;
+  if (row != nullptr) use("table/no-classes#" + substance + ".says", row->trust, known);
+  return known;
+}
+
+/// Statements that a share calls for and no entry of annex VI holds.
+void add_supplementary(const Context& context, KnownHazards& known) {
+  for (const auto& row : standards::rows_of(context.tables, "supplementary-limits")) {
+    if (standards::cell_text(row, "substance") != known.substance) continue;
+    use("table/supplementary-limits#" + row.key + ".from", row.trust, known);
+    known.lines.push_back({"supplementary", standards::cell_text(row, "statement"),
+                           standards::cell_value(row, "from", base::Unit::percent_by_mass), std::nullopt});
+  }
+}
+
+std::string substance_named(std::string_view name, const Row* entry, const Context& context) {
+  if (entry != nullptr) return standards::cell_text(*entry, "substance");
+  const std::string text(name);
+  if (has_facts("substance/" + text, context) || context.names == nullptr) return text;
+  const Resolution found = context.names->resolve(name, {"substance"});
+  return found.state == Resolution::State::found ? found.record.substr(found.record.find('/') + 1) : text;
+}
+
 }  // namespace
 
 std::optional<KnownHazards> hazards_of(std::string_view name, const Context& context) {
   const Row* entry = entry_of(name, context.tables);
-  const std::string record = "substance/" + (entry == nullptr ? std::string(name) : standards::cell_text(*entry, "substance"));
-  if (has_facts(record, context)) {
-    KnownHazards known = from_facts(record, context);
-    if (entry != nullptr) read_factors(*entry, known);
-    return known;
-  }
-  if (entry != nullptr) return from_table(*entry, context.tables);
-  if (name == "water") return KnownHazards{};
-  return std::nullopt;
+  const std::string substance = substance_named(name, entry, context);
+  if (entry == nullptr) entry = entry_of(substance, context.tables);
+  const std::string record = "substance/" + substance;
+  const bool recorded = has_facts(record, context);
+  if (!recorded && entry == nullptr && standards::row_of(context.tables, "no-classes", substance) == nullptr) return std::nullopt;
+  KnownHazards known = recorded ? from_facts(record, context) : KnownHazards{};
+  if (known.lines.empty()) known = entry == nullptr ? without_lines(substance, context) : from_table(*entry, context.tables);
+  if (entry != nullptr) read_factors(*entry, known);
+  known.substance = substance;
+  add_supplementary(context, known);
+  return known;
 }
 
 }  // namespace benchleaf::bench

@@ -25,6 +25,7 @@ struct CellItem {
   Code size = Code::fits;      ///< same_size, fits, needs_spacer
   Code system = Code::none;    ///< same_system, other_system
   Code drain = Code::none;     ///< low or high where its drain is the wrong one for the place
+  Figure voltage;              ///< nominal, V; no value where its system has none on file
   Figure lower;                ///< mm below the place; no value where it needs no spacer
   model::Trust trust = model::Trust::memory;
 };

@@ -5,13 +5,17 @@
 #include "bench/mixture_class.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 #include <variant>
 
+#include "base/id.h"
 #include "base/number.h"
 #include "base/quantity.h"
+#include "bench/answer.h"
 #include "bench/hazard_lines.h"
 #include "bench/print_rule.h"
+#include "bench/typed.h"
 #include "standards/mixture.h"
 #include "standards/table_view.h"
 
@@ -48,18 +52,42 @@ std::string_view trimmed(std::string_view text) {
 }
 
 /// `5`, `5 %`, `3 to 5`, or a quantity of this unit.
-std::optional<Ends> read_ends(std::string_view text, base::Unit unit) {
-  auto parsed = base::parse_quantity(trimmed(text));
-  const auto* quantity = std::get_if<base::Quantity>(&parsed);
+std::optional<Ends> read_ends(std::string_view text, base::Unit unit, const model::Tables& tables) {
+  const Typed typed = read_typed(std::string(trimmed(text)), unit, tables);
+  const auto* quantity = std::get_if<base::Quantity>(&typed.read);
   if (quantity == nullptr || !quantity->has_value()) return std::nullopt;
   const auto in_unit = quantity->unit == base::Unit::one ? std::optional(quantity->stated) : quantity->in(unit);
   if (!in_unit) return std::nullopt;
   return Ends{base::tidy(in_unit->low), base::tidy(in_unit->high)};
 }
 
-std::optional<Ends> read_percent(std::string_view text) {
-  if (auto ends = read_ends(text, base::Unit::percent_by_mass)) return ends;
-  return read_ends(text, base::Unit::percent);
+std::optional<Ends> read_percent(std::string_view text, const model::Tables& tables) {
+  if (auto ends = read_ends(text, base::Unit::percent_by_mass, tables)) return ends;
+  return read_ends(text, base::Unit::percent, tables);
+}
+
+bool in_group(const model::Tables& tables, const std::string& group, const std::string& substance) {
+  return std::any_of(tables.reactive_groups.begin(), tables.reactive_groups.end(), [&](const model::ReactiveGroup& row) {
+    return row.group == group && std::find(row.members.begin(), row.members.end(), substance) != row.members.end();
+  });
+}
+
+/// Two parts that must never meet are no mixture: nothing is summed.
+std::optional<Refusal> must_not_meet(const std::vector<Part>& parts, const model::Tables& tables) {
+  for (const auto& pair : tables.reactive_pairs) {
+    if (pair.open != "never") continue;
+    for (const auto& one : parts) {
+      for (const auto& other : parts) {
+        const bool both = one.percent.high > 0 && other.percent.high > 0 && in_group(tables, pair.one, one.hazards.substance) &&
+                          in_group(tables, pair.other, other.hazards.substance);
+        if (!both || &one == &other) continue;
+        const std::string product = pair.product == "none" ? std::string() : ", and makes " + pair.product;
+        return Refusal{"part", one.name + " must never meet " + other.name + product + ": " + pair.effect,
+                       "keep them apart; where they have met, leave the room and open the window from outside"};
+      }
+    }
+  }
+  return std::nullopt;
 }
 
 std::variant<std::vector<Part>, Refusal> read_parts(const Given& given, const Context& context) {
@@ -72,7 +100,7 @@ std::variant<std::vector<Part>, Refusal> read_parts(const Given& given, const Co
     rest = comma == std::string_view::npos ? std::string_view() : rest.substr(comma + 1);
     const std::size_t colon = one.find(':');
     const std::string name(trimmed(one.substr(0, colon)));
-    const auto percent = colon == std::string_view::npos ? std::nullopt : read_percent(one.substr(colon + 1));
+    const auto percent = colon == std::string_view::npos ? std::nullopt : read_percent(one.substr(colon + 1), context.tables);
     if (name.empty() || !percent) {
       return Refusal{"part", "'" + std::string(one) + "' is no substance with its percentage", {}};
     }
@@ -86,13 +114,16 @@ std::variant<std::vector<Part>, Refusal> read_parts(const Given& given, const Co
     parts.push_back({name, *percent, std::move(*hazards)});
   }
   if (base::tidy(sum) > 100) return Refusal{"part", "the shares come to more than 100 %", ""};
+  if (parts.empty())
+    return Refusal{"part", "names nothing", "write each substance with its percentage, like acetic-acid:10", true};
+  if (auto never = must_not_meet(parts, context.tables)) return *never;
   return parts;
 }
 
-std::string joined(const std::vector<std::string>& words) {
+std::string joined(const std::vector<std::string>& words, const char* nothing = "none") {
   std::string text;
   for (const auto& word : words) text += (text.empty() ? "" : ", ") + word;
-  return text.empty() ? "none" : text;
+  return text.empty() ? nothing : text;
 }
 
 /// What is measured on the whole mixture.
@@ -101,9 +132,10 @@ struct Measured {
   std::optional<Ends> flash, boiling, ph;
 };
 
-class Answer {
+/// Classifies one mixture.
+class Sum {
  public:
-  Answer(std::vector<Part> parts, Measured measured, const Inputs& inputs, const model::Tables& tables)
+  Sum(std::vector<Part> parts, Measured measured, const Inputs& inputs, const model::Tables& tables)
       : parts_(std::move(parts)), measured_(measured), inputs_(inputs), tables_(tables) {
     result_.calculator = std::string(kName);
   }
@@ -114,6 +146,7 @@ class Answer {
     add_end("", high);
     add_end("least-", low);
     add_undecided(high);
+    add_unknown();
     for (const auto& found : high.classes) {
       result_.working.push_back(found.hazard_class + ", " + in_words(found.statement) + (found.sure ? "" : ", perhaps") + ": " +
                                 found.why);
@@ -122,7 +155,7 @@ class Answer {
     warn_of(high);
     result_.formulas.push_back({std::string(kAddition), std::string(kSource), model::Trust::handbook});
     result_.range.emplace_back("Shares by mass. A share by volume or by mass in volume is taken as if it were one.");
-    result_.range.emplace_back("What is not named counts as having no class. A supplier's own data stand above this sum.");
+    result_.range.emplace_back("What is not named is not counted. A supplier's own data stand above this sum.");
     for (const auto& open : high.undecided) result_.cautions.push_back({"", "Not decided here: " + open.words + "."});
     return std::move(result_);
   }
@@ -151,6 +184,37 @@ class Answer {
     result_.outputs.back().code = extreme;
   }
 
+  std::vector<std::string> unknown_parts() const {
+    std::vector<std::string> names;
+    for (const auto& part : parts_) {
+      if (!part.hazards.known && part.percent.high > 0) names.push_back(part.name);
+    }
+    return names;
+  }
+
+  /// What stands in place of `none` while a part is not known.
+  const char* nothing() const { return unknown_parts().empty() ? "none" : "not known"; }
+
+  /// A part of which nobody has said anything: whatever was summed is the least that holds.
+  void add_unknown() {
+    const auto names = unknown_parts();
+    if (names.empty()) return;
+    add("not-known", joined(names));
+    for (auto& output : result_.outputs) {
+      output.trust = model::Trust::memory;
+      if (output.name == "not-known" || output.printed == nothing()) output.code = Code::not_known;
+    }
+    for (const auto& part : parts_) {
+      if (!part.hazards.known && part.percent.high > 0)
+        result_.not_known.push_back({"classes", "substance/" + part.hazards.substance});
+    }
+    result_.cautions.push_back({"",
+                                "Of " + joined(names) +
+                                    " no classes are known here, which is not none: what stands below is the least that "
+                                    "holds. Read the sheet of its supplier.",
+                                true});
+  }
+
   void warn_of(const Classification& classification) {
     const auto burns = [](const standards::FoundClass& found) { return found.statement == "H314" || found.statement == "H318"; };
     if (std::any_of(classification.classes.begin(), classification.classes.end(), burns))
@@ -177,15 +241,17 @@ class Answer {
     const auto all = label_of(classification, true, tables_);
     std::vector<std::string> classes;
     for (const auto& found : classification.classes) {
-      if (found.sure) classes.push_back(found.hazard_class);
+      const bool supplementary = found.statement.substr(0, 3) == "EUH";  // a statement, and no class
+      if (found.sure && !supplementary) classes.push_back(found.hazard_class);
       if (prefix.empty())
         result_.hazards.push_back({found.hazard_class, found.statement, found.sure ? Code::certain : Code::perhaps});
     }
-    if (prefix.empty()) add("classes", joined(classes));
-    add(prefix + "statements", joined(sure.statements));
-    add(prefix + "perhaps", joined(all.statements));
-    add(prefix + "signal", sure.signal);
-    add(prefix + "pictograms", joined(sure.pictograms));
+    const bool open = unknown_parts().empty() && !classification.undecided.empty();
+    if (prefix.empty()) add("classes", joined(classes, open ? "none decided" : nothing()));
+    add(prefix + "statements", joined(sure.statements, nothing()));
+    add(prefix + "perhaps", joined(all.statements, nothing()));
+    add(prefix + "signal", sure.signal == "none" ? nothing() : sure.signal);
+    add(prefix + "pictograms", joined(sure.pictograms, nothing()));
   }
 
   void add(const std::string& name, std::string printed) {
@@ -211,29 +277,46 @@ class Answer {
   Result result_;
 };
 
-/// A measured input; a text that is no such quantity is a refusal.
-std::optional<Refusal> read_measured(const Inputs& inputs, std::string_view name, base::Unit unit, std::optional<Ends>& into) {
-  const auto found = inputs.find(name);
-  if (found == inputs.end()) return std::nullopt;
-  into = read_ends(found->second.text, unit);
-  if (into) return std::nullopt;
-  return Refusal{std::string(name), "'" + found->second.text + "' is no such value", {}};
+/// A measured input and what of it can be.
+struct MeasuredInput {
+  const char* name;
+  base::Unit unit;
+  double least, most;
+  std::optional<Ends> Measured::*into;
+};
+
+constexpr std::array<MeasuredInput, 3> kMeasured = {
+    MeasuredInput{"flash", base::Unit::degree_celsius, -150, 400, &Measured::flash},
+    MeasuredInput{"boiling", base::Unit::degree_celsius, -100, 600, &Measured::boiling},
+    MeasuredInput{"ph", base::Unit::one, -1, 14.5, &Measured::ph}};
+
+std::variant<Measured, Refusal> read_measured(const Inputs& inputs, const model::Tables& tables) {
+  Measured measured;
+  for (const auto& one : kMeasured) {
+    const auto found = inputs.find(one.name);
+    if (found == inputs.end()) continue;
+    const std::string& text = found->second.text;
+    if (one.into == &Measured::flash && text == "none") {
+      measured.no_flash_point = true;
+      continue;
+    }
+    const auto ends = read_ends(text, one.unit, tables);
+    if (!ends) return Refusal{one.name, "'" + text + "' is no such value", {}, true};
+    if (ends->low < one.least || ends->high > one.most) {
+      const auto end = [&one](double value) { return base::to_terminal(shown(value, one.unit)); };
+      return Refusal{one.name, text + " lies outside " + end(one.least) + " to " + end(one.most), {}};
+    }
+    measured.*one.into = ends;
+  }
+  return measured;
 }
 
 Result mixture_class(const Inputs& inputs, const Context& context) {
   auto parts = read_parts(inputs.at("part"), context);
   if (auto* refusal = std::get_if<Refusal>(&parts)) return refused(std::string(kName), std::move(*refusal));
-  Measured measured;
-  const auto flash = inputs.find("flash");
-  measured.no_flash_point = flash != inputs.end() && flash->second.text == "none";
-  std::optional<Refusal> refusal;
-  if (!measured.no_flash_point) {
-    refusal = read_measured(inputs, "flash", base::Unit::degree_celsius, measured.flash);
-  }
-  if (!refusal) refusal = read_measured(inputs, "boiling", base::Unit::degree_celsius, measured.boiling);
-  if (!refusal) refusal = read_measured(inputs, "ph", base::Unit::one, measured.ph);
-  if (refusal) return refused(std::string(kName), std::move(*refusal));
-  return Answer(std::move(std::get<std::vector<Part>>(parts)), measured, inputs, context.tables).run();
+  auto measured = read_measured(inputs, context.tables);
+  if (auto* refusal = std::get_if<Refusal>(&measured)) return refused(std::string(kName), std::move(*refusal));
+  return Sum(std::move(std::get<std::vector<Part>>(parts)), std::get<Measured>(measured), inputs, context.tables).run();
 }
 
 }  // namespace
@@ -245,7 +328,18 @@ Calculator mixture_class_calculator() {
            {"ph", "the pH of the mixture", "2.4", false},
            {"flash", "its flash point, or none", "12 °C", false},
            {"boiling", "where it begins to boil", "82 °C", false}},
-          mixture_class};
+          mixture_class,
+          {{"classes", "classes"},
+           {"statements", "statements"},
+           {"perhaps", "statements with those in doubt"},
+           {"signal", "signal word"},
+           {"pictograms", "pictograms"},
+           {"least-statements", "statements at the lower end"},
+           {"least-perhaps", "at the lower end with those in doubt"},
+           {"least-signal", "signal word at the lower end"},
+           {"least-pictograms", "pictograms at the lower end"},
+           {"undecided", "not decided by percentages"},
+           {"extreme-ph", "extreme pH"}}};
 }
 
 }  // namespace benchleaf::bench

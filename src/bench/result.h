@@ -11,7 +11,7 @@
 namespace benchleaf::bench {
 
 /// One answer of a calculator, told by `code` and `record` where it decides something. `printed` is rounded once, by the step
-/// that outputs.def declares for it.
+/// that the calculator declares for it.
 struct Output {
   std::string name;                 ///< `height`, as in the fact id `cell/sr754w#cell-decode.height`
   std::string label;                ///< words in front of the value: `height`
@@ -52,6 +52,14 @@ struct Refusal {
   std::string input;
   std::string reason;
   std::string hint;
+  bool show_example = false;  ///< the form of the input is at fault or it is missing: one written well helps
+};
+
+/// An input in the form of a calculator: what it takes, and whether it was given.
+struct FormLine {
+  std::string name, what, example;
+  bool required = false;
+  bool given = false;
 };
 
 /// The answer of any calculator. With a refusal set, outputs are empty; working may say how far it came.
@@ -69,6 +77,7 @@ struct Result {
   std::vector<Caution> cautions;
   std::vector<Ground> grounds;  ///< all facts of records and tables that the outputs name, each once; filled by `reckon`
   std::optional<Refusal> refusal;
+  std::vector<FormLine> form;  ///< all inputs, where one that is needed is missing
 
   /// The output of this name, or nullptr.
   const Output* find(std::string_view name) const;

@@ -36,6 +36,7 @@ void add_figure(JsonText& json, std::string_view name, const Figure& figure) {
 void add_item(JsonText& json, const CellItem& cell) {
   json.member("record", cell.record).member("name", cell.name).member("verdict", code_word(cell.verdict));
   json.member("size", code_word(cell.size)).member("system", code_word(cell.system)).member("drain", code_word(cell.drain));
+  add_figure(json, "voltage", cell.voltage);
   add_figure(json, "lower", cell.lower);
   json.member("trust", model::trust_name(cell.trust));
 }
@@ -121,7 +122,12 @@ std::string result_json(const Result& result) {
   add_lines(json, "working", result.working);
   add_formulas(json, result);
   add_lines(json, "holds", result.range);
-  json.key("refusal");
+  json.key("form").open_array();
+  for (const auto& one : result.form) {
+    json.open_object().member("name", one.name).member("what", one.what).member("example", one.example);
+    json.key("required").flag(one.required).key("given").flag(one.given).close();
+  }
+  json.close().key("refusal");
   if (!result.refusal) return json.null().close().done();
   json.open_object().member("input", result.refusal->input).member("reason", result.refusal->reason);
   return json.member("hint", result.refusal->hint).close().close().done();

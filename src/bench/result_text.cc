@@ -74,6 +74,11 @@ std::string caution_text(const Caution& caution) {
   return caution.record.empty() ? caution.text : caution.text + " [" + caution.record + "]";
 }
 
+std::string form_text(const FormLine& one) {
+  const char* const state = one.given ? "  given: " : one.required ? "  needed: " : "  ";
+  return one.name + "=" + one.example + state + one.what;
+}
+
 }  // namespace
 
 std::string result_text(const Result& result) {
@@ -83,7 +88,7 @@ std::string result_text(const Result& result) {
   for (const auto& caution : result.cautions) (caution.first ? first : others).push_back(caution);
   std::string text;
   if (result.refusal) {
-    text = refusal_text(result) + section("first", first, caution_text);
+    text = refusal_text(result) + section("inputs", result.form, form_text) + section("first", first, caution_text);
   } else {
     text = result.calculator + "\n" + section("first", first, caution_text);
     if (!first.empty()) text += "figures\n";

@@ -5,8 +5,7 @@
 #include <cmath>
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -19,16 +18,13 @@ constexpr Plausible kVolume{0.01, 10000};      // mL
 constexpr Plausible kTimes{1, 20};
 constexpr double kPartsPerMillion = 1e6;
 
-Result rinse(const Inputs& inputs, const Context& context) {
-  const Calculator self = rinse_calculator();
-  Ask ask(self, inputs, context);
+void reckon_rinse(Ask& ask, Answer& answer) {
   const Amount carry = ask.amount("carry-over", Unit::millilitre, kCarryOver);
   const Amount volume = ask.amount("volume", Unit::millilitre, kVolume);
   const Amount times = ask.amount("times", Unit::one, kTimes);
   if (std::floor(times.nominal) != times.nominal || times.has_ends) ask.fail("times", "is a whole number of rinses");
-  if (ask.failed()) return ask.refused();
+  if (ask.failed()) return;
 
-  Answer answer(kName);
   answer.formula("left = (v / (V + v))^k", "mass balance of a bath that mixes fully", model::Trust::handbook);
   const int k = static_cast<int>(times.nominal);
   const Amount left = over<2>({carry, volume}, [k](const auto& p) {
@@ -44,8 +40,19 @@ Result rinse(const Inputs& inputs, const Context& context) {
   answer.step("all the water at once: " + shown(volume.nominal * k, Unit::millilitre));
   answer.holds("Holds when each rinse mixes fully and the same volume clings each time; blind holes and threads hold more.");
   answer.nominal_only(left, "carry-over and volume");
-  return answer.done();
 }
+
+class Rinse {
+ public:
+  Rinse(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
+  void run() { reckon_rinse(ask_, answer_); }
+
+ private:
+  Ask& ask_;
+  Answer& answer_;
+};
+
+Result rinse(const Inputs& inputs, const Context& context) { return calculate<Rinse>(rinse_calculator(), inputs, context); }
 
 }  // namespace
 
@@ -55,7 +62,9 @@ Calculator rinse_calculator() {
           {{"carry-over", "liquid that clings to the part", "0.1 mL", true},
            {"volume", "water of one rinse", "5 mL", true},
            {"times", "number of rinses", "3", true}},
-          rinse};
+          rinse,
+          {{"left", "of the old liquid is left", 1, base::Rounding::up, 1000, 0},
+           {"single", "by one rinse with all the water", 1, base::Rounding::up, 1000, 0}}};
 }
 
 }  // namespace benchleaf::bench

@@ -224,7 +224,14 @@ Calculator scratch_ladder_calculator() {
            {"grades", "at hand", "P600,P1000,P1500,P2500", false},
            {"scale", "instead of grades: all of a scale; P if left out", "P", false},
            {"diameter", "free span, to see whether what is left stands a thumb", "26 mm", false}},
-          scratch_ladder};
+          scratch_ladder,
+          {{"ladder", "ladder"},
+           {"start", "start with"},
+           {"stop", "stop with"},
+           {"ladder-removal", "ladder takes", 1, base::Rounding::up},
+           {"removal", "taken in all", 1, base::Rounding::up},
+           {"left", "left", 3, base::Rounding::down},
+           {"still-holds", "what is left"}}};
 }
 
 }  // namespace benchleaf::bench

@@ -3,8 +3,7 @@
 #include "bench/water_pressure.h"
 
 #include "base/quantity.h"
-#include "bench/answer.h"
-#include "bench/ask.h"
+#include "bench/calculation.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -16,39 +15,49 @@ constexpr Plausible kDepth{0.001, 11000};     // m
 constexpr Plausible kPressure{0.0001, 1200};  // bar
 constexpr double kPascalPerBar = 100000;
 
-Result water_pressure(const Inputs& inputs, const Context& context) {
-  const Calculator self = water_pressure_calculator();
-  Ask ask(self, inputs, context);
-  const bool by_depth = ask.has("depth");
-  if (by_depth == ask.has("pressure")) {
-    ask.fail(by_depth ? "pressure" : "depth", by_depth ? "cannot stand beside depth" : "is missing, and so is pressure");
-  }
-  const Amount given = by_depth ? ask.amount("depth", Unit::metre, kDepth) : ask.amount("pressure", Unit::bar, kPressure);
-  const Amount gravity = ask.row("physical-constants", "gravity", "value", Unit::metre_per_square_second);
-  const Amount fresh = ask.row("physical-constants", "fresh-water", "value", Unit::kilogram_per_cubic_metre);
-  const Amount sea = ask.row("physical-constants", "sea-water", "value", Unit::kilogram_per_cubic_metre);
-  if (ask.failed()) return ask.refused();
+class Water {
+ public:
+  Water(Ask& ask, Answer& answer) : ask_(ask), answer_(answer) {}
 
-  Answer answer(kName);
-  answer.warn("caution/not-water-resistant",
-              "This is physics of water and tells nothing about this watch: what it bears is known only by a test of this watch, "
-              "on the day "
-              "of the test.");
-  answer.formula("p = density x gravity x depth", "hydrostatics; overpressure, the air above not counted",
-                 model::Trust::handbook);
-  const auto convert = [&](const Amount& density) {
-    const Amount per_metre = density * gravity / exactly(kPascalPerBar);
-    return by_depth ? given * per_metre : given / per_metre;
-  };
-  const Unit unit = by_depth ? Unit::bar : Unit::metre;
-  answer.put(by_depth ? "fresh" : "fresh-depth", convert(fresh), unit);
-  answer.put(by_depth ? "sea" : "sea-depth", convert(sea), unit);
-  const Amount bar = fresh * gravity / exactly(kPascalPerBar);
-  answer.step("a metre of fresh water weighs " + shown(bar.nominal, Unit::bar) + " on what lies below it");
-  answer.step("fresh water " + shown(fresh, Unit::kilogram_per_cubic_metre) + ", sea water " +
-              shown(sea, Unit::kilogram_per_cubic_metre));
-  answer.holds("Still water. A jet, a jump and a stroke of the arm add pressure of their own.");
-  return answer.done();
+  void run() {
+    const bool by_depth = ask_.has("depth");
+    if (by_depth == ask_.has("pressure"))
+      ask_.fail(by_depth ? "pressure" : "depth", by_depth ? "cannot stand beside depth" : "is missing, and so is pressure");
+    const Amount given = by_depth ? ask_.amount("depth", Unit::metre, kDepth) : ask_.amount("pressure", Unit::bar, kPressure);
+    const Amount gravity = ask_.row("physical-constants", "gravity", "value", Unit::metre_per_square_second);
+    const Amount fresh = ask_.row("physical-constants", "fresh-water", "value", Unit::kilogram_per_cubic_metre);
+    const Amount sea = ask_.row("physical-constants", "sea-water", "value", Unit::kilogram_per_cubic_metre);
+    if (ask_.failed()) return;
+    answer_.warn(
+        "caution/not-water-resistant",
+        "This is physics of water and tells nothing about this watch: what it bears is known only by a test of this watch, "
+        "on the day "
+        "of the test.");
+    answer_.formula("p = density x gravity x depth", "hydrostatics; overpressure, the air above not counted",
+                    model::Trust::handbook);
+    const auto convert = [&](const Amount& density) {
+      const Amount per_metre = density * gravity / exactly(kPascalPerBar);
+      return by_depth ? given * per_metre : given / per_metre;
+    };
+    const Unit unit = by_depth ? Unit::bar : Unit::metre;
+    answer_.put(by_depth ? "fresh" : "fresh-depth", convert(fresh), unit);
+    answer_.put(by_depth ? "sea" : "sea-depth", convert(sea), unit);
+    const Amount bar = fresh * gravity / exactly(kPascalPerBar);
+    answer_.step("a metre of fresh water weighs " + shown(bar.nominal, Unit::bar) + " on what lies below it");
+    answer_.step("fresh water " + shown(fresh, Unit::kilogram_per_cubic_metre) + ", sea water " +
+                 shown(sea, Unit::kilogram_per_cubic_metre));
+    answer_.holds("Still water. A jet, a jump and a stroke of the arm add pressure of their own.");
+    answer_.caution(
+        "", "What stands on a dial or a back, in m, ft, ATM or bar, was a test of new watches and is no promise of this one.");
+  }
+
+ private:
+  Ask& ask_;
+  Answer& answer_;
+};
+
+Result water_pressure(const Inputs& inputs, const Context& context) {
+  return calculate<Water>(water_pressure_calculator(), inputs, context);
 }
 
 }  // namespace
@@ -57,7 +66,11 @@ Calculator water_pressure_calculator() {
   return {kName,
           "depth of water to overpressure and back; tells nothing about any watch",
           {{"depth", "depth of water", "30 m", false}, {"pressure", "overpressure, instead of a depth", "3 bar", false}},
-          water_pressure};
+          water_pressure,
+          {{"fresh", "in fresh water", 3},
+           {"sea", "in sea water", 3},
+           {"fresh-depth", "in fresh water", 2},
+           {"sea-depth", "in sea water", 2}}};
 }
 
 }  // namespace benchleaf::bench

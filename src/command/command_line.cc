@@ -87,7 +87,7 @@ CommandInfo find_command() {
 CommandInfo reckon_command() {
   return {"reckon",
           "runs one calculator and shows its working; without a name, lists them with their inputs",
-          {{"NAME", "a calculator", Takes::calculator, false, false}, {"KEY=VALUE", "its inputs", Takes::inputs, false, true}},
+          {{"NAME", "a calculator", Takes::calculator, false, false}, {"KEY=VALUE", "its inputs; a bare value is the first of them", Takes::inputs, false, true}},
           {flag("--json", "the answer as one JSON object"), overlay_option()},
           {},
           "an answer",

@@ -133,8 +133,15 @@ std::variant<ReckonOptions, EarlyExit> reckon_options(const Given& given) {
   reckon.json = given.has("reckon", "--json");
   for (const auto& input : given.all("reckon", "KEY=VALUE")) {
     const std::size_t equals = input.find('=');
-    if (equals == std::string::npos || equals == 0) {
-      return wrong("'" + input + "' is no input: write key=value");
+    if (equals == 0) return wrong("'" + input + "' is no input: write key=value");
+    // `cell-swap 394`: a word without a key is the first input. `mean=2 µA`: behind a key it goes on with its value.
+    if (equals == std::string::npos) {
+      if (reckon.inputs.empty()) {
+        reckon.inputs.emplace_back(std::string(), input);
+      } else {
+        reckon.inputs.back().second += " " + input;
+      }
+      continue;
     }
     const std::string key = input.substr(0, equals);
     for (const auto& [earlier, value] : reckon.inputs) {

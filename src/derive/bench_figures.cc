@@ -15,7 +15,7 @@ namespace {
 
 using model::Kind;
 
-constexpr std::array kKinds = {Kind::cell,      Kind::module,  Kind::gasket,    Kind::material,
+constexpr std::array kKinds = {Kind::cell,      Kind::module,  Kind::gasket,    Kind::crystal, Kind::material,
                                Kind::substance, Kind::residue, Kind::chemistry, Kind::abrasive};
 
 bool is_looked_up(Kind kind) { return std::find(kKinds.begin(), kKinds.end(), kind) != kKinds.end(); }

@@ -34,11 +34,24 @@ bool mark_is_needless(const std::set<std::string>& signs, const std::set<std::st
   return signs.count("GHS05") > 0 && only_irritates;
 }
 
+/// Two statements that the label says as one: harm to water life at once and for long.
+void merge(std::set<std::string>& statements, const model::Tables& tables) {
+  for (const auto& row : rows_of(tables, "merged-statements")) {
+    const std::string& one = cell_text(row, "one");
+    const std::string& other = cell_text(row, "other");
+    if (statements.count(one) == 0 || statements.count(other) == 0) continue;
+    statements.erase(one);
+    statements.erase(other);
+    statements.insert(cell_text(row, "gives"));
+  }
+}
+
 ChemicalLabel label_from(const std::vector<FoundClass>& classes, const model::Tables& tables) {
   ChemicalLabel label;
   std::set<std::string> statements, signs, marked;
   bool danger = false, warning = false;
   for (const auto& one : classes) statements.insert(one.statement);
+  merge(statements, tables);
   for (const auto& one : classes) {
     if (is_needless(one.statement, statements)) continue;
     const Row* row = class_row(tables, one.hazard_class, one.statement);

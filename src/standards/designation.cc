@@ -84,7 +84,7 @@ std::variant<std::string, DesignationError> read_system(const Compact& in, std::
   std::string system(1, in.text[at++]);
   if (in.at_end(at) || in.text[at] != 'R') {
     return error_at(in, at, "no R after the system letter " + system + ": only round cells are known here",
-                    "write it like " + system + "R754");
+                    "write it like SR754W");
   }
   ++at;
   return system;

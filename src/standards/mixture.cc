@@ -109,6 +109,7 @@ class Classifier {
 
   Classification run() {
     for (const auto& rule : generic_rules(tables_)) add_up(rule);
+    add_single();
     add_acute();
     add_flammable();
     add_oxidising();
@@ -146,6 +147,23 @@ class Classifier {
       return;
     }
     found(rule.gives == "Skin Corr. 1" ? corrosive_class() : rule.gives, rule.statement, why + " = " + base::fixed_text(sum, 2));
+  }
+
+  /// Classes that are not added up: one part alone at its limit gives the class to the whole.
+  void add_single() {
+    for (const auto& part : mixture_.parts) {
+      for (const auto& line : part.hazards) {
+        for (const auto& row : rows_of(tables_, "single-limits")) {
+          const std::string& gives = cell_text(row, "gives");
+          const bool own = gives == line.hazard_class;
+          const double limit = own && line.from ? *line.from : percent_of(row, "limit");
+          if (cell_text(row, "counts") != line.hazard_class || part.percent < limit || limit <= 0) continue;
+          const std::string& statement = cell_text(row, "statement");
+          found(gives, statement == "own" ? line.statement : statement,
+                part.name + " " + percent_text(part.percent) + ", limit " + percent_text(limit));
+        }
+      }
+    }
   }
 
   /// The strongest sub-category whose members alone, with those above them, come up to their limits.
@@ -213,12 +231,24 @@ class Classifier {
     }
   }
 
+  /// One substance and nothing else: what it carries itself needs no measuring.
+  bool is_pure() const {
+    constexpr double kWhole = 100;
+    return mixture_.parts.size() == 1 && mixture_.parts.front().percent >= kWhole;
+  }
+
   void add_flammable() {
     const bool burns = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
       return std::any_of(part.hazards.begin(), part.hazards.end(),
                          [](const HazardLine& line) { return begins_with(line.hazard_class, "Flam. Liq."); });
     });
     if (mixture_.no_flash_point) return;
+    if (!mixture_.flash_point && is_pure()) {
+      for (const auto& line : mixture_.parts.front().hazards) {
+        if (begins_with(line.hazard_class, "Flam. Liq.")) found(line.hazard_class, line.statement, "its own class");
+      }
+      return;
+    }
     if (!mixture_.flash_point) {
       if (burns) open(OpenQuestion::flash_point, "whether it burns follows from its flash point, not from a percentage");
       return;
@@ -276,6 +306,13 @@ class Classifier {
     constexpr double kAcid = 2, kBase = 11.5;
     const bool acid = mixture_.ph_low && *mixture_.ph_low <= kAcid;
     const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= kBase;
+    const bool corrosive = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
+      return has_class(part, "Skin Corr. 1", {}) && part.percent > 0;
+    });
+    if (!mixture_.ph_low && corrosive && !has("Skin Corr. 1", true)) {
+      open(OpenQuestion::ph_not_given,
+           "no pH is given: at 2 or less, and at 11.5 or more, it counts as corrosive whatever the sum says");
+    }
     if (acid || alkaline) {
       open(acid ? OpenQuestion::extreme_acid : OpenQuestion::extreme_base,
            std::string("the pH is ") + (acid ? "2 or less" : "11.5 or more") +
@@ -297,6 +334,9 @@ class Classifier {
 
   bool counted(const HazardLine& line) const {
     const std::string family = family_of(line.hazard_class);
+    const auto& single = rows_of(tables_, "single-limits");
+    if (std::any_of(single.begin(), single.end(), [&](const Row& row) { return cell_text(row, "counts") == line.hazard_class; }))
+      return true;
     const auto& rows = rows_of(tables_, "generic-limits");
     return std::any_of(rows.begin(), rows.end(), [&](const Row& row) { return cell_text(row, "counts") == family; });
   }
@@ -307,11 +347,21 @@ class Classifier {
   }
 
   void drop_weaker() {
-    static const std::multimap<std::string, std::string> kCoveredBy = {
-        {"Skin Irrit. 2", "Skin Corr. 1"},          {"Eye Dam. 1", "Skin Corr. 1"},
-        {"Eye Irrit. 2", "Skin Corr. 1"},           {"Eye Irrit. 2", "Eye Dam. 1"},
-        {"Aquatic Chronic 2", "Aquatic Chronic 1"}, {"Aquatic Chronic 3", "Aquatic Chronic 1"},
-        {"Aquatic Chronic 3", "Aquatic Chronic 2"}};
+    static const std::multimap<std::string, std::string> kCoveredBy = {{"Skin Irrit. 2", "Skin Corr. 1"},
+                                                                       {"Eye Dam. 1", "Skin Corr. 1"},
+                                                                       {"Eye Irrit. 2", "Skin Corr. 1"},
+                                                                       {"Eye Irrit. 2", "Eye Dam. 1"},
+                                                                       {"Aquatic Chronic 2", "Aquatic Chronic 1"},
+                                                                       {"Aquatic Chronic 3", "Aquatic Chronic 1"},
+                                                                       {"Aquatic Chronic 3", "Aquatic Chronic 2"},
+                                                                       {"STOT RE 2", "STOT RE 1"},
+                                                                       {"STOT SE 2", "STOT SE 1"},
+                                                                       {"Repr. 2", "Repr. 1B"},
+                                                                       {"Repr. 2", "Repr. 1A"},
+                                                                       {"Carc. 2", "Carc. 1B"},
+                                                                       {"Carc. 2", "Carc. 1A"},
+                                                                       {"Muta. 2", "Muta. 1B"},
+                                                                       {"Muta. 2", "Muta. 1A"}};
     auto& classes = result_.classes;
     const auto covered = [this](const FoundClass& one) {
       const auto [first, last] = kCoveredBy.equal_range(one.hazard_class);
@@ -341,6 +391,7 @@ std::string_view question_word(OpenQuestion question) {
     case OpenQuestion::supplier: return "supplier-limit";
     case OpenQuestion::extreme_acid: return "acid-reserve";
     case OpenQuestion::extreme_base: return "alkali-reserve";
+    case OpenQuestion::ph_not_given: return "ph";
     case OpenQuestion::not_added_up: return "not-added-up";
   }
   return "not-added-up";

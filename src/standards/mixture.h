@@ -53,6 +53,7 @@ enum class OpenQuestion {
   supplier,
   extreme_acid,
   extreme_base,
+  ph_not_given,
   not_added_up
 };
 

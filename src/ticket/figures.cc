@@ -99,6 +99,11 @@ void Planner::reckon_gasket() {
          "measure the seat again, in three directions, and look at the series");
     return;
   }
+  if (result.find("size") == nullptr) {
+    find(report::Rule::ticket_gasket, "gasket-seat", "no size of " + id_of(series) + " sits on a seat of " + seat,
+         "measure the seat again, in three directions, and look for another series");
+    return;
+  }
   gasket_sizes.push_back(result.find("size")->printed);
   for (const bench::Output& other : result.outputs) {
     if (other.name != "rejected" || other.printed.find("within the band") == std::string::npos) continue;

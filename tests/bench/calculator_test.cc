@@ -49,16 +49,16 @@ TEST_CASE("every calculator has its outputs in the table of print steps and says
 TEST_CASE("a print rule rounds once, by size, and to the safe side where it says so") {
   using base::Rounding;
   using base::Trailing;
-  const bench::PrintRule dose{"c", "o", "l", 3, 10, 1, Rounding::half_away, Trailing::keep};
+  const bench::OutputInfo dose{"o", "l", 3, Rounding::half_away, 10, 1};
   CHECK(bench::figure(dose, 0.1736) == "0.174");
   CHECK(bench::figure(dose, 9.9994) == "9.999");
   CHECK(bench::figure(dose, 12.345) == "12.3");
-  const bench::PrintRule up{"c", "o", "l", 2, 0, 2, Rounding::up, Trailing::keep};
-  const bench::PrintRule down{"c", "o", "l", 2, 0, 2, Rounding::down, Trailing::keep};
+  const bench::OutputInfo up{"o", "l", 2, Rounding::up};
+  const bench::OutputInfo down{"o", "l", 2, Rounding::down};
   CHECK(bench::figure(up, 1.231) == "1.24");
   CHECK(bench::figure(down, 1.239) == "1.23");
   CHECK(bench::figure(up, 1.23) == "1.23");
-  const bench::PrintRule volts{"c", "o", "l", 2, 0, 2, Rounding::half_away, Trailing::cut};
+  const bench::OutputInfo volts{"o", "l", 2, Rounding::half_away, 0, 0, Trailing::cut};
   CHECK(bench::figure(volts, 3.0) == "3");
   CHECK(bench::figure(volts, 1.55) == "1.55");
 }

@@ -54,8 +54,8 @@ TEST_CASE("the sizes of a gasket are items, the chosen one first, with stretch a
   CHECK(result.sizes.front().record == "gasket/round-0-8");
   CHECK(result.sizes.front().verdict == Code::best);
   CHECK(result.sizes.front().measure == Code::stretch);
-  CHECK(*result.sizes.front().size.value == Catch::Approx(31));
-  CHECK(*result.sizes.front().share.value == Catch::Approx(100 * 0.85 / 31));
+  CHECK(*result.sizes.front().size.value == Approx(31));
+  CHECK(*result.sizes.front().share.value == Approx(100 * 0.85 / 31));
   for (const auto& size : result.sizes) {
     const double share = *size.share.value;
     if (share < 0) CHECK(size.verdict == Code::below_band);
@@ -71,7 +71,7 @@ TEST_CASE("the rungs of a ladder are items, and the first takes the scratch") {
   REQUIRE(result.rungs.size() == 2);
   CHECK(result.rungs.front().grade == "P600");
   CHECK(result.rungs.front().scale == "P");
-  CHECK(*result.rungs.front().removal.value == Catch::Approx(40));
+  CHECK(*result.rungs.front().removal.value == Approx(40));
   CHECK(*result.rungs.back().grain.value < *result.rungs.front().grain.value);
   CHECK((result.code("still-holds") == Code::stands || result.code("still-holds") == Code::does_not_stand));
 }

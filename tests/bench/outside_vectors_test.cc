@@ -64,6 +64,23 @@ TEST_CASE("every calculator agrees with figures from outside") {
   }
 }
 
+TEST_CASE("random calls agree with an oracle that reckons by other means (tests/bench/oracle.py)") {
+  const auto vectors = test::vectors_of(base::lines_of("python3 tests/bench/oracle.py"));
+  CHECK(vectors.size() >= 500);
+  for (const auto& vector : vectors) {
+    INFO(vector.request << " " << vector.output << " by " << vector.source);
+    const auto result = test::workshop().ask(vector.request);
+    if (result.refusal && result.refusal->input == "thickness") continue;  // beyond thin-plate theory
+    INFO((result.refusal ? result.refusal->reason : std::string()));
+    REQUIRE_FALSE(result.refusal);
+    const bench::Output* output = result.find(vector.output);
+    REQUIRE(output != nullptr);
+    REQUIRE(output->value);
+    const double expected = std::stod(vector.expected);
+    CHECK(std::abs(*output->value - expected) <= vector.tolerance * std::abs(expected) + 1e-9);
+  }
+}
+
 TEST_CASE("each vector asks something else and names where its figure comes from") {
   std::set<std::string> questions;
   for (const auto& vector : test::read_vectors(kVectors)) {

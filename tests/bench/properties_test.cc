@@ -180,9 +180,20 @@ TEST_CASE("units do not matter: the same measure in another unit gives the same 
 }
 
 TEST_CASE("what is measured stands with its unit: only counts and ratios of like things are bare numbers") {
-  constexpr std::array<std::string_view, 11> kBare = {"equivalents", "moles",  "poisson", "safety-factor",
-                                                      "per-day",     "factor", "power",   "grain-depth.value",
-                                                      "-stress",     "-sag",   "-edge"};
+  constexpr std::array<std::string_view, 14> kBare = {"equivalents",
+                                                      "moles",
+                                                      "poisson",
+                                                      "safety-factor",
+                                                      "per-day",
+                                                      "factor",
+                                                      "power",
+                                                      "grain-depth.value",
+                                                      "-stress",
+                                                      "-sag",
+                                                      "-edge",
+                                                      "gold-figure-least.value",
+                                                      "magnus-factor.value",
+                                                      "air-changes-shut.value"};
   const auto ends_with = [](std::string_view id, std::string_view end) {
     return id.size() >= end.size() && id.substr(id.size() - end.size()) == end;
   };

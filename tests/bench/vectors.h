@@ -28,11 +28,9 @@ inline std::vector<std::string> split(const std::string& text, const std::string
   return parts;
 }
 
-inline std::vector<Vector> read_vectors(const std::string& path) {
-  std::ifstream file(path);
-  REQUIRE(file);
+inline std::vector<Vector> vectors_of(const std::vector<std::string>& lines) {
   std::vector<Vector> vectors;
-  for (std::string line; std::getline(file, line);) {
+  for (const auto& line : lines) {
     if (line.empty() || line.front() == '#') continue;
     const auto parts = split(line, " | ");
     INFO(line);
@@ -40,6 +38,14 @@ inline std::vector<Vector> read_vectors(const std::string& path) {
     vectors.push_back({parts[0], parts[1], parts[2], parts[4], std::stod(parts[3])});
   }
   return vectors;
+}
+
+inline std::vector<Vector> read_vectors(const std::string& path) {
+  std::ifstream file(path);
+  REQUIRE(file);
+  std::vector<std::string> lines;
+  for (std::string line; std::getline(file, line);) lines.push_back(line);
+  return vectors_of(lines);
 }
 
 /// The real tables and records, as a calculator sees them.

@@ -22,7 +22,7 @@ model::Runs question_words(const Desk& desk, const std::string& words) {
 }
 
 model::Column answer_column(const derive::PageAnswers& asked, const std::string& output, const model::Fact* first) {
-  const bench::PrintRule* rule = bench::print_rule(asked.calculator, output);
+  const bench::OutputInfo* rule = bench::print_rule(asked.calculator, output);
   const bool figure = first != nullptr && !first->unit.empty();
   return column(rule == nullptr ? output : std::string(rule->label),
                 figure ? model::Column::Align::decimal : model::Column::Align::left);
