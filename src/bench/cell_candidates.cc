@@ -100,7 +100,7 @@ class Judge {
         return true;
       case standards::MeasuredFit::no: break;
     }
-    const double lower = measured.height.low - limits.height_max;
+    const double lower = measured.height.nominal - limits.height_max;
     const bool wide_enough = standards::measured_fit({measured.diameter, {cell.height, cell.height, cell.height}}, limits,
                                                      limits_.swelling) != standards::MeasuredFit::no;
     if (!wide_enough || lower <= 0 || lower > limits_.spacer + kSlip) return false;

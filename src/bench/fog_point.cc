@@ -67,15 +67,16 @@ class Fog {
     const Amount glass = ask_.amount("glass", Unit::degree_celsius, kGlass);
     if (ask_.failed()) return;
     const std::string at = shown(glass, Unit::degree_celsius);
+    const Amount rests_on = detail::resting_on({inside, glass});
     if (inside.high < glass.low) {
       answer_.decide("verdict", Code::fog_means_water,
-                     "fog under a drop of " + at + " means water in the watch: the air shut in stays clear there", glass);
+                     "fog under a drop of " + at + " means water in the watch: the air shut in stays clear there", rests_on);
     } else if (inside.low > glass.high) {
       answer_.decide("verdict", Code::fog_from_air,
-                     "fog under a drop of " + at + " tells nothing: the air shut in fogs there even in a tight watch", glass);
+                     "fog under a drop of " + at + " tells nothing: the air shut in fogs there even in a tight watch", rests_on);
     } else {
       answer_.decide("verdict", Code::not_told, "not told: a drop of " + at + " is too near to the fog point of the air shut in",
-                     glass);
+                     rests_on);
     }
   }
 

@@ -63,7 +63,10 @@ class Sag {
     if (ask_.has("least")) least_ = ask_.amount("least", Unit::volt, kLeast);
     if (!least_ && !module_.empty()) {
       least_ = ask_.stated(module_, "supply", Unit::volt);
-      if (least_ && least_->has_ends) least_->nominal = least_->high = least_->low;
+      if (least_ && least_->has_ends) {
+        least_->nominal = least_->high = least_->low;
+        least_->printed.clear();  // the range of the supply, of which the lower end counts
+      }
     }
   }
 

@@ -339,6 +339,7 @@ Calculator mixture_class_calculator() {
            {"least-signal", "signal word at the lower end"},
            {"least-pictograms", "pictograms at the lower end"},
            {"undecided", "not decided by percentages"},
+           {"not-known", "classes not known of"},
            {"extreme-ph", "extreme pH"}}};
 }
 

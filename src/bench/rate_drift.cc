@@ -125,10 +125,10 @@ class Rate {
                     model::Trust::handbook);
     answer_.put("gained", second - first, Unit::second);
     answer_.put("days", days, Unit::day);
-    answer_.step("(" + shown(second, Unit::second) + " - " + shown(first, Unit::second) + ") / " +
+    answer_.step("(" + shown(second, Unit::second) + " - (" + shown(first, Unit::second) + ")) / " +
                  shown(days.nominal, 3, Unit::day));
     answer_.holds("Readings by eye or ear are off by " + shown(error, Unit::second) +
-                  " each: a longer time between them halves it.");
+                  " each: twice the time between them halves that.");
     return per_day / exactly(kSecondsADayPerPpm);
   }
 

@@ -75,6 +75,10 @@ TEST_CASE("reckon: a name and inputs, values may hold = and spaces") {
   CHECK(reckon.inputs[0] == std::pair<std::string, std::string>("designation", "SR 754 W"));
   CHECK(reckon.inputs[1].second == "b=c");
   CHECK(std::get<ReckonOptions>(good({"reckon"}).command).name.empty());
+  const auto bare = std::get<ReckonOptions>(good({"reckon", "cell-life", "393", "mean=2", "uA"}).command);
+  REQUIRE(bare.inputs.size() == 2);
+  CHECK(bare.inputs[0] == std::pair<std::string, std::string>("", "393"));
+  CHECK(bare.inputs[1] == std::pair<std::string, std::string>("mean", "2 uA"));
 }
 
 TEST_CASE("a wrong call is one line and exit 2") {
@@ -87,7 +91,7 @@ TEST_CASE("a wrong call is one line and exit 2") {
   CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is none of pdf, html, chart, facts") != std::string::npos);
   CHECK(wrong({"bind", "--paper", "a5"}).find("'a5' is none of a4, letter, a3, tabloid") != std::string::npos);
   CHECK(wrong({"check", "--color", "purple"}).find("none of auto, always, never") != std::string::npos);
-  CHECK(wrong({"reckon", "cell-decode", "SR754W"}).find("write key=value") != std::string::npos);
+  CHECK(wrong({"reckon", "cell-decode", "=SR754W"}).find("write key=value") != std::string::npos);
   CHECK(wrong({"reckon", "cell-decode", "a=1", "a=2"}).find("given twice") != std::string::npos);
 }
 
