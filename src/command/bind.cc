@@ -50,11 +50,14 @@ Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, c
   return piece;
 }
 
-Piece html_piece(const model::Book& book) {
+Piece html_piece(const model::Book& book, const Files& scripts) {
   Piece piece;
-  piece.make = [&book](Piece& own) {
+  piece.make = [&book, &scripts](Piece& own) {
+    std::vector<std::string> program;
+    for (const auto& [name, text] : scripts) program.push_back(text);
     for (auto& [name, bytes] : html::render_site(book, own.findings)) own.files.emplace("html/" + name, std::move(bytes));
-    own.files.emplace("handbook.html", html::render_single(book));
+    own.files.emplace("handbook.html", html::render_single(book, program));
+    own.files.insert(scripts.begin(), scripts.end());
   };
   return piece;
 }
@@ -90,12 +93,12 @@ bool holds(const std::vector<std::string>& papers, const std::string& paper) {
 }
 
 std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
-                             const std::vector<model::SheetSet>& charts, const TypeCase* type) {
+                             const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
     if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type));
   }
-  if (options.html) pieces.push_back(html_piece(book));
+  if (options.html) pieces.push_back(html_piece(book, scripts));
   for (const model::SheetSet& chart : charts) {
     const std::string stem = chart.id == kIntakeCard ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
@@ -114,13 +117,15 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
     charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
     charts.push_back(compose::intake_card(bench.base.handbook));
   }
+  const Files scripts = options.html ? page_scripts(bench) : Files();
   if (bench.findings.has_errors()) return;
   std::optional<TypeCase> type;
   if (options.pdf || options.charts) {
     type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
   }
-  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, type ? &*type : nullptr), bound, bench.findings);
+  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, scripts, type ? &*type : nullptr), bound,
+              bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }
 
@@ -128,7 +133,6 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
 Bound make_files(const BindOptions& options, Workbench& bench) {
   Bound bound;
   if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
-  if (options.html && !bench.findings.has_errors()) bound.files.merge(page_scripts(bench));
   if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
   return bound;
 }

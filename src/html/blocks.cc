@@ -14,6 +14,9 @@ namespace benchleaf::html {
 
 namespace {
 
+/// Bytes of markup that fill three screens of a telephone, as measured on the pages.
+constexpr std::size_t kLongContent = 7000;
+
 using BlockRefs = std::vector<const model::Block*>;
 
 template <typename T>
@@ -31,11 +34,22 @@ ClassName paragraph_class(model::Paragraph::Role role) {
   return "body";
 }
 
+/// A name for a heading that nothing in the book leads to.
+Id name_of_part(const Setting& setting) {
+  const Id name = Id::of_frame("part_", setting.last_heading);
+  const auto same = std::count_if(setting.parts.begin(), setting.parts.end(),
+                                  [&setting](const auto& part) { return slug(part.title) == slug(setting.last_heading); });
+  return same == 0 ? name : name.repeated(static_cast<int>(same) + 1);
+}
+
 Markup set(const model::Heading& heading, Setting& setting) {
   Element element = heading_element(heading.level, setting);
   if (heading.level >= 4) element.in_class("run-in");
-  if (const auto id = claim_name(heading.anchor, setting)) element.id(*id);
   setting.last_heading = model::plain_text(heading.runs);
+  const auto own = claim_name(heading.anchor, setting);
+  const Id id = own ? *own : name_of_part(setting);
+  element.id(id);
+  setting.parts.push_back({setting.level, id, setting.last_heading});
   return element.add(set_runs(heading.runs, setting));
 }
 
@@ -148,8 +162,23 @@ Markup set_blocks(const std::vector<std::shared_ptr<const model::Block>>& blocks
   return BlockSetter(std::move(refs), setting).set_all();
 }
 
+Markup own_contents(const Markup& content, const Setting& setting) {
+  if (content.bytes().size() < kLongContent || setting.parts.empty()) return {};
+  const auto higher = [](const auto& one, const auto& other) { return one.level < other.level; };
+  const int level = std::min_element(setting.parts.begin(), setting.parts.end(), higher)->level;
+  Element list("ul");
+  int count = 0;
+  for (const Setting::Part& part : setting.parts) {
+    if (part.level != level || part.title.empty()) continue;
+    list.add(Element("li").add(Element("a").href(Url::within(part.id)).say(part.title)));
+    ++count;
+  }
+  if (count < 2) return {};
+  return Element("nav").in_class("own-contents").set("aria-label", "On this page").add(list);
+}
+
 Element heading_element(int wanted_level, Setting& setting) {
-  setting.level = std::clamp(wanted_level, 2, std::min(setting.level + 1, 6));
+  setting.level = std::clamp(wanted_level - setting.raised, 2, std::min(setting.level + 1, 6));
   switch (setting.level) {
     case 2: return Element("h2");
     case 3: return Element("h3");

@@ -1,6 +1,9 @@
 // In: what a calculator asks. Out: its page as it is read without a script; scripts/calculator.js makes a form of it.
 #include "html/calculator.h"
 
+#include <algorithm>
+
+#include "html/calculator_questions.h"
 #include "html/drawings.h"
 
 namespace benchleaf::html {
@@ -50,32 +53,52 @@ std::string terminal_line(const model::CalculatorSheet& sheet) {
   return line;
 }
 
+Markup group_head(const CalculatorQuestion& question) {
+  Element head("h2");
+  return head.say(question.group).say(" ").add(Element("span").in_class("moment").say(question.moment));
+}
+
+Markup calculator_line(const Page& page, const CalculatorQuestion* question, const Setting& setting) {
+  Element item("li");
+  item.add(Element("a").href(address_of(page, setting)).say(page.title));
+  const std::string words = question == nullptr ? as_sentence(page.calculator->does)
+                                                : std::string(question->needs) + " \xE2\x86\x92 " + std::string(question->gives);
+  return item.add(Element("p").say(words));
+}
+
 }  // namespace
 
 Markup set_calculators(Setting& setting) {
   Markup out = Element("h1").say(setting.page.title);
   out += Element("p").in_class("lead").say(
-      "Each answers with its working, its formula and how far to trust it. They reckon on this page and send nothing.");
-  Element list("ul");
-  list.in_class("doors");
-  for (const Page& page : setting.plan.pages()) {
-    if (page.kind != Page::Kind::calculator) continue;
-    Element words_of_door("div");
-    words_of_door.add(Element("h2").in_class("no-rule").add(Element("a").href(address_of(page, setting)).say(page.title)));
-    list.add(Element("li").add(words_of_door.add(Element("p").say(as_sentence(page.calculator->does)))));
+      "By the moment of the job: what you need \xE2\x86\x92 what you get. Each shows its working and how far to trust it. They "
+      "run on "
+      "this page and send nothing.");
+  Element groups("div");
+  groups.in_class("calculators");
+  const auto& pages = setting.plan.pages();
+  const auto is_calculator = [](const Page& page) { return page.kind == Page::Kind::calculator; };
+  auto page = std::find_if(pages.begin(), pages.end(), is_calculator);
+  while (page != pages.end() && is_calculator(*page)) {
+    const CalculatorQuestion* first = question_of_calculator(page->calculator->name);
+    Element part("section"), list("ul");
+    part.add(first == nullptr ? Element("h2").say("More").markup() : group_head(*first));
+    for (; page != pages.end() && is_calculator(*page); ++page) {
+      const CalculatorQuestion* question = question_of_calculator(page->calculator->name);
+      if ((question == nullptr) != (first == nullptr) || (question != nullptr && question->group != first->group)) break;
+      list.add(calculator_line(*page, question, setting));
+    }
+    groups.add(part.add(list));
   }
-  out += list;
+  out += groups;
   return out;
 }
 
 Markup set_calculator(const model::CalculatorSheet& sheet, Setting& setting) {
   Markup out = Element("h1").say(setting.page.title);
   out += Element("p").in_class("lead").say(as_sentence(sheet.does));
-  Element place("div");
-  place.id(Id::of_frame("calculator_place")).set("data-record", sheet.name);
-  place.add(inputs_table(sheet));
-  place.add(Element("p").in_class("note").say("At the terminal: ").add(Element("code").say(terminal_line(sheet))));
-  out += place;
+  out += Element("div").in_class("calculator-place").set("data-record", sheet.name).add(inputs_table(sheet));
+  out += Element("p").in_class("note").say("At the terminal: ").add(Element("code").say(terminal_line(sheet)));
   return out;
 }
 

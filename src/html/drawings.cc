@@ -181,7 +181,7 @@ Markup tick_box() {
   square.stroke = Ink::ink;
   square.stroke_mm = 0.25;
   box.shapes.emplace_back(std::move(square));
-  return picture(box);
+  return Element("span").in_class("tick").add(picture(box));
 }
 
 }  // namespace benchleaf::html

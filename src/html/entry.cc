@@ -44,6 +44,13 @@ Markup set_margin(const Entry& entry, Setting& setting) {
   return list;
 }
 
+/// What is stated and how far to trust it; behind the text, since it is looked at last.
+Markup set_trust(const Entry& entry, Setting& setting) {
+  const Markup rows = set_margin(entry, setting);
+  if (rows.empty()) return {};
+  return Element("section").in_class("stated").add(Element("h2").say("How far to trust what is stated")).add(rows);
+}
+
 ClassName rank_class(Entry::Rank rank) {
   switch (rank) {
     case Entry::Rank::key: return "rank-key";
@@ -64,16 +71,20 @@ Markup set_entry_page(const Entry& entry, Setting& setting) {
   head.in_class("entry-head").in_class(rank_class(entry.rank));
   Element names("div");
   names.in_class("names").add(Element("h1").add(key_or_anchor(entry, set_runs(entry.key, setting))));
-  head.add(names.add(set_names(entry, setting))).add(set_picture(entry)).add(set_margin(entry, setting));
+  head.add(names.add(set_names(entry, setting))).add(set_picture(entry));
   setting.last_heading = setting.page.title;
+  setting.raised = 1;  // the sections of an entry are the second level of its own page
   Markup out = head;
-  out += set_blocks(entry.blocks, setting);
+  const Markup content = set_blocks(entry.blocks, setting);
+  out += own_contents(content, setting);
+  out += content;
+  out += set_trust(entry, setting);
   return out;
 }
 
 Markup set_small_entry(const Entry& entry, Setting& setting) {
   const int outer = setting.level;
-  Element key = heading_element(outer + 1, setting);
+  Element key = heading_element(outer + 1 + setting.raised, setting);
   const Url address = address_of(setting.plan.page_of(entry), setting);
   key.add(Element("a").href(address).add(key_or_anchor(entry, set_runs_plainly(entry.key, setting))));
   setting.last_heading = model::plain_text(entry.key);

@@ -71,7 +71,8 @@ std::string head_title(const Setting& setting) {
 
 /// In the order in which they run.
 std::vector<std::string_view> scripts_of(const Page& page) {
-  std::vector<std::string_view> paths{kAskPath, kSearchPath, kPagePath, kTrueSizePath};
+  std::vector<std::string_view> paths{kAskPath, kFieldsPath, kSearchPath, kPagePath, kTrueSizePath};
+  if (page.kind == Page::Kind::entry) paths.push_back(kStepsPath);
   if (page.kind == Page::Kind::calculator) paths.push_back(kCalculatorPath);
   if (page.kind == Page::Kind::ticket) paths.insert(paths.end(), {kYamlPath, kTicketFormPath});
   return paths;
@@ -178,6 +179,15 @@ Markup set_turn(const Setting& setting) {
   return Element("nav").in_class("turn").set("aria-label", "Previous and next page").add(list);
 }
 
+/// What whoever reports an error has to name.
+Markup set_report_line(const Setting& setting) {
+  const Page& page = setting.page;
+  const std::string file = page.entry != nullptr ? "content/" + page.entry->anchor + ".yaml" : "html/" + page.path;
+  Element line("p");
+  line.in_class("report").say("Something wrong on this page? Report it with ").add(Element("code").say(file));
+  return line.say(" and edition " + setting.plan.book().edition + ".");
+}
+
 Markup set_foot(const Setting& setting) {
   const model::Book& book = setting.plan.book();
   Element line("p");
@@ -188,7 +198,7 @@ Markup set_foot(const Setting& setting) {
     line.say(", ").add(date.say(book.date));
   }
   Element foot("footer");
-  foot.in_class("foot").add(line);
+  foot.in_class("foot").add(line).add(set_report_line(setting));
   if (!book.standing_line.empty()) foot.add(Element("p").say(book.standing_line));
   return foot;
 }
@@ -198,7 +208,9 @@ Markup set_foot(const Setting& setting) {
 std::string framed(const Markup& content, Setting& setting) {
   const Id main_id = Id::of_frame("main_content");
   Element main("main");
-  main.id(main_id).set("tabindex", "-1").add(set_breadcrumb(setting)).add(content);
+  main.id(main_id).set("tabindex", "-1");
+  if (setting.page.entry != nullptr) main.set("data-record", setting.page.entry->anchor);
+  main.add(set_breadcrumb(setting)).add(content);
   // The home page brings the whole legend itself.
   if (setting.page.kind != Page::Kind::home) main.add(legend(setting));
   main.add(set_turn(setting));

@@ -14,6 +14,7 @@ namespace benchleaf::html {
 namespace {
 
 constexpr std::size_t kMostSigns = 2;
+constexpr std::string_view kGeneralSign = "M001";  ///< ISO 7010: do what the words say; the words are there
 
 ClassName word_class(model::Message::Word word) {
   switch (word) {
@@ -31,6 +32,7 @@ Markup set_signs(const model::Message& message) {
   bool any = false;
   for (std::size_t i = 0; i < std::min(message.signs.size(), kMostSigns); ++i) {
     const std::string& number = message.signs.at(i);
+    if (number == kGeneralSign) continue;
     const bool titled = i < message.sign_titles.size() && !message.sign_titles.at(i).empty();
     Element item("li");
     if (const auto drawing = model::safety_sign(number)) item.add(ornament(*drawing, "safety-sign"));

@@ -20,7 +20,9 @@ Markup set_chapter(const model::Chapter& chapter, Setting& setting) {
   out += Element("h1").say(chapter.title);
   setting.last_heading = chapter.title;
   const std::span<const model::Block> blocks(chapter.blocks);
-  out += set_blocks(blocks.subspan(opening_heading(chapter) != nullptr ? 1 : 0), setting);
+  const Markup content = set_blocks(blocks.subspan(opening_heading(chapter) != nullptr ? 1 : 0), setting);
+  out += own_contents(content, setting);
+  out += content;
   return out;
 }
 

@@ -2,6 +2,10 @@
 // of slugs, so no word of a book can lead out of the site.
 #include "html/plan.h"
 
+#include <algorithm>
+
+#include "html/calculator_questions.h"
+
 namespace benchleaf::html {
 
 namespace {
@@ -68,10 +72,22 @@ class Plan::Walk {
   void find_calculators() {
     if (plan_.book_->calculators.empty()) return;
     plan_.add_page({Page::Kind::calculators, {}, "Calculators", nullptr, nullptr, nullptr, nullptr}, "calculators");
-    for (const model::CalculatorSheet& sheet : plan_.book_->calculators) {
-      Page page{Page::Kind::calculator, {}, sheet.name, nullptr, nullptr, nullptr, &sheet};
-      plan_.add_page(std::move(page), "calculator/" + slug(sheet.name));
-      plan_.places_.try_emplace("calculator/" + sheet.name, Place{plan_.pages_.back().path, std::nullopt});
+    std::vector<const model::CalculatorSheet*> sheets;
+    for (const model::CalculatorSheet& sheet : plan_.book_->calculators) sheets.push_back(&sheet);
+    std::stable_sort(sheets.begin(), sheets.end(), [](const auto* one, const auto* other) {
+      return place_of_calculator(one->name) < place_of_calculator(other->name);
+    });
+    for (const model::CalculatorSheet* sheet : sheets) {
+      const CalculatorQuestion* question = question_of_calculator(sheet->name);
+      Page page{Page::Kind::calculator,
+                {},
+                question == nullptr ? sheet->name : std::string(question->question),
+                nullptr,
+                nullptr,
+                nullptr,
+                sheet};
+      plan_.add_page(std::move(page), "calculator/" + slug(sheet->name));
+      plan_.places_.try_emplace("calculator/" + sheet->name, Place{plan_.pages_.back().path, std::nullopt});
     }
   }
 

@@ -52,6 +52,8 @@ class Plan {
   /// Of an entry, a heading, a row, a chapter (`chapter/ID`) or a fact in its own entry; none when the book lacks it. A
   /// fact that its entry does not print leads to the entry.
   std::optional<Place> place(std::string_view target) const;
+  /// Every anchor of the book with its place.
+  const std::map<std::string, Place, std::less<>>& places() const { return places_; }
   /// The page that holds the alphabetical index; nullptr without one.
   const Page* index_page() const { return index_path_.empty() ? nullptr : page_at(index_path_); }
 

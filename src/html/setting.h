@@ -4,6 +4,7 @@
 #include <set>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "html/plan.h"
 #include "model/fact.h"
@@ -16,8 +17,16 @@ struct Setting {
 
   const Plan& plan;
   const Page& page;
-  int level = 1;                                  ///< of the last heading; the next one is at most one deeper
-  std::string last_heading;                       ///< plain words, the name of a table that has no caption
+  int level = 1;             ///< of the last heading; the next one is at most one deeper
+  int raised = 0;            ///< how much higher headings stand on this page than in the book
+  std::string last_heading;  ///< plain words, the name of a table that has no caption
+  /// A heading of the page, for its own contents.
+  struct Part {
+    int level;
+    Id id;
+    std::string title;
+  };
+  std::vector<Part> parts;                        ///< so far
   int tables = 0;                                 ///< set so far, numbers their captions
   std::set<std::pair<model::Trust, bool>> signs;  ///< trust signs on the page, with and without the bar
   std::set<model::Verdict> verdicts;              ///< verdict marks on the page

@@ -69,7 +69,7 @@ std::string thumb_index(const Plan& plan) {
 
 std::string head(const model::Book& book, const std::vector<std::string>& scripts) {
   const std::string style(asset(kStylePath));
-  std::string policy = "default-src 'none'; style-src " + hash_source(style) + "; script-src";
+  std::string policy = "default-src 'none'; style-src " + hash_source(style) + "; script-src 'wasm-unsafe-eval'";
   for (const std::string& script : scripts) policy += " " + hash_source(script);
   policy += "; base-uri 'none'; form-action 'none'";
   return "<head><meta charset=\"utf-8\"><meta http-equiv=\"Content-Security-Policy\" content=\"" + policy +
@@ -80,12 +80,15 @@ std::string head(const model::Book& book, const std::vector<std::string>& script
 
 }  // namespace
 
-std::string render_single(const model::Book& book) {
+std::string render_single(const model::Book& book, const std::vector<std::string>& program) {
   const Plan plan(book);
   Setting whole(plan, plan.pages().front());
   const std::string content = sections(plan, whole);
-  const std::vector<std::string> scripts = {search_data(book.search, plan), std::string(asset(kSearchPath)),
-                                            std::string(asset(kPagePath)), std::string(asset(kTrueSizePath))};
+  std::vector<std::string> scripts = program;
+  scripts.push_back(search_data(book.search, plan));
+  for (const auto path :
+       {kAskPath, kFieldsPath, kSearchPath, kPagePath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
+    scripts.emplace_back(asset(path));
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +
                     "<header class=\"top\"><a class=\"brand\" href=\"#index\">" + words(book.title).bytes() +

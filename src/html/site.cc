@@ -4,6 +4,7 @@
 #include "html/assets.h"
 #include "html/frame.h"
 #include "html/page_content.h"
+#include "html/places.h"
 #include "html/search_data.h"
 
 namespace benchleaf::html {
@@ -13,6 +14,7 @@ std::map<std::string, std::string> render_site(const model::Book& book, report::
   std::map<std::string, std::string> files;
   for (const Asset& asset : assets()) files.emplace(asset.path, asset.text);
   files.emplace(kSearchDataPath, search_data(book.search, plan));
+  files.emplace(kPlacesPath, places_script(plan));
   std::map<std::string, std::string> dead;  // target to the first page that asks for it
   for (const Page& page : plan.pages()) {
     Setting setting(plan, page);

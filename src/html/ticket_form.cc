@@ -67,7 +67,11 @@ Markup set_ticket_form(Setting& setting) {
       "order. "
       "Leave empty what you do not know; it becomes a check. Nothing leaves this page.");
   Element place("div");
-  place.id(Id::of_frame("ticket_place"));
+  place.in_class("ticket-place");
+  place.add(
+      Element("p").in_class("note").say("This page plans with a script, which your browser does not run. Below stands what it "
+                                        "would ask: write it into a watch file, and "
+                                        "plan it at the terminal."));
   for (const model::FormSection& section : setting.plan.book().ticket_form.sections) {
     Element part("section");
     part.add(Element("h2").say(section.title));

@@ -4,6 +4,7 @@
 #include "bench/calculator.h"
 #include "derive/bench_figures.h"
 #include "read/node_lines.h"
+#include "web/calculator_form.h"
 #include "web/ticket_answer.h"
 
 namespace benchleaf::web {
@@ -54,6 +55,7 @@ std::string Program::answer(std::string_view request) {
   if (!tree) return "the request cannot be read\n";
   const std::string asked = text_at(*tree, "ask");
   if (asked == "reckon") return reckoned(*tree);
+  if (asked == "form") return calculator_form(text_at(*tree, "name"), library_);
   if (asked == "ticket") return ticket(*tree, request);
   return "the page's program knows no \"" + asked + "\"\n";
 }

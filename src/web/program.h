@@ -19,6 +19,7 @@ class Program {
 
   /// Answers a request, a tree in the lines of read/node_lines.h, as the command of the same name prints it:
   ///   ask: reckon, name, inputs: {key: value}, form: text or json; without a name the list of calculators
+  ///   ask: form, name: what the form of a calculator asks, see web/calculator_form.h
   ///   ask: ticket, watch: {...}, stock: {...} or nothing (JSON, see web/ticket_answer.h)
   /// Whatever is wrong is said in the answer.
   std::string answer(std::string_view request);

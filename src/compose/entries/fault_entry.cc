@@ -31,12 +31,12 @@ model::Entry make_entry(const Desk& desk, const model::Symptom& symptom) {
 
 model::Entry make_entry(const Desk& desk, const model::Caution& caution) {
   EntryMaker maker(desk, caution, model::Entry::Rank::small);
-  maker.add({message_of(desk, caution)});
-  maker.run_in("First aid", caution.first_aid);
+  maker.run_in("First aid", caution.first_aid);  // before all else: whoever looks it up may need it now
   if (caution.call) {
     Line line(desk);
     maker.run_in("Telephone", line.say("Poison centre ").blank(24).say(" emergency ").blank(15));
   }
+  maker.add({message_of(desk, caution)});
   maker.links("Stands in", desk.uses.named_by(caution.reference(), model::Kind::procedure));
   return maker.finish();
 }

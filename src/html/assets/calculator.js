@@ -1,69 +1,64 @@
-/* In: the page of a calculator, the calculators built for the browser and what they look up. Out: a form whose answers are those
-   of the terminal. What was typed stands in the address, so that a kept link opens the same answer. */
+/* In: the page of a calculator and the program. Out: a form whose answers are those of the terminal. What was typed stands in the
+   address, so that a kept link opens the same answer. */
 'use strict';
 
 (function () {
-  const place = document.getElementById('calculator_place');
   const root = document.documentElement.dataset.root;
-  const name = place.dataset.record;
+  const single = document.documentElement.dataset.single !== undefined;
   const TRUST = { standard: 'standard, with clause', handbook: 'handbook', dataset: 'open data set', trade: 'trade practice',
     memory: 'recalled', invented: 'invented', given: 'as typed' };
-  const PAUSE = 250;  // ms: an answer while somebody still types disturbs more than it tells
+  const VERDICTS = { use: ['use', 'use'], 'with-care': ['care', 'with care'], 'bench-test-only': ['care', 'bench test only'],
+    never: ['never', 'never'], best: ['use', 'takes it'], 'within-band': ['care', 'sits'], 'below-band': ['never', 'too loose'],
+    'above-band': ['never', 'too tight'] };
+  const { make, typed, switched, oneOf } = benchleafFields;
 
-  function make(kind, attributes, ...content) {
-    const element = document.createElement(kind);
-    for (const [key, value] of Object.entries(attributes)) element.setAttribute(key, value);
-    element.append(...content);
-    return element;
+  function controlOf(input, id) {
+    if (input.answer === 'yes-no') return switched(id, input.label, [{ value: 'no', label: 'no' }, { value: 'yes', label: 'yes' }], 'not known');
+    if (input.answer === 'one-of') return oneOf(id, input.label, input.choices, 'not given');
+    return typed(id, input);
   }
 
-  const asked = (inputs, form) => benchleafAsk({ ask: 'reckon', name, inputs: Object.fromEntries(inputs), form });
-
-  /* The form */
-
-  function fieldOf(row) {
-    const [head, what, example, needed] = row.children;
-    const id = `input-${row.dataset.record}`;
-    const input = make('input', { id, name: row.dataset.record, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
-      'aria-describedby': `${id}-what ${id}-error` });
-    if (needed.textContent !== '') input.setAttribute('aria-required', 'true');
-    const picture = head.querySelector('svg') ?? '';
-    return make('div', { class: 'field' }, picture,
-      make('label', { for: id }, head.textContent.replaceAll('-', ' '), needed.textContent === '' ? '' : make('i', {}, ' needed')),
-      input,
-      make('p', { id: `${id}-what`, class: 'what' }, `${what.textContent}; for example `, make('code', {}, example.textContent)),
-      make('p', { id: `${id}-error`, class: 'field-error' }));
+  /** A field, with the picture of what is measured. */
+  function fieldOf(input, calculator, picture) {
+    const id = `${calculator}-${input.name}`;
+    const field = { ...input, ...controlOf(input, id) };
+    if (!field.group) field.focus.name = input.name;
+    if (input.required && !field.group) field.focus.setAttribute('aria-required', 'true');
+    field.error = make('p', { id: `${id}-error`, class: 'field-error' });
+    const open = input.required || input.way !== '' ? '' : make('i', {}, ' if you know it');
+    const words = input.choices.length > 0 || input.answer === 'yes-no' ? input.what : `${input.what}; for example ${input.example}`;
+    field.row = make('div', { class: 'field' }, picture ?? '',
+      field.group ? make('p', { class: 'label' }, input.label, open) : make('label', { for: id }, input.label, open),
+      make('p', { id: `${id}-what`, class: 'what' }, words), field.control, field.error);
+    return field;
   }
 
-  function typed(form) {
-    return [...form.querySelectorAll('input')].map((input) => [input.name, input.value.trim()]).filter(([, value]) => value !== '');
-  }
-
-  function fill(form) {
-    const kept = new URLSearchParams(location.hash.slice(1));
-    for (const input of form.querySelectorAll('input')) input.value = kept.get(input.name) ?? '';
-  }
-
-  function keep(inputs) {
-    const text = '#' + new URLSearchParams(inputs).toString();
-    try { history.replaceState(null, '', text); } catch { location.replace(text); }
+  /** Inputs that stand for each other are asked for one at a time, by what was measured. */
+  function chooserOf(id, question, ways) {
+    const select = make('select', { id }, ...ways.map((field) => make('option', { value: field.name }, field.way)));
+    const choose = (name) => {
+      select.value = name;
+      for (const field of ways) field.row.hidden = field.name !== name;
+    };
+    select.addEventListener('change', () => choose(select.value));
+    return { row: make('div', { class: 'field' }, make('label', { for: id }, question), make('div', { class: 'entry' }, select)), choose };
   }
 
   /* The answer */
 
   /** The terminal types a hyphen for a minus; a page has the sign. */
   const printed = (text) => text.replace(/(^|[\s(])-(?=[0-9])/g, '$1\u2212');
-
   const trustWords = (trust) => make('span', { class: 'trust' }, TRUST[trust] ?? trust);
 
-  function addressOf(fact) {
-    const record = fact.split('#')[0];
-    return record.startsWith('table/') ? null : `${root}${record}.html`;
+  function linked(record, words) {
+    if (record === '' || record.startsWith('table/')) return make('span', {}, words);
+    const [page] = record.split('#');
+    return make('a', { href: single ? `#${page.replace('/', '_')}` : `${root}${page}.html` }, words);
   }
 
-  function linked(fact) {
-    const address = addressOf(fact);
-    return address === null ? make('span', {}, fact) : make('a', { href: address }, fact);
+  function verdict(code) {
+    const [kind, words] = VERDICTS[code] ?? [];
+    return kind === undefined ? '' : make('span', { class: `verdict ${kind}` }, words);
   }
 
   function section(title, items, kind = 'ul') {
@@ -71,74 +66,163 @@
     return make('section', {}, make('h2', {}, title), make(kind, {}, ...items.map((item) => make('li', {}, ...[item].flat()))));
   }
 
-  function warning(caution) {
-    const record = caution.record === '' ? '' : make('a', { href: `${root}${caution.record}.html` }, 'read more');
-    return [caution.text, ' ', record];
-  }
+  const warning = (caution) => [caution.text, ' ', caution.record === '' ? '' : linked(caution.record, 'Read more')];
 
   function outputs(list) {
     const rows = list.map((one) => make('tr', {}, make('th', { scope: 'row' }, one.label), make('td', {}, printed(one.printed)),
       make('td', { class: 'trust-cell' }, trustWords(one.trust))));
-    return make('div', { class: 'table-frame' }, make('table', { class: 'outputs' }, make('tbody', {}, ...rows)));
+    return make('div', { class: 'table-frame' }, make('table', { class: 'outputs folds' }, make('tbody', {}, ...rows)));
   }
 
-  function parts(answer) {
+  const figure = (one) => one === null || one === undefined ? '' : printed(one.printed);
+
+  /** What else there is to choose, each with its verdict. */
+  function besides(answer) {
+    const cells = (answer.cells ?? []).map((one) => [linked(one.record, one.name), ' ', verdict(one.verdict), ' ', figure(one.lower)]);
+    const sizes = (answer.sizes ?? []).map((one) => [make('b', {}, figure(one.size)), ' ', verdict(one.verdict), ' ', figure(one.share)]);
+    const rungs = (answer.rungs ?? []).map((one) => [make('b', {}, one.grade), ' ', figure(one.removal)]);
+    return [section('Cells, the best first', cells), section('The sizes beside it', sizes), section('Papers in order', rungs, 'ol')];
+  }
+
+  function workings(answer, text) {
+    const part = (title, items) => items.length === 0 ? '' : [make('h3', {}, title), make('ul', {}, ...items.map((item) => make('li', {}, ...[item].flat())))];
+    return make('details', { class: 'working' }, make('summary', {}, 'Working and sources'),
+      ...[part('Working', answer.working.map((line) => make('code', {}, line))),
+        part('Formula', answer.formulas.map((one) => [make('code', {}, one.text), ` by ${one.source} `, trustWords(one.trust)])),
+        part('Rests on', answer.grounds.map((one) => [linked(one.fact, one.fact), `: ${printed(one.printed)} `, trustWords(one.trust)]))].flat(),
+      make('h3', {}, 'At the terminal'), make('pre', { tabindex: '0' }, text));
+  }
+
+  function parts(answer, text) {
     const first = answer.cautions.filter((one) => one.first), after = answer.cautions.filter((one) => !one.first);
     const [best, ...rest] = answer.outputs;
-    return [
-      section('First', first.map(warning)),
-      make('section', {}, make('h2', {}, 'Answer'), make('p', { class: 'answer' }, make('span', { class: 'answer-label' }, best.label), ' ', printed(best.printed),
-        ' ', trustWords(best.trust)), rest.length > 0 ? outputs(rest) : ''),
-      section('Mind', after.map(warning)),
-      section('Holds', answer.holds),
-      section('Working', answer.working.map((line) => make('code', {}, line))),
-      section('Formula', answer.formulas.map((one) => [make('code', {}, one.text), ` by ${one.source} `, trustWords(one.trust)])),
-      section('Rests on', answer.grounds.map((one) => [linked(one.fact), `: ${printed(one.printed)} `, trustWords(one.trust)])),
-    ];
+    return [section('First', first.map(warning)),
+      make('section', {}, make('h2', { tabindex: '-1', class: 'answer-head' }, 'Answer'),
+        make('p', { class: 'answer' }, make('span', { class: 'answer-label' }, best.label), ' ', printed(best.printed), ' ', trustWords(best.trust)),
+        rest.length > 0 ? outputs(rest) : ''),
+      ...besides(answer), section('Mind', after.map(warning)), section('Holds', answer.holds), workings(answer, text)];
   }
 
-  function refuse(form, result, refusal) {
-    const words = `${refusal.reason}${refusal.hint === '' ? '' : '; ' + refusal.hint}`;
-    const input = form.elements.namedItem(refusal.input);
-    if (input === null) return result.replaceChildren(make('p', { class: 'refusal' }, words));
-    input.setAttribute('aria-invalid', 'true');
-    document.getElementById(`${input.id}-error`).textContent = words;
-    return result.replaceChildren();
-  }
+  /* The form */
 
-  function start() {
-    const form = make('form', { class: 'calculator', novalidate: '' }, ...[...place.querySelectorAll('tr[data-record]')].map(fieldOf));
-    const result = make('div', { class: 'result', role: 'region', 'aria-label': 'Answer', 'aria-live': 'polite' });
+  function start(place, asks) {
+    const name = asks.name;
+    const fields = asks.inputs.map((input) => fieldOf(input, name, place.querySelector(`tr[data-record="${input.name}"] svg`)));
+    const ways = fields.filter((field) => field.way !== '');
+    const errors = make('div', { class: 'errors', role: 'alert' });
+    const result = make('div', { class: 'result', role: 'region', 'aria-label': 'Answer', 'aria-live': 'polite', 'aria-busy': 'false' });
+    const chooser = ways.length > 1 ? chooserOf(`${name}-way`, asks.ways, ways) : null;
+    const rows = fields.flatMap((field) => field === ways[0] && chooser !== null ? [chooser.row, field.row] : [field.row]);
+    const form = make('form', { class: 'calculator', novalidate: '' }, ...rows,
+      make('p', { class: 'what' }, 'A plain number is of the unit beside the field; another unit may be written behind it. Leave empty what you do not know.'),
+      make('button', { type: 'submit' }, place.parentElement.querySelector('h1, h2, h3').textContent), errors);
+    let asked = 0;  // the last question; an answer to an earlier one is late
 
-    async function answer() {
-      const inputs = typed(form);
-      keep(inputs);
-      for (const input of form.querySelectorAll('[aria-invalid]')) input.removeAttribute('aria-invalid');
-      for (const error of form.querySelectorAll('.field-error')) error.textContent = '';
-      if (inputs.length === 0) return result.replaceChildren();
-      const found = JSON.parse(await asked(inputs, 'json'));
-      if (found.refusal !== null) return refuse(form, result, found.refusal);
-      const plain = make('details', {}, make('summary', {}, 'As the terminal prints it'), make('pre', {}, await asked(inputs, 'text')));
-      return result.replaceChildren(...parts(found), plain);
+    const entries = () => fields.filter((field) => !field.row.hidden).map((field) => [field.name, field.read()]).filter(([, value]) => value !== '');
+
+    function show(inputs) {
+      for (const field of fields) field.write(inputs.get(field.name) ?? '');
+      if (chooser !== null) chooser.choose((ways.find((field) => inputs.has(field.name)) ?? ways[0]).name);
     }
 
-    let pause = 0;
-    form.addEventListener('input', () => {
-      clearTimeout(pause);
-      pause = setTimeout(answer, PAUSE);
-    });
+    function keep(inputs) {
+      const text = '#' + new URLSearchParams(inputs).toString();
+      try { history.replaceState(null, '', text); } catch { location.replace(text); }
+    }
+
+    function clear() {
+      for (const field of fields) {
+        field.error.textContent = '';
+        field.focus.removeAttribute('aria-invalid');
+      }
+      errors.replaceChildren();
+      result.replaceChildren();
+    }
+
+    /** Each fault beside its field and under the button, where the thumb is. */
+    function refuse(faults, focuses) {
+      const lines = faults.map(({ field, words }) => {
+        if (field === undefined) return make('li', {}, words);
+        if (field.row.hidden && chooser !== null) chooser.choose(field.name);
+        field.error.textContent = words;
+        field.focus.setAttribute('aria-invalid', 'true');
+        const link = make('a', { href: `#${field.focus.id}` }, `${field.label}: ${words}`);
+        link.addEventListener('click', (event) => { event.preventDefault(); field.focus.focus(); });
+        return make('li', {}, link);
+      });
+      errors.replaceChildren(make('p', {}, make('b', {}, faults.length === 1 ? 'One entry cannot be used.' : `${faults.length} entries cannot be used.`), ' Nothing was worked out.'),
+        make('ul', {}, ...lines));
+      if (focuses) faults.find(({ field }) => field !== undefined)?.field.focus.focus();
+    }
+
+    /** An example as it is typed here, without the name that the terminal wants before it. */
+    function inFormWords({ input, reason }) {
+      const example = asks.inputs.find((one) => one.name === input)?.example ?? '';
+      return reason.replace(`${input}=${example}`, example);
+    }
+
+    /** Entries that have to be there. */
+    function missing(inputs) {
+      const given = new Set(inputs.map(([key]) => key));
+      const open = fields.filter((field) => field.required && !given.has(field.name));
+      const first = fields.find((field) => !field.row.hidden);
+      return (open.length === 0 && inputs.length === 0 ? [first] : open).map((field) => ({ field, words: 'fill this in' }));
+    }
+
+    async function answer(focuses) {
+      const inputs = entries();
+      const number = ++asked;
+      clear();
+      if (inputs.length === 0 && !focuses) return;
+      if (focuses && !single) keep(inputs);
+      const open = missing(inputs);
+      if (open.length > 0) return refuse(open, focuses);
+      const question = { ask: 'reckon', name, inputs: Object.fromEntries(inputs) };
+      try {
+        const found = JSON.parse(await benchleafAsk({ ...question, form: 'json' }));
+        const text = await benchleafAsk({ ...question, form: 'text' });
+        if (number !== asked) return;
+        if (found.refusal !== null) {
+          const { input, hint } = found.refusal;
+          const reason = inFormWords(found.refusal);
+          return refuse([{ field: fields.find((field) => field.name === input), words: `${reason}${hint === '' ? '' : '; ' + hint}` }], focuses);
+        }
+        result.replaceChildren(...parts(found, text));
+        if (focuses) result.querySelector('.answer-head').focus();
+      } catch (error) {
+        refuse([{ words: `The calculator could not be loaded: ${error.message}.` }], false);
+      }
+    }
+
     form.addEventListener('submit', (event) => {
       event.preventDefault();
-      clearTimeout(pause);
-      answer();
-      result.scrollIntoView({ block: 'nearest' });
+      answer(true);
     });
-    addEventListener('hashchange', () => { fill(form); answer(); });
-    form.append(make('button', { type: 'submit' }, 'Reckon'));
+    const open = () => { show(new URLSearchParams(single ? '' : location.hash.slice(1))); answer(false); };
+    if (!single) addEventListener('hashchange', open);
     place.replaceChildren(make('div', { class: 'reckoning' }, form, result));
-    fill(form);
-    answer();
+    open();
   }
 
-  start();
+  /** The form is what the program says that it asks; until it is there, the table of inputs stands. */
+  async function open(place) {
+    const status = make('p', { class: 'search-status', role: 'status' }, 'The calculator is being loaded\u2026');
+    place.before(status);
+    try {
+      start(place, JSON.parse(await benchleafAsk({ ask: 'form', name: place.dataset.record })));
+      status.remove();
+    } catch (error) {
+      status.textContent = `The calculator could not be loaded: ${error.message}.`;
+    }
+  }
+
+  /* In one file, each when it comes into sight. */
+  const seen = new IntersectionObserver((entries) => {
+    for (const entry of entries) {
+      if (!entry.isIntersecting) continue;
+      seen.unobserve(entry.target);
+      open(entry.target);
+    }
+  });
+  document.querySelectorAll('.calculator-place').forEach((place) => seen.observe(place));
 })();

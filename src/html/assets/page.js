@@ -2,7 +2,8 @@
 'use strict';
 
 (function () {
-  const root = document.documentElement.dataset.root;
+  const html = document.documentElement;
+  const root = html.dataset.root;
   const single = document.documentElement.dataset.single !== undefined;  // all pages in one file
   const home = document.getElementById('search_place');
   let index = null, waiting = [];
@@ -100,10 +101,21 @@
     }
   }
 
+  /** `/` and Ctrl-K reach the field from anywhere but another field. */
+  function shortcut(event) {
+    const typing = document.activeElement?.matches('input, textarea, select') ?? false;
+    if ((event.key === '/' && !typing && !event.ctrlKey && !event.metaKey) || (event.key === 'k' && (event.ctrlKey || event.metaKey))) {
+      field.focus();
+      field.select();
+      event.preventDefault();
+    }
+  }
+
   function addSearch() {
     field.addEventListener('focus', () => withIndex(() => {}));
     field.addEventListener('input', () => show(field.value.trim()));
     search.addEventListener('keydown', move);
+    document.addEventListener('keydown', shortcut);
     document.addEventListener('click', (event) => {
       if (home === null && !search.contains(event.target)) panel.hidden = true;
     });
@@ -142,6 +154,38 @@
     document.querySelector('.top').append(button);
   }
 
+  /* A header that stays covers what a link leads to, by its own height. */
+
+  function measureHeader() {
+    const header = document.querySelector('.top');
+    const measure = () => html.style.setProperty('--head', `${Math.ceil(header.getBoundingClientRect().height)}px`);
+    new ResizeObserver(measure).observe(header);
+    measure();
+  }
+
+  /* A link to each heading, to send or to keep */
+
+  function addPermalinks() {
+    if (single) return;
+    for (const head of document.querySelectorAll('main :is(h2, h3)[id]')) {
+      head.append(make('a', { class: 'permalink', href: `#${head.id}`, 'aria-label': `Link to ${head.textContent}` }, '#'));
+    }
+  }
+
+  /* What an edition's age is, today */
+
+  function addAge() {
+    const date = document.querySelector('.foot time[datetime]');
+    if (date === null) return;
+    const [year, month] = date.dateTime.split('-').map(Number);
+    const now = new Date();
+    const months = (now.getFullYear() - year) * 12 + now.getMonth() + 1 - month;
+    if (months > 0) date.after(`, ${months === 1 ? '1 month' : months + ' months'} old`);
+  }
+
   addSearch();
   addSwitch();
+  addAge();
+  addPermalinks();
+  if (single) measureHeader();
 })();

@@ -1,0 +1,13 @@
+#pragma once
+
+#include <string>
+
+#include "html/plan.h"
+
+namespace benchleaf::html {
+
+/// A script with where each record, chapter and calculator stands, so that an answer that names one can lead there:
+/// `globalThis.benchleafPlaces = {"cell/sr754w": "cell/sr754w.html", ...};`
+std::string places_script(const Plan& plan);
+
+}  // namespace benchleaf::html
