@@ -137,6 +137,7 @@ async function lookAtTicket() {
   await page.waitForSelector('.ticket-form');
   await hasNoHit('the ticket form');
   const half = STRINGS.length / 2;
+  await page.evaluate(() => document.querySelectorAll('.part').forEach((one) => { one.open = true; }));
   await page.fill('#answer-found', STRINGS.slice(0, half).join(' '));
   await page.fill('#answer-wants', STRINGS.slice(half).join(' '));
   await page.click('.ticket-form button[type=submit]');

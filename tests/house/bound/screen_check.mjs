@@ -1,0 +1,264 @@
+// screen_check.mjs BOUND PART: the bound pages as they lie under a thumb, in Debian's Chromium, opened from the disk.
+//   widths   at 320, 390, 768 and 1366 dots no column of running text is narrower than a line can be read in
+//   lengths  a page longer than three screens of a telephone (844 dots) has contents of its own, if it has sections
+//   targets  whatever is tapped is 24 dots high and wide at least (WCAG 2.2, 2.5.8, links in a sentence apart)
+//   walks    look up a cell, tick through a procedure, reckon a gasket, plan a ticket, save it and open it again: 390 × 844, 1366 × 768
+//   files    hostile watch files leave the form as it was, and say why
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
+const { chromium } = packages('playwright-core');
+const [bound, part] = process.argv.slice(2);
+const site = path.resolve(bound, 'html');
+const PHONE = { width: 390, height: 844 }, LAPTOP = { width: 1366, height: 768 };
+let faults = 0, looked = 0;
+
+function hold(what, right) {
+  ++looked;
+  if (right) return;
+  ++faults;
+  console.error(`wrong: ${what}`);
+}
+
+const address = (name) => pathToFileURL(path.join(site, name)).href;
+
+function pages(folder = '') {
+  return readdirSync(path.join(site, folder), { withFileTypes: true }).flatMap((entry) => {
+    const name = path.posix.join(folder, entry.name);
+    return entry.isDirectory() ? pages(name) : name.endsWith('.html') ? [name] : [];
+  }).sort();
+}
+
+/** The first page of each kind, and what is full of text. */
+function templates() {
+  const first = new Map();
+  for (const name of pages()) {
+    const kind = name.includes('/') ? name.split('/')[0] : name;
+    if (!first.has(kind)) first.set(kind, name);
+  }
+  return [...new Set([...first.values(), 'cell/sr754w.html', 'chemistry/white-vinegar.html', 'procedure/clear-alkaline-crust.html', 'calculator/gasket-fit.html'])];
+}
+
+const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
+
+async function open(viewport) {
+  const page = await (await browser.newContext({ offline: true, viewport, hasTouch: viewport.width < 500 })).newPage();
+  page.on('pageerror', (error) => hold(`${page.url()}: ${error.message}`, false));
+  page.on('console', (message) => { if (message.type() === 'error') hold(`${page.url()}: ${message.text()}`, false); });
+  return page;
+}
+
+/** A calculator or the ticket is a form as soon as the program is there. */
+async function go(page, name) {
+  await page.goto(address(name));
+  if (name.startsWith('calculator/') || name === 'ticket.html') await page.waitForSelector('form.calculator');
+}
+
+/* Common practice, no source: 16 characters of 9 dots is the least that running text is read in; 8 words are running text. */
+const LEAST_TEXT = 140, RUNNING = 8;
+
+async function widths() {
+  for (const width of [320, 390, 768, 1366]) {
+    const page = await open({ width, height: 844 });
+    for (const name of templates()) {
+      await go(page, name);
+      const narrow = await page.evaluate(([least, running]) => {
+        const walker = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+        const found = [];
+        let count = 0;
+        for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+          if (node.data.trim().split(/\s+/).length < running) continue;
+          let box = node.parentElement;
+          while (getComputedStyle(box).display.startsWith('inline')) box = box.parentElement;
+          if (box.closest('svg, nav, .unseen, thead, datalist') !== null || box.getClientRects().length === 0) continue;
+          ++count;
+          const across = box.getBoundingClientRect().width;
+          if (across < least) found.push(`${Math.round(across)} dots: ${node.data.trim().slice(0, 40)}`);
+        }
+        return { found, count };
+      }, [LEAST_TEXT, RUNNING]);
+      hold(`${name} at ${width}: ${narrow.found.slice(0, 3).join('; ')}`, narrow.found.length === 0);
+      looked += narrow.count;
+    }
+    await page.context().close();
+  }
+}
+
+async function lengths() {
+  const page = await open(PHONE);
+  let long = 0;
+  for (const name of pages()) {
+    await page.goto(address(name));
+    const seen = await page.evaluate(() => ({ screens: document.documentElement.scrollHeight / innerHeight,
+      own: document.querySelector('.own-contents, .contents, .letters, .calculators, .doors, form') !== null, heads: document.querySelectorAll('main h2').length }));
+    if (seen.screens <= 3) continue;
+    ++long;
+    hold(`${name} is ${seen.screens.toFixed(1)} screens long with ${seen.heads} sections and no contents`, seen.own || seen.heads < 2);
+    hold(`${name} is ${seen.screens.toFixed(1)} screens long and has no contents`, seen.own || seen.screens < 12);
+  }
+  hold(`${long} long pages`, long >= 10);
+}
+
+async function targets() {
+  const page = await open(PHONE);
+  for (const name of templates()) {
+    await go(page, name);
+    const small = await page.evaluate(() => [...document.querySelectorAll('main :is(a, button, summary, input, select, label), nav a')].filter((one) => {
+      const box = one.getBoundingClientRect();
+      if (box.width === 0 || one.closest('p, li, td, dd, .margin') !== null && one.matches('a') && getComputedStyle(one).display === 'inline') return false;
+      if (one.matches('label, .switch input, .opener input')) return false;  // the label is the target of those, and is seen by its field
+      return box.width < 23.5 || box.height < 23.5;
+    }).map((one) => one.outerHTML.slice(0, 90)));
+    hold(`${name}: ${small.length} small targets: ${small.slice(0, 3).join(' ')}`, small.length === 0);
+  }
+}
+
+async function lookUp(page) {
+  await page.goto(address('index.html'));
+  await page.keyboard.press('/');
+  hold('a stroke reaches the field', await page.evaluate(() => document.activeElement.id === 'search_field'));
+  await page.keyboard.type('393');
+  await page.locator('.results a', { hasText: 'SR754W' }).first().click();
+  hold('the cell is open', page.url().startsWith(address('cell/sr754w.html')));
+}
+
+async function tickThrough(page) {
+  await page.goto(address('procedure/clear-alkaline-crust.html'));
+  const boxes = page.locator('.step-tick');
+  const count = await boxes.count();
+  hold(`${count} steps`, count >= 5);
+  hold('messages stand in full at first', (await page.locator('.strip').count()) === 0);
+  for (let i = 0; i < count - 1; ++i) await boxes.nth(i).check();
+  hold('the place is said', (await page.locator('.here').textContent()).includes(`step ${count} of ${count}`));
+  await page.reload();
+  hold('ticks last', (await page.locator('.step-tick:checked').count()) === count - 1);
+  hold('what was read is short', (await page.locator('.strip').count()) > 0);
+  await boxes.nth(1).uncheck();
+  hold('unticking brings a step back', await page.locator('.ticking > li').nth(1).locator('p').first().isVisible());
+  await page.locator('.here button').click();
+  hold('it starts over', (await page.locator('.step-tick:checked').count()) === 0);
+}
+
+async function reckonGasket(page) {
+  await go(page, 'calculator/gasket-fit.html');
+  const button = page.locator('form.calculator > button');
+  await button.click();
+  hold('an empty form says what to fill in', (await page.locator('.errors').textContent()).length > 20);
+  hold('and leads there', await page.evaluate(() => document.activeElement.name === 'seat'));
+  await page.fill('input[name=seat]', '31.85');
+  await page.fill('input[name=section]', '0.8');
+  await page.fill('input[name=series]', 'round-0-8');
+  await page.fill('input[name=section]', '0.8o');
+  await button.click();
+  await page.waitForSelector('[aria-invalid=true]');
+  hold('a slip is said beside its field', (await page.locator('#gasket-fit-section-error').textContent()) !== '');
+  hold('the slip has the focus', await page.evaluate(() => document.activeElement.name === 'section'));
+  await page.fill('input[name=section]', '0.8');
+  await button.click();
+  await page.waitForSelector('.answer');
+  hold('a plain number is taken', /31\smm/.test(await page.locator('.answer').textContent()));
+  hold('the answer has the focus', await page.evaluate(() => document.activeElement.className === 'answer-head'));
+  const kept = page.url();
+  const again = await open(LAPTOP);
+  await again.goto(kept);
+  await again.waitForSelector('.answer');
+  hold('a kept link gives the same answer', /31\smm/.test(await again.locator('.answer').textContent()));
+  await again.context().close();
+}
+
+const unfold = (page) => page.evaluate(() => document.querySelectorAll('.part').forEach((one) => { one.open = true; }));
+
+async function planTicket(page) {
+  const folder = mkdtempSync(path.join(tmpdir(), 'benchleaf-walk-'));
+  await go(page, 'ticket.html');
+  await unfold(page);
+  await page.fill('#answer-number', 'D-009');
+  await page.fill('#answer-gasket-seat', '28.60');
+  await page.reload();
+  await page.waitForSelector('form.calculator');
+  hold('a draft lasts', (await page.inputValue('#answer-number')) === 'D-009');
+  hold('Plan is in reach', await page.locator('.plan-bar button[type=submit]').isVisible());
+  await page.click('.plan-bar button[type=submit]');
+  await page.waitForSelector('.plan:not([hidden]) .own-contents', { timeout: 60000 });
+  hold('the ticket has contents', (await page.locator('.ticket .own-contents a').count()) > 3);
+  await page.locator('.ticket input.tick').first().check();
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the watch file' }).click()]);
+  const file = path.join(folder, download.suggestedFilename());
+  await download.saveAs(file);
+  await page.getByRole('button', { name: 'Clear the form' }).click();
+  hold('the form is empty', (await page.inputValue('#answer-number')) === '');
+  await page.reload();
+  await page.waitForSelector('form.calculator');
+  hold('and stays so', (await page.inputValue('#answer-number')) === '');
+  await page.setInputFiles('#watch_file', file);
+  await page.waitForFunction(() => document.getElementById('answer-number').value === 'D-009');
+  await page.click('.plan-bar button[type=submit]');
+  await page.waitForSelector('.plan:not([hidden]) .own-contents', { timeout: 60000 });
+  hold('a tick lasts for its watch', await page.locator('.ticket input.tick').first().isChecked());
+  await page.emulateMedia({ media: 'print' });
+  hold('print has the sheets and not the form', (await page.locator('.ticket h3').first().isVisible()) && !(await page.locator('.ticket-form').isVisible()));
+  await page.emulateMedia({ media: 'screen' });
+  rmSync(folder, { recursive: true });
+}
+
+async function walks() {
+  for (const viewport of [PHONE, LAPTOP]) {
+    const page = await open(viewport);
+    for (const walk of [lookUp, tickThrough, reckonGasket, planTicket]) await walk(page);
+    await page.context().close();
+  }
+}
+
+const HOSTILE = {
+  'a circle': 'id: a\ntitle: b\nextra: &a [*a]\n',
+  'nested aliases': `a: &a [x, x]\n${[...'bcdefghijklmnop'].map((one, i) => `${one}: &${one} [${Array(9).fill('*' + 'abcdefghijklmno'[i])}]`).join('\n')}\n`,
+  'an alias of words': 'number: &n D-001\nfound: *n\n',
+  'a list for words': 'number: [a, b]\n',
+  'fields for words': 'found: {a: b}\n',
+  'a word for a list': 'symptoms: dead\n',
+  'words for fields': 'case: gold\ncell-size: {diameter: [1]}\n',
+  'a megabyte of text': `found: "${'x'.repeat(1 << 20)}"\n`,
+  'many values': `symptoms: [${Array(30000).fill('a').join(', ')}]\n`,
+  'deep brackets': '['.repeat(5000),
+  'a script': '</script><script>window.hit=1</script>: 1',
+  'another tag': 'id: !!js/function "function () { window.hit = 1 }"\n',
+  'a prototype': '__proto__: {hit: 1}\nnumber: [1]\n',
+  'nothing': '',
+};
+
+async function files() {
+  const page = await open(PHONE);
+  await go(page, 'ticket.html');
+  await page.evaluate(() => benchleafAsk({ ask: 'ticket' }));  // from here on it is loaded
+  await unfold(page);
+  await page.fill('#answer-number', 'D-001');
+  for (const [what, text] of Object.entries(HOSTILE)) {
+    await page.evaluate(() => { document.querySelector('.plan-bar .search-status').textContent = ''; });
+    await page.evaluate(() => {
+      window.gap = 0;
+      let last = performance.now();
+      window.ticker = setInterval(() => {
+        window.gap = Math.max(window.gap, performance.now() - last);
+        last = performance.now();
+      }, 10);
+    });
+    await page.setInputFiles('#watch_file', { name: 'hostile.yaml', mimeType: 'text/yaml', buffer: Buffer.from(text) });
+    await page.waitForFunction(() => document.querySelector('.plan-bar .search-status').textContent !== '', null, { timeout: 10000 }).catch(() => {});
+    const said = await page.locator('.plan-bar .search-status').textContent();
+    hold(`${what}: "${said}"`, said.startsWith('hostile.yaml cannot be read'));
+    const gap = await page.evaluate(() => { clearInterval(window.ticker); return window.gap; });
+    hold(`${what} stops the page for ${Math.round(gap)} ms`, gap < 1000);
+    hold(`${what} leaves the form as it was`, (await page.inputValue('#answer-number')) === 'D-001');
+    hold(`${what} runs nothing`, await page.evaluate(() => window.hit === undefined && {}.hit === undefined));
+  }
+}
+
+const parts = { widths, lengths, targets, walks, files };
+await parts[part]();
+await browser.close();
+console.log(`${looked} looked at, ${faults} faults`);
+process.exitCode = faults > 0 || looked < 8 ? 1 : 0;
