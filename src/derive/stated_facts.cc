@@ -23,11 +23,18 @@ using model::Record;
 /// Members of every record that say who it is and where it comes from.
 constexpr std::array<std::string_view, 6> kNoFacts = {"id", "aliases", "basis", "conflicts", "note", "title"};
 
+/// Members of a list item that say the same of the item alone.
+constexpr std::array<std::string_view, 4> kItemProvenance = {"source", "where", "trust", "as-of"};
+
 /// A mapping `{value: 80 mAh, load: not stated}` is one fact with its conditions beside it.
 constexpr std::string_view kValueMember = ".value";
 
 std::string joined(const std::string& path, std::string_view name) {
   return path.empty() ? std::string(name) : path + "." + std::string(name);
+}
+
+bool is_provenance(std::string_view key) {
+  return std::find(kItemProvenance.begin(), kItemProvenance.end(), key) != kItemProvenance.end();
 }
 
 bool is_code_word(std::string_view text) { return !text.empty() && text.find_first_of(" \t\n") == std::string_view::npos; }
@@ -50,7 +57,10 @@ class Walker {
  private:
   void visit(const Node& node, const std::string& path) {
     if (node.is_scalar()) return leaf(node, path);
-    for (const auto& member : node.members) visit(member.value, joined(path, member.key));
+    const bool has_own_basis = node.find("trust") != nullptr;
+    for (const auto& member : node.members) {
+      if (!has_own_basis || !is_provenance(member.key)) visit(member.value, joined(path, member.key));
+    }
     for (std::size_t i = 0; i < node.items.size(); ++i) visit(node.items[i], joined(path, std::to_string(i)));
   }
 

@@ -55,6 +55,19 @@ TEST_CASE("a range has ends and no value; a mapping with a value is one fact") {
   CHECK(real().derived.facts.find("cell/cr2032#capacity.value") == nullptr);
 }
 
+// content/README.md, Trust: an item of a list may carry its own source and trust, which are no facts of the trade.
+TEST_CASE("what an item says of its own source is no fact") {
+  std::size_t seen = 0;
+  for (const auto& fact : real().derived.facts.all()) {
+    if (fact.id.substr(0, 6) == "table/") continue;
+    ++seen;
+    INFO(fact.id);
+    const std::string last = fact.id.substr(fact.id.find_last_of(".#") + 1);
+    CHECK_FALSE((last == "trust" || last == "as-of"));
+  }
+  CHECK(seen > 3000);
+}
+
 TEST_CASE("numbers that name a cell are words, not quantities") {
   const Fact& number = real().fact("cell/sr754w#trade-number");
   CHECK(number.printed == "393");
