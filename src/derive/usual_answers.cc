@@ -25,14 +25,12 @@ constexpr const char* kSpill = "1 mL";
 constexpr const char* kSpan = "30 mm";
 
 /// Inputs that name a record, and its kind.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 6> kRecordInputs = {{{"cell", "cell"},
-                                                                                         {"module", "module"},
-                                                                                         {"series", "gasket"},
-                                                                                         {"residue", "residue"},
-                                                                                         {"liquid", "chemistry"},
-                                                                                         {"material", "material"}}};
-
-std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
+constexpr std::array<std::pair<std::string_view, model::Kind>, 6> kRecordInputs = {{{"cell", model::Kind::cell},
+                                                                                    {"module", model::Kind::module},
+                                                                                    {"series", model::Kind::gasket},
+                                                                                    {"residue", model::Kind::residue},
+                                                                                    {"liquid", model::Kind::chemistry},
+                                                                                    {"material", model::Kind::material}}};
 
 /// Asks and keeps the answers.
 class Asker {
@@ -56,7 +54,7 @@ class Asker {
   void add(model::Fact fact, const Words& words) {
     for (const auto& [input, kind] : kRecordInputs) {
       for (const auto& [key, value] : words) {
-        if (key == input) fact.inputs.push_back(std::string(kind) + "/" + value);
+        if (key == input) fact.inputs.push_back(model::RecordRef(kind, value));
       }
     }
     answers_.add(std::move(fact));
@@ -80,7 +78,7 @@ void ask_cells(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, cell] : base.cells) asker.ask(cell, "cell-swap", {}, {{"cell", id}});
   for (const auto& [id, module] : base.modules) {
     for (const auto& cell : module.cells) {
-      asker.ask(module, "cell-life", id_of(cell), {{"cell", id_of(cell)}, {"module", id}});
+      asker.ask(module, "cell-life", cell.id(), {{"cell", cell.id()}, {"module", id}});
     }
   }
 }
@@ -95,7 +93,7 @@ void ask_gaskets(const model::KnowledgeBase& base, Asker& asker) {
 void ask_watches(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, watch] : base.watches) {
     if (watch.gasket_seat && !watch.gasket.empty()) {
-      asker.ask(watch, "gasket-fit", {}, {{"series", id_of(watch.gasket)}, {"seat", watch.gasket_seat->written}});
+      asker.ask(watch, "gasket-fit", {}, {{"series", watch.gasket.id()}, {"seat", watch.gasket_seat->written}});
     }
     if (watch.scratch && watch.crystal_size && watch.crystal_size->thickness) {
       asker.ask(watch, "scratch-ladder", {},
@@ -107,7 +105,7 @@ void ask_watches(const model::KnowledgeBase& base, Asker& asker) {
 void ask_liquids(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, residue] : base.residues) {
     for (const auto& liquid : residue.answers) {
-      asker.ask(residue, "crust-dose", id_of(liquid), {{"residue", id}, {"mass", kCrust}, {"liquid", id_of(liquid)}});
+      asker.ask(residue, "crust-dose", liquid.id(), {{"residue", id}, {"mass", kCrust}, {"liquid", liquid.id()}});
     }
   }
   for (const auto& [id, liquid] : base.chemistries) asker.ask(liquid, "fumes", {}, {{"liquid", id}, {"volume", kSpill}});

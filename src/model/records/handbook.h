@@ -16,7 +16,7 @@ struct Handbook {
     std::string tab;
     std::string door;  ///< words on the start page that lead here, or empty
     std::string door_line;
-    std::vector<std::string> pages;  ///< `page/ID`
+    References pages;  ///< `page/ID`
     std::vector<Kind> kinds;
     base::Span span;
   };
@@ -36,7 +36,7 @@ struct Handbook {
   std::vector<Chapter> chapters;
   Node root;
   std::vector<std::string> unusable;
-  std::vector<Reference> references;
+  std::vector<ReferencePlace> references;
 };
 
 }  // namespace benchleaf::model
