@@ -188,6 +188,15 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   handbook.standing_line = fields.text("standing-line");
   handbook.scope = fields.text("scope");
   handbook.promise = fields.text("promise");
+  handbook.not_replaced = fields.text("not-replaced");
+  handbook.answers = fields.text("answers");
+  handbook.signs = fields.text("signs");
+  if (auto verdicts = fields.part("verdicts")) {
+    handbook.verdicts = {{model::Verdict::never, verdicts->text("never")},
+                         {model::Verdict::with_limits, verdicts->text("with-care")},
+                         {model::Verdict::use, verdicts->text("ok")}};
+  }
+  handbook.signal_words = fields.text("signal-words");
   for (const Fields& chapter : fields.parts("chapters")) {
     model::Handbook::Chapter one{
         chapter.text("id"),   chapter.count("number", 0), chapter.text("title"),       chapter.text("tab"),

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
+#include "model/book.h"
 #include "model/record.h"
 
 namespace benchleaf::model {
@@ -33,6 +35,11 @@ struct Handbook {
   std::string standing_line;
   std::string scope;
   std::string promise;
+  std::string not_replaced;  ///< and what comes first in an accident
+  std::string answers;
+  std::string signs;
+  std::map<Verdict, std::string> verdicts;  ///< what each says to the reader; empty: the book does not explain them
+  std::string signal_words;
   std::vector<Chapter> chapters;
   Node root;
   std::vector<std::string> unusable;
