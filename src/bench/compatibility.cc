@@ -16,7 +16,8 @@ Effect effect_of(model::Verdict verdict) {
   return Effect::never;
 }
 
-Compatibility line_about(const model::Record& agent, const std::vector<model::OnMaterial>& rows, std::string_view material) {
+Compatibility line_about(const model::Record& agent, const std::vector<model::OnMaterial>& rows,
+                         const model::RecordRef& material) {
   Compatibility found;
   found.agent = &agent;
   for (std::size_t i = 0; i < rows.size(); ++i) {
@@ -44,7 +45,7 @@ std::string_view effect_words(Effect effect) {
   return "not known";
 }
 
-Compatibility compatibility(const StepWorld& world, std::string_view agent, std::string_view material) {
+Compatibility compatibility(const StepWorld& world, const model::RecordRef& agent, const model::RecordRef& material) {
   if (const auto* chemistry = chemistry_named(world, agent)) return line_about(*chemistry, chemistry->on_materials, material);
   if (const auto* abrasive = abrasive_named(world, agent)) return line_about(*abrasive, abrasive->on_materials, material);
   Compatibility none;

@@ -21,6 +21,6 @@ struct Compatibility {
 };
 
 /// The pair of `chemistry/ID` or `abrasive/ID` and `material/ID`.
-Compatibility compatibility(const StepWorld& world, std::string_view agent, std::string_view material);
+Compatibility compatibility(const StepWorld& world, const model::RecordRef& agent, const model::RecordRef& material);
 
 }  // namespace benchleaf::bench

@@ -7,11 +7,6 @@ namespace benchleaf::bench {
 
 namespace {
 
-std::string id_of(std::string_view reference) {
-  const std::size_t slash = reference.find('/');
-  return std::string(slash == std::string_view::npos ? reference : reference.substr(slash + 1));
-}
-
 Meet meet_named(std::string_view word) {
   if (word == "never") return Meet::never;
   if (word == "rinse") return Meet::rinse;
@@ -19,12 +14,13 @@ Meet meet_named(std::string_view word) {
 }
 
 /// What one record says about the other, by its name or by what it is made of.
-void add_stated(const StepWorld& world, std::string_view one, std::string_view other, std::vector<MixVerdict>& verdicts) {
+void add_stated(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other,
+                std::vector<MixVerdict>& verdicts) {
   const model::Record* stating = world.base.find(one);
   if (stating == nullptr) return;
   const model::Record& record = *stating;
   const std::vector<model::Meeting>& meetings = meetings_of(record);
-  const std::vector<std::string> parts = substances_of(world, other);
+  const model::References parts = substances_of(world, other);
   const bool with_residue = residue_named(world, one) != nullptr || residue_named(world, other) != nullptr;
   for (std::size_t i = 0; i < meetings.size(); ++i) {
     const model::Meeting& meeting = meetings[i];
@@ -46,22 +42,23 @@ void add_stated(const StepWorld& world, std::string_view one, std::string_view o
   }
 }
 
-bool in_group(const StepWorld& world, std::string_view substance, std::string_view group) {
-  const std::string id = id_of(substance);
+bool in_group(const StepWorld& world, const model::RecordRef& substance, std::string_view group) {
+  const std::string id = substance.id();
   for (const model::ReactiveGroup& row : world.tables.reactive_groups) {
     if (row.group == group && std::find(row.members.begin(), row.members.end(), id) != row.members.end()) return true;
   }
   return false;
 }
 
-bool any_in_group(const StepWorld& world, const std::vector<std::string>& substances, std::string_view group) {
+bool any_in_group(const StepWorld& world, const model::References& substances, std::string_view group) {
   return std::any_of(substances.begin(), substances.end(),
-                     [&](const std::string& substance) { return in_group(world, substance, group); });
+                     [&](const model::RecordRef& substance) { return in_group(world, substance, group); });
 }
 
-void add_by_groups(const StepWorld& world, std::string_view one, std::string_view other, std::vector<MixVerdict>& verdicts) {
-  const std::vector<std::string> first = substances_of(world, one);
-  const std::vector<std::string> second = substances_of(world, other);
+void add_by_groups(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other,
+                   std::vector<MixVerdict>& verdicts) {
+  const model::References first = substances_of(world, one);
+  const model::References second = substances_of(world, other);
   for (const model::ReactivePair& pair : world.tables.reactive_pairs) {
     const bool straight = any_in_group(world, first, pair.one) && any_in_group(world, second, pair.other);
     const bool turned = any_in_group(world, first, pair.other) && any_in_group(world, second, pair.one);
@@ -102,7 +99,7 @@ const std::vector<model::Meeting>& meetings_of(const model::Record& record) {
   return kNone;
 }
 
-std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other) {
+std::vector<MixVerdict> mixes(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other) {
   std::vector<MixVerdict> verdicts;
   add_stated(world, one, other, verdicts);
   add_stated(world, other, one, verdicts);
@@ -126,9 +123,9 @@ bool gives_gas(const std::vector<MixVerdict>& verdicts) {
                      [](const MixVerdict& verdict) { return verdict.product.find("carbon dioxide") != std::string::npos; });
 }
 
-std::vector<std::string> ungrouped(const StepWorld& world, std::string_view reference) {
-  std::vector<std::string> found;
-  for (const std::string& substance : substances_of(world, reference)) {
+model::References ungrouped(const StepWorld& world, const model::RecordRef& reference) {
+  model::References found;
+  for (const model::RecordRef& substance : substances_of(world, reference)) {
     const bool placed = std::any_of(world.tables.reactive_groups.begin(), world.tables.reactive_groups.end(),
                                     [&](const model::ReactiveGroup& row) { return in_group(world, substance, row.group); });
     if (!placed && world.base.find(substance) != nullptr) found.push_back(substance);

@@ -24,12 +24,12 @@ struct MixVerdict {
   std::string when;    ///< on what condition, or empty
   std::string ground;  ///< source and trust
   model::Trust trust = model::Trust::memory;
-  std::string record;  ///< whose line says it, or empty for a table
-  std::string path;    ///< of the line, or `table/reactive-pairs#...`
+  model::RecordRef record;  ///< whose line says it, or empty for a table
+  std::string path;         ///< of the line, or `table/reactive-pairs#...`
 };
 
 /// All that is known of the two: the meetings that their records state, then the reactive groups of what they are made of.
-std::vector<MixVerdict> mixes(const StepWorld& world, std::string_view one, std::string_view other);
+std::vector<MixVerdict> mixes(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other);
 /// Whether a record can meet a liquid: a liquid or a residue.
 bool is_mixture(const model::Record& record);
 /// Meetings that a liquid or a residue states itself; none for a record of another kind.
@@ -40,6 +40,6 @@ MixVerdict gravest(const std::vector<MixVerdict>& verdicts, bool closed);
 bool gives_gas(const std::vector<MixVerdict>& verdicts);
 
 /// Substances of a liquid or a residue that stand in no reactive group.
-std::vector<std::string> ungrouped(const StepWorld& world, std::string_view reference);
+model::References ungrouped(const StepWorld& world, const model::RecordRef& reference);
 
 }  // namespace benchleaf::bench

@@ -52,9 +52,9 @@ class NeedFinder {
   }
 
  private:
-  void add_listed(const model::Record& record, const std::vector<std::string>& cautions, const std::string& field) {
+  void add_listed(const model::Record& record, const model::References& cautions, const std::string& field) {
     if (!record.usable("cautions")) return;
-    for (const std::string& caution : cautions) {
+    for (const model::RecordRef& caution : cautions) {
       needs_.push_back({place_, field, caution, "the step uses " + record.id, record.reference() + " asks for it",
                         record.reference(), "cautions"});
     }
@@ -64,7 +64,7 @@ class NeedFinder {
     const model::HazardCaution* row = world_.tables.hazard_caution(hazard);
     if (row == nullptr) return;
     const std::string words = hazard == "cell-handled" ? std::string("the step handles a cell") : because;
-    needs_.push_back({place_, field, "caution/" + row->caution, words, row->why, {}, row->origin.id});
+    needs_.push_back({place_, field, model::RecordRef(model::Kind::caution, row->caution), words, row->why, {}, row->origin.id});
   }
 
   void add_liquids(const Step& step) {
@@ -74,32 +74,34 @@ class NeedFinder {
       const std::string field = "with." + std::to_string(i);
       add_listed(*liquid, liquid->cautions, field);
       const std::string uses = "the step uses " + liquid->id;
-      if (liquid->family == "acid" || liquid->family == "base") add_hazard("neutralise", field, uses);
+      if (liquid->family == model::LiquidFamily::acid || liquid->family == model::LiquidFamily::base)
+        add_hazard("neutralise", field, uses);
       const auto flash = flash_point_of(world_, *liquid);
-      if (flash && flash->celsius <= kFlammableUpTo && (liquid->form == "liquid" || liquid->form == "aerosol"))
+      if (flash && flash->celsius <= kFlammableUpTo &&
+          (liquid->form == model::LiquidForm::liquid || liquid->form == model::LiquidForm::aerosol))
         add_hazard("flammable", field, uses);
-      for (const std::string& met : step.meets) {
+      for (const model::RecordRef& met : step.meets) {
         if (gives_gas(mixes(world_, met, step.with[i]))) add_hazard("gas", field, uses + " on " + words_for(world_, met));
       }
     }
   }
 
-  void add_part(const std::string& reference, const std::string& field) {
+  void add_part(const model::RecordRef& reference, const std::string& field) {
     if (const auto* part = part_named(world_, reference)) add_listed(*part, part->cautions, field);
-    for (const std::string& material : materials_of(world_, reference)) {
-      const auto found = world_.base.materials.find(material.substr(material.find('/') + 1));
-      if (found != world_.base.materials.end()) add_listed(found->second, found->second.cautions, field);
+    for (const model::RecordRef& material : materials_of(world_, reference)) {
+      const auto* found = world_.base.find<model::Material>(material);
+      if (found != nullptr) add_listed(*found, found->cautions, field);
     }
   }
 
-  void add_residue(const Step& step, const std::string& reference, const std::string& field) {
+  void add_residue(const Step& step, const model::RecordRef& reference, const std::string& field) {
     const model::Residue* residue = residue_named(world_, reference);
     if (residue == nullptr) return;
     add_listed(*residue, residue->cautions, field);
     if (residue->left_by.empty() || !residue->usable("left-by")) return;
     const std::string meets = "the step meets " + residue->id;
-    if (residue->side == "alkaline") add_hazard("crust", field, meets);
-    if (residue->side == "alkaline" && neutralises(step)) add_hazard("neutralise", field, meets);
+    if (residue->side == model::Side::alkaline) add_hazard("crust", field, meets);
+    if (residue->side == model::Side::alkaline && neutralises(step)) add_hazard("neutralise", field, meets);
     const bool may_hold_mercury =
         std::any_of(residue->left_by.begin(), residue->left_by.end(), [this](const std::string& system) {
           const model::MercuryFree* free = world_.tables.mercury_free_from(system);
@@ -109,9 +111,9 @@ class NeedFinder {
   }
 
   bool neutralises(const Step& step) const {
-    return std::any_of(step.with.begin(), step.with.end(), [this](const std::string& reference) {
+    return std::any_of(step.with.begin(), step.with.end(), [this](const model::RecordRef& reference) {
       const model::Chemistry* liquid = chemistry_named(world_, reference);
-      return liquid != nullptr && (liquid->family == "acid" || liquid->family == "base");
+      return liquid != nullptr && (liquid->family == model::LiquidFamily::acid || liquid->family == model::LiquidFamily::base);
     });
   }
 
@@ -126,9 +128,9 @@ class NeedFinder {
 
 }  // namespace
 
-bool has_to_guard(const StepWorld& world, const std::string& caution, const std::vector<std::string>& there) {
-  const auto found = world.base.cautions.find(caution.substr(caution.find('/') + 1));
-  if (found == world.base.cautions.end() || found->second.severity != "property") return true;
+bool has_to_guard(const StepWorld& world, const model::RecordRef& caution, const model::References& there) {
+  const auto* found = world.base.find<model::Caution>(caution);
+  if (found == nullptr || found->severity != model::Severity::property) return true;
   bool guards_things = false;
   const auto guards = [&](const auto& records) {
     return std::any_of(records.begin(), records.end(), [&](const auto& one) {

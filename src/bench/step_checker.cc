@@ -15,9 +15,9 @@ namespace {
 
 using Step = model::Procedure::Step;
 
-void fill(std::vector<std::string>& references, const Binding& binding) {
-  for (std::string& reference : references) {
-    if (reference.empty() || reference.front() != '$') continue;
+void fill(model::References& references, const Binding& binding) {
+  for (model::RecordRef& reference : references) {
+    if (reference.empty() || reference.text().front() != '$') continue;
     const auto filled = binding.find(std::string_view(reference).substr(1));
     if (filled != binding.end()) reference = filled->second;
   }
@@ -25,7 +25,7 @@ void fill(std::vector<std::string>& references, const Binding& binding) {
 
 /// What a liquid of the step touches, and how it comes there.
 struct Target {
-  std::string reference;
+  model::RecordRef reference;
   std::string field;
   std::string comes;  ///< `on`, `reaches`, `goes everywhere and is inside`
 };
@@ -46,17 +46,17 @@ class MaterialCheck {
   }
 
  private:
-  void check_agent(const Step& step, const std::string& agent, const std::string& field) {
+  void check_agent(const Step& step, const model::RecordRef& agent, const std::string& field) {
     if (chemistry_named(world_, agent) == nullptr && abrasive_named(world_, agent) == nullptr) return;
     std::set<std::string> told;
     for (const Target& target : targets_of(step, agent)) {
-      for (const std::string& material : materials_of(world_, target.reference)) {
+      for (const model::RecordRef& material : materials_of(world_, target.reference)) {
         if (told.insert(target.reference + " " + material).second) judge(step, agent, field, target, material);
       }
     }
   }
 
-  std::vector<Target> targets_of(const Step& step, const std::string& agent) const {
+  std::vector<Target> targets_of(const Step& step, const model::RecordRef& agent) const {
     std::vector<Target> targets;
     bool seam = false;
     for (std::size_t i = 0; i < step.on.size(); ++i) {
@@ -68,28 +68,28 @@ class MaterialCheck {
       targets.push_back({step.reaches[i], "reaches." + std::to_string(i), ", which it reaches"});
     const std::string way = inside_way(step, agent, seam);
     if (way.empty()) return targets;
-    for (const std::string& inside : procedure_.inside) targets.push_back({inside, "with", way});
+    for (const model::RecordRef& inside : procedure_.inside) targets.push_back({inside, "with", way});
     return targets;
   }
 
   /// How the liquid comes to what is inside, or empty where it does not.
-  std::string inside_way(const Step& step, const std::string& agent, bool seam) const {
+  std::string inside_way(const Step& step, const model::RecordRef& agent, bool seam) const {
     const model::Chemistry* liquid = chemistry_named(world_, agent);
-    if (liquid == nullptr || (liquid->form != "liquid" && liquid->form != "aerosol")) return {};
+    if (liquid == nullptr || (liquid->form != model::LiquidForm::liquid && liquid->form != model::LiquidForm::aerosol)) return {};
     if (floods(ways_)) return ", which is inside, and the liquid goes everywhere";
     if (seam) return ", which is inside, and the liquid creeps through the seam";
     return step.reaches.empty() ? ", which is inside, and the step does not say what the liquid reaches" : std::string();
   }
 
   /// `isopropyl alcohol on polariser of the display (polariser film)`
-  std::string pair_words(const std::string& agent, const Target& target, const std::string& material) const {
+  std::string pair_words(const model::RecordRef& agent, const Target& target, const model::RecordRef& material) const {
     std::string words = words_for(world_, agent) + " on " + words_for(world_, target.reference);
     if (material != target.reference) words += " (" + words_for(world_, material) + ")";
     return words + target.comes;
   }
 
-  void judge(const Step& step, const std::string& agent, const std::string& field, const Target& target,
-             const std::string& material) {
+  void judge(const Step& step, const model::RecordRef& agent, const std::string& field, const Target& target,
+             const model::RecordRef& material) {
     const Compatibility found = compatibility(world_, agent, material);
     if (!found.readable || world_.base.find(material) == nullptr) return;
     const std::string pair = pair_words(agent, target, material);
@@ -129,10 +129,10 @@ class MaterialCheck {
     for (std::size_t i = 0; i < step.on.size(); ++i) check_part(step.on[i], "on." + std::to_string(i));
     for (std::size_t i = 0; i < step.reaches.size(); ++i) check_part(step.reaches[i], "reaches." + std::to_string(i));
     if (!floods(ways_) && ways_.count("heat") == 0) return;
-    for (const std::string& inside : procedure_.inside) check_part(inside, "do");
+    for (const model::RecordRef& inside : procedure_.inside) check_part(inside, "do");
   }
 
-  void check_part(const std::string& reference, const std::string& field) {
+  void check_part(const model::RecordRef& reference, const std::string& field) {
     const model::Part* part = part_named(world_, reference);
     if (part == nullptr) return;
     for (std::size_t i = 0; i < part->limits.size(); ++i) {
@@ -167,7 +167,7 @@ std::vector<Binding> allowed_bindings(const model::Procedure& procedure) {
     if (bindings.size() * slot.allowed.size() > kMostBindings) return {};
     std::vector<Binding> longer;
     for (const Binding& binding : bindings) {
-      for (const std::string& record : slot.allowed) {
+      for (const model::RecordRef& record : slot.allowed) {
         longer.push_back(binding);
         longer.back()[slot.name] = record;
       }

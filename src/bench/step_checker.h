@@ -11,7 +11,7 @@
 namespace benchleaf::bench {
 
 /// A slot of a procedure, without its sign, to the record that fills it.
-using Binding = std::map<std::string, std::string, std::less<>>;
+using Binding = std::map<std::string, model::RecordRef, std::less<>>;
 
 /// More combinations than this are not judged.
 inline constexpr std::size_t kMostBindings = 256;
@@ -43,13 +43,13 @@ enum class StepLaw {
 
 struct StepFault {
   StepLaw law = StepLaw::never;
-  std::size_t step = 0;  ///< place in `steps`, from 0
-  std::string field;     ///< below the step: `with.0`
-  std::string message;   ///< what meets what, and why that is wrong
-  std::string hint;      ///< one action
-  std::string ground;    ///< source and trust of the reason
-  std::string record;    ///< record whose line is the ground, or empty
-  std::string path;      ///< of that line, or the row of a table
+  std::size_t step = 0;     ///< place in `steps`, from 0
+  std::string field;        ///< below the step: `with.0`
+  std::string message;      ///< what meets what, and why that is wrong
+  std::string hint;         ///< one action
+  std::string ground;       ///< source and trust of the reason
+  model::RecordRef record;  ///< record whose line is the ground, or empty
+  std::string path;         ///< of that line, or the row of a table
 };
 
 /// Judges the steps of a procedure whose slots are filled, in the order of the steps. A step with an unusable field is
@@ -65,12 +65,12 @@ void check_mixing(const StepWorld& world, const model::Procedure& procedure, std
 /// A caution that a step needs before it.
 struct CautionNeed {
   std::size_t step = 0;
-  std::string field;    ///< what calls for it: `with.0`, `do`
-  std::string caution;  ///< `caution/ID`
+  std::string field;  ///< what calls for it: `with.0`, `do`
+  model::RecordRef caution;
   std::string because;  ///< `the step uses white-vinegar`
   std::string reason;
-  std::string record;  ///< record that asks for it, or empty
-  std::string path;    ///< of its list, or the row of a table
+  model::RecordRef record;  ///< that asks for it, or empty
+  std::string path;         ///< of its list, or the row of a table
 };
 
 /// All cautions that the steps of a bound procedure need, in the order of the steps.
@@ -78,6 +78,6 @@ std::vector<CautionNeed> caution_needs(const StepWorld& world, const model::Proc
 
 /// Whether a caution has something to guard where there is nothing but these parts and materials. A harm that things alone come
 /// to, and of which parts or materials warn, is a harm to those: direct current to a display.
-bool has_to_guard(const StepWorld& world, const std::string& caution, const std::vector<std::string>& there);
+bool has_to_guard(const StepWorld& world, const model::RecordRef& caution, const model::References& there);
 
 }  // namespace benchleaf::bench

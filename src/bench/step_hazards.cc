@@ -41,7 +41,7 @@ class HeatCheck {
     }
     if (!stated) return;
     for (const auto* list : {&step.on, &step.reaches}) {
-      for (const std::string& reference : *list) check_target(reference, stated->high);
+      for (const model::RecordRef& reference : *list) check_target(reference, stated->high);
     }
   }
 
@@ -68,17 +68,16 @@ class HeatCheck {
         "wipe it on cold, or take a liquid that does not burn", kMarginGround, flash.record);
   }
 
-  void check_target(const std::string& reference, double now) {
-    for (const std::string& material : materials_of(world_, reference)) {
-      const auto found = world_.base.materials.find(material.substr(material.find('/') + 1));
-      if (found == world_.base.materials.end()) continue;
-      const model::Material& record = found->second;
-      check_limit(reference, record, record.service, "service", "bears up to ", now);
-      check_limit(reference, record, record.softens, "softens", "softens from ", now);
+  void check_target(const model::RecordRef& reference, double now) {
+    for (const model::RecordRef& material : materials_of(world_, reference)) {
+      const auto* found = world_.base.find<model::Material>(material);
+      if (found == nullptr) continue;
+      check_limit(reference, *found, found->service, "service", "bears up to ", now);
+      check_limit(reference, *found, found->softens, "softens", "softens from ", now);
     }
   }
 
-  void check_limit(const std::string& reference, const model::Material& material, const std::optional<base::Quantity>& limit,
+  void check_limit(const model::RecordRef& reference, const model::Material& material, const std::optional<base::Quantity>& limit,
                    const std::string& path, const std::string& verb, double now) {
     const auto most = limit ? limit->in(base::Unit::degree_celsius) : std::nullopt;
     if (!most || now <= (path == "softens" ? most->low : most->high)) return;
@@ -89,7 +88,7 @@ class HeatCheck {
   }
 
   void add(StepLaw law, const std::string& field, std::string message, std::string hint, std::string ground,
-           const std::string& record) {
+           const model::RecordRef& record) {
     faults_.push_back({law, place_, field, std::move(message), std::move(hint), std::move(ground), record, "flash-point"});
   }
 
@@ -100,10 +99,10 @@ class HeatCheck {
 };
 
 /// Residues of cells that are met somewhere, to the place of the rinse that takes them away; they are there from the start.
-std::map<std::string, std::size_t> crusts_until(const StepWorld& world, const model::Procedure& procedure) {
-  std::map<std::string, std::size_t> last_met;
+std::map<model::RecordRef, std::size_t> crusts_until(const StepWorld& world, const model::Procedure& procedure) {
+  std::map<model::RecordRef, std::size_t> last_met;
   for (std::size_t i = 0; i < procedure.steps.size(); ++i) {
-    for (const std::string& reference : procedure.steps[i].meets) {
+    for (const model::RecordRef& reference : procedure.steps[i].meets) {
       const model::Residue* residue = residue_named(world, reference);
       if (residue != nullptr && !residue->left_by.empty()) last_met[reference] = i;
     }
@@ -146,8 +145,9 @@ void check_wet_method(const StepWorld& world, const model::Procedure& procedure,
                           "left-by"});
       }
     }
-    const bool wet = std::any_of(step.with.begin(), step.with.end(),
-                                 [&world](const std::string& reference) { return chemistry_named(world, reference) != nullptr; });
+    const bool wet = std::any_of(step.with.begin(), step.with.end(), [&world](const model::RecordRef& reference) {
+      return chemistry_named(world, reference) != nullptr;
+    });
     if (ways.count("sand") == 0 || wet) continue;
     faults.push_back({StepLaw::wet_sanding,
                       i,

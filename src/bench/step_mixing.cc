@@ -15,13 +15,14 @@ using Step = model::Procedure::Step;
 
 /// Something that lies on a part since an earlier step.
 struct Presence {
-  std::string reference;
+  model::RecordRef reference;
   std::size_t step = 0;
   std::string field;
 };
 
-bool goes_on_working(const std::string& family) {
-  return family == "acid" || family == "base" || family == "oxidiser" || family == "cleaner";
+bool goes_on_working(std::optional<model::LiquidFamily> family) {
+  using Family = model::LiquidFamily;
+  return family == Family::acid || family == Family::base || family == Family::oxidiser || family == Family::cleaner;
 }
 
 class MixingCheck {
@@ -42,8 +43,8 @@ class MixingCheck {
   }
 
  private:
-  static std::vector<std::string> places_of(const Step& step) {
-    std::vector<std::string> places = step.on;
+  static model::References places_of(const Step& step) {
+    model::References places = step.on;
     places.insert(places.end(), step.reaches.begin(), step.reaches.end());
     if (places.empty()) places.emplace_back();  // on the bench
     return places;
@@ -53,7 +54,7 @@ class MixingCheck {
     for (const auto* list : {&step.with, &step.meets}) {
       const std::string field = list == &step.with ? "with." : "meets.";
       for (std::size_t i = 0; i < list->size(); ++i) {
-        for (const std::string& substance : ungrouped(world_, (*list)[i])) {
+        for (const model::RecordRef& substance : ungrouped(world_, (*list)[i])) {
           if (!told_.insert(substance).second) continue;
           faults_.push_back({StepLaw::mix_group,
                              place_,
@@ -74,7 +75,7 @@ class MixingCheck {
       const std::string field = "with." + std::to_string(i);
       for (std::size_t j = i + 1; j < step.with.size(); ++j)
         judge(step.with[i], step.with[j], "with." + std::to_string(j), " in one step", step.closed, Meet::rinse);
-      for (const std::string& met : step.meets) {
+      for (const model::RecordRef& met : step.meets) {
         const bool liquid = chemistry_named(world_, met) != nullptr;
         judge(met, step.with[i], field, ", which the step meets", step.closed, liquid ? Meet::rinse : Meet::never);
       }
@@ -83,8 +84,8 @@ class MixingCheck {
 
   void check_against_earlier(const Step& step) {
     for (std::size_t i = 0; i < step.with.size(); ++i) {
-      std::set<std::string> seen(step.meets.begin(), step.meets.end());
-      for (const std::string& place : places_of(step)) {
+      std::set<model::RecordRef> seen(step.meets.begin(), step.meets.end());
+      for (const model::RecordRef& place : places_of(step)) {
         for (const Presence& earlier : lying_[place]) {
           if (!seen.insert(earlier.reference).second || earlier.reference == step.with[i]) continue;
           const bool residue = residue_named(world_, earlier.reference) != nullptr;
@@ -103,8 +104,8 @@ class MixingCheck {
     return std::to_string(number);
   }
 
-  void judge(const std::string& earlier, const std::string& now, const std::string& field, const std::string& comes, bool closed,
-             Meet from) {
+  void judge(const model::RecordRef& earlier, const model::RecordRef& now, const std::string& field, const std::string& comes,
+             bool closed, Meet from) {
     const std::vector<MixVerdict> known = mixes(world_, earlier, now);
     MixVerdict verdict = gravest(known, false);
     StepLaw law = verdict.open == Meet::never ? StepLaw::mix_never : StepLaw::mix_rinse;
@@ -125,7 +126,7 @@ class MixingCheck {
   }
 
   void move_on(const Step& step) {
-    for (const std::string& place : places_of(step)) {
+    for (const model::RecordRef& place : places_of(step)) {
       auto& lying = lying_[place];
       if (step.rinse) {
         lying.erase(std::remove_if(lying.begin(), lying.end(), [this](const Presence& one) { return !stays(one.reference); }),
@@ -133,7 +134,7 @@ class MixingCheck {
       }
       for (std::size_t i = 0; i < step.with.size(); ++i) {
         const model::Chemistry* liquid = chemistry_named(world_, step.with[i]);
-        if (liquid != nullptr && !(step.rinse && liquid->family == "water"))
+        if (liquid != nullptr && !(step.rinse && liquid->family == model::LiquidFamily::water))
           lying.push_back({step.with[i], place_, "with." + std::to_string(i)});
       }
       for (std::size_t i = 0; i < step.meets.size(); ++i) {
@@ -142,7 +143,7 @@ class MixingCheck {
     }
   }
 
-  bool stays(const std::string& reference) const {
+  bool stays(const model::RecordRef& reference) const {
     const model::Residue* residue = residue_named(world_, reference);
     return residue != nullptr && residue->stays;
   }
@@ -166,7 +167,7 @@ class MixingCheck {
   const StepWorld& world_;
   const model::Procedure& procedure_;
   std::vector<StepFault>& faults_;
-  std::map<std::string, std::vector<Presence>> lying_;
+  std::map<model::RecordRef, std::vector<Presence>> lying_;
   std::set<std::string> told_;
   std::size_t place_ = 0;
 };

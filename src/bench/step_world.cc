@@ -8,16 +8,6 @@ namespace benchleaf::bench {
 
 namespace {
 
-/// The record of this kind, or nullptr; the map of the knowledge base names its type.
-template <typename List>
-const typename List::mapped_type* record_in(const StepWorld& world, const List& list, model::Kind kind,
-                                            std::string_view reference) {
-  const model::Record* record = world.base.find(reference);
-  if (record == nullptr || record->kind != kind) return nullptr;
-  const auto found = list.find(record->id);
-  return found == list.end() ? nullptr : &found->second;
-}
-
 /// `Isopropyl alcohol` inside a sentence; a word of capitals (`FEPA P`) stays as it is.
 std::string inside_sentence(std::string text) {
   const auto is_capital = [&text](std::size_t at) { return at < text.size() && text[at] >= 'A' && text[at] <= 'Z'; };
@@ -27,34 +17,34 @@ std::string inside_sentence(std::string text) {
 
 }  // namespace
 
-const model::Chemistry* chemistry_named(const StepWorld& world, std::string_view reference) {
-  return record_in(world, world.base.chemistries, model::Kind::chemistry, reference);
+const model::Chemistry* chemistry_named(const StepWorld& world, const model::RecordRef& reference) {
+  return world.base.find<model::Chemistry>(reference);
 }
 
-const model::Abrasive* abrasive_named(const StepWorld& world, std::string_view reference) {
-  return record_in(world, world.base.abrasives, model::Kind::abrasive, reference);
+const model::Abrasive* abrasive_named(const StepWorld& world, const model::RecordRef& reference) {
+  return world.base.find<model::Abrasive>(reference);
 }
 
-const model::Residue* residue_named(const StepWorld& world, std::string_view reference) {
-  return record_in(world, world.base.residues, model::Kind::residue, reference);
+const model::Residue* residue_named(const StepWorld& world, const model::RecordRef& reference) {
+  return world.base.find<model::Residue>(reference);
 }
 
-const model::Part* part_named(const StepWorld& world, std::string_view reference) {
-  return record_in(world, world.base.parts, model::Kind::part, reference);
+const model::Part* part_named(const StepWorld& world, const model::RecordRef& reference) {
+  return world.base.find<model::Part>(reference);
 }
 
-const model::Tool* tool_named(const StepWorld& world, std::string_view reference) {
-  return record_in(world, world.base.tools, model::Kind::tool, reference);
+const model::Tool* tool_named(const StepWorld& world, const model::RecordRef& reference) {
+  return world.base.find<model::Tool>(reference);
 }
 
-std::string words_for(const StepWorld& world, std::string_view reference) {
+std::string words_for(const StepWorld& world, const model::RecordRef& reference) {
   const model::Record* record = world.base.find(reference);
-  if (record == nullptr) return std::string(reference);
+  if (record == nullptr) return reference;
   return record->title.empty() ? record->id : inside_sentence(record->title);
 }
 
-std::vector<std::string> substances_of(const StepWorld& world, std::string_view reference) {
-  std::vector<std::string> found;
+model::References substances_of(const StepWorld& world, const model::RecordRef& reference) {
+  model::References found;
   if (const model::Chemistry* chemistry = chemistry_named(world, reference)) {
     for (const auto& one : chemistry->made_of) found.push_back(one.substance);
   } else if (const model::Residue* residue = residue_named(world, reference)) {
@@ -63,7 +53,7 @@ std::vector<std::string> substances_of(const StepWorld& world, std::string_view 
   return found;
 }
 
-std::vector<std::string> materials_of(const StepWorld& world, std::string_view reference) {
+model::References materials_of(const StepWorld& world, const model::RecordRef& reference) {
   const model::Record* record = world.base.find(reference);
   if (record == nullptr) return {};
   if (record->kind == model::Kind::material) return {record->reference()};
@@ -78,13 +68,14 @@ std::optional<FlashPoint> flash_point_of(const StepWorld& world, const model::Ch
     if (stated) return FlashPoint{stated->low, chemistry.reference()};
     if (chemistry.flash_point->form == base::QuantityForm::none) return std::nullopt;
   }
-  if (chemistry.family != "solvent") return std::nullopt;  // a little alcohol in water does not give its flash point
+  if (chemistry.family != model::LiquidFamily::solvent)
+    return std::nullopt;  // a little alcohol in water does not give its flash point
   std::optional<FlashPoint> lowest;
   for (const auto& one : chemistry.made_of) {
-    const auto found = world.base.substances.find(one.substance.substr(one.substance.find('/') + 1));
-    if (found == world.base.substances.end() || !found->second.flash_point) continue;
-    const auto stated = found->second.flash_point->in(base::Unit::degree_celsius);
-    if (stated && (!lowest || stated->low < lowest->celsius)) lowest = FlashPoint{stated->low, found->second.reference()};
+    const auto* found = world.base.find<model::Substance>(one.substance);
+    if (found == nullptr || !found->flash_point) continue;
+    const auto stated = found->flash_point->in(base::Unit::degree_celsius);
+    if (stated && (!lowest || stated->low < lowest->celsius)) lowest = FlashPoint{stated->low, found->reference()};
   }
   return lowest;
 }

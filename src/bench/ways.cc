@@ -80,13 +80,13 @@ void add_from_words(const StepWorld& world, const std::string& text, Ways& ways)
 
 std::set<std::string, std::less<>> ways_of(const StepWorld& world, const model::Procedure::Step& step) {
   Ways ways(step.how.begin(), step.how.end());
-  for (const std::string& reference : step.tools) {
+  for (const model::RecordRef& reference : step.tools) {
     const model::Tool* tool = tool_named(world, reference);
     if (tool != nullptr) ways.insert(tool->works.begin(), tool->works.end());
   }
   add_from_words(world, step.text, ways);
   bool liquid = false;
-  for (const std::string& reference : step.with) {
+  for (const model::RecordRef& reference : step.with) {
     if (chemistry_named(world, reference) != nullptr) liquid = true;
     if (abrasive_named(world, reference) != nullptr) ways.insert("sand");
   }

@@ -30,8 +30,9 @@ class Answerer {
     out.title = title_of(record);
     out.provenance = entry_of(record).provenance;
     out.page = page_of_(record);
-    out.kind = record.substr(0, record.find('/'));
-    if (out.kind == "cell") {
+    const auto kind = model::RecordRef(record).kind();
+    if (kind) out.kind = model::kind_name(*kind);
+    if (kind == model::Kind::cell) {
       add_cell(out);
     } else {
       out.summary = base::to_terminal(entry_of(record).summary);
@@ -50,7 +51,7 @@ class Answerer {
       return out;
     }
     out.title += " on " + title_of(pair.target);
-    const auto materials = bench::materials_of({bench_.base, bench_.tables}, pair.target);
+    const auto materials = bench::materials_of({bench_.base, bench_.tables}, model::RecordRef(pair.target));
     std::erase_if(out.verdicts, [&materials](const AnswerVerdict& verdict) {
       return std::find(materials.begin(), materials.end(), verdict.record) == materials.end();
     });
@@ -97,7 +98,7 @@ class Answerer {
     out.system = system_of(out.record);
     out.drain = fact(out.record + "#drain");
     out.capacity = fact(out.record + "#capacity");
-    for (const auto& peer : bench_.derived.relations.same_size(out.record)) {
+    for (const auto& peer : bench_.derived.relations.same_size(model::RecordRef(out.record))) {
       out.peers.push_back(
           {peer.cell, title_of(peer.cell), system_of(peer.cell), peer.same_system, std::string(model::trust_name(peer.trust))});
     }

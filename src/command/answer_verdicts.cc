@@ -38,7 +38,8 @@ class VerdictList {
   explicit VerdictList(const bench::StepWorld& world) : world_(world) {}
 
   /// `other` is the side of the pair that the reader did not ask for.
-  void add(const std::string& agent, const std::string& material, const model::Record& other, const std::string& about = {}) {
+  void add(const model::RecordRef& agent, const model::RecordRef& material, const model::Record& other,
+           const std::string& about = {}) {
     const bench::Compatibility found = bench::compatibility(world_, agent, material);
     AnswerVerdict one{other.reference(), other.title + about, std::string(bench::effect_words(found.effect)), {}, {}};
     if (found.row != nullptr) {
@@ -94,14 +95,15 @@ std::string named(const Workbench& bench, const compose::SearchIndex& index, con
 std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::string& record) {
   const bench::StepWorld world{bench.base, bench.tables};
   VerdictList list(world);
-  const model::Record* asked = bench.base.find(record);
+  const model::RecordRef reference(record);
+  const model::Record* asked = bench.base.find(reference);
   if (asked == nullptr) return {};
   if (is_agent(*asked)) {
-    for (const auto& [id, material] : bench.base.materials) list.add(record, material.reference(), material);
+    for (const auto& [id, material] : bench.base.materials) list.add(reference, material.reference(), material);
     return list.take();
   }
-  const std::vector<std::string> materials = bench::materials_of(world, record);
-  for (const std::string& material : materials) {
+  const model::References materials = bench::materials_of(world, reference);
+  for (const model::RecordRef& material : materials) {
     // A part of several materials says which of them a verdict is about.
     const std::string about = materials.size() > 1 ? " on " + bench::words_for(world, material) : std::string();
     for (const auto& [id, liquid] : bench.base.chemistries) list.add(liquid.reference(), material, liquid, about);
@@ -113,13 +115,13 @@ std::vector<AnswerVerdict> verdicts_about(const Workbench& bench, const std::str
 std::vector<AnswerVerdict> verdict_of_mixing(const Workbench& bench, const std::string& one, const std::string& other) {
   const bench::StepWorld world{bench.base, bench.tables};
   AnswerVerdict verdict{other, bench.base.find(other)->title, "not known", "Never mix on trial.", {}};
-  const std::vector<bench::MixVerdict> known = bench::mixes(world, one, other);
+  const std::vector<bench::MixVerdict> known = bench::mixes(world, model::RecordRef(one), model::RecordRef(other));
   if (known.empty()) return {verdict};
   const bench::MixVerdict found = bench::gravest(known, false);
   verdict.verdict = bench::meet_words(found.open);
   verdict.why = found.effect;
   const bool closed = std::any_of(known.begin(), known.end(), [](const auto& each) { return each.closed_never; });
-  if (!found.product.empty()) verdict.why += " Gives " + bench::words_for(world, found.product) + ".";
+  if (!found.product.empty()) verdict.why += " Gives " + bench::words_for(world, model::RecordRef(found.product)) + ".";
   if (!found.when.empty()) verdict.why += " " + compose::sentence_case(found.when) + ".";
   if (closed && found.open != bench::Meet::never) verdict.why += " Never in a closed vessel.";
   verdict.trust = std::string(model::trust_name(found.trust));

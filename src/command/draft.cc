@@ -74,7 +74,7 @@ int run_draft(const DraftOptions& options, const CommonOptions& given, Terminal&
   if (!text) return kExitUsage;
   const auto opened = open_records(common);
   const auto* bench = std::get_if<Workbench>(&opened);
-  const std::string reference = options.kind + "/" + options.id;
+  const model::RecordRef reference(*kind, options.id);
   if (bench != nullptr && bench->base.known(reference)) return refuse(reference, terminal);
   if (to_disk) {
     const std::string name = options.id + (*kind == model::Kind::page ? ".md" : ".yaml");

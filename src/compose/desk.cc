@@ -47,10 +47,7 @@ Sign Desk::basis_sign(const model::Record& record, std::string_view path) {
   return {basis == nullptr ? model::Trust::memory : basis->trust, false};
 }
 
-const model::Cell* Desk::cell(std::string_view reference) const {
-  const model::Record* record = records.find(reference);
-  return record != nullptr && record->kind == model::Kind::cell ? static_cast<const model::Cell*>(record) : nullptr;
-}
+const model::Cell* Desk::cell(std::string_view reference) const { return records.find<model::Cell>(model::RecordRef(reference)); }
 
 std::string Desk::name(std::string_view reference) const {
   const model::Record* record = records.find(reference);
@@ -80,10 +77,10 @@ std::string listed(const std::vector<std::string>& words, std::string_view betwe
   return text;
 }
 
-std::string display_words(const std::string& display) {
-  if (display == "lcd") return "liquid crystal display";
-  if (display == "led") return "light-emitting display";
-  return display;
+std::string display_words(std::optional<model::Display> display) {
+  if (display == model::Display::lcd) return "liquid crystal display";
+  if (display == model::Display::led) return "light-emitting display";
+  return word_of(display);
 }
 
 std::string field_words(std::string_view path) {

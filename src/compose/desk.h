@@ -43,7 +43,7 @@ std::string plain_words(std::string_view id);
 /// As one text, a comma between them where nothing else is asked for.
 std::string listed(const std::vector<std::string>& words, std::string_view between = ", ");
 /// `lcd` to `liquid crystal display`.
-std::string display_words(const std::string& display);
+std::string display_words(std::optional<model::Display> display);
 /// What a value is called beside its sign: `size.diameter` and `size.height` are both `size`.
 std::string field_words(std::string_view path);
 /// With a capital at the start.

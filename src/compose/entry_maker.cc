@@ -36,7 +36,7 @@ void EntryMaker::run_in(std::string label, Line& text) {
   paragraph(std::move(runs));
 }
 
-void EntryMaker::links(std::string label, const std::vector<std::string>& references) {
+void EntryMaker::links(std::string label, const model::References& references) {
   Line text = line();
   run_in(std::move(label), text.links(references));
 }
@@ -66,12 +66,12 @@ void EntryMaker::table(model::Table table) {
   if (!table.rows.empty()) add({without_empty_columns(std::move(table))});
 }
 
-void EntryMaker::messages(const std::vector<std::string>& cautions) {
+void EntryMaker::messages(const model::References& cautions) {
   for (const model::Caution* caution : gravest_first(desk_, cautions)) add({message_of(desk_, *caution)});
 }
 
-void EntryMaker::caution_line(const std::vector<std::string>& cautions) {
-  std::vector<std::string> references;
+void EntryMaker::caution_line(const model::References& cautions) {
+  model::References references;
   for (const model::Caution* caution : gravest_first(desk_, cautions)) references.push_back(caution->reference());
   links("Caution", references);
 }
@@ -119,7 +119,7 @@ namespace {
 
 /// What a source stands behind: its fields and where in it they were found, each once.
 struct SourceUse {
-  std::string source;
+  model::RecordRef source;
   std::vector<std::string> fields;
   std::vector<std::string> places;
 };
@@ -223,11 +223,10 @@ model::Message message_of(const Desk& desk, const model::Caution& caution) {
   return message;
 }
 
-std::vector<const model::Caution*> gravest_first(const Desk& desk, const std::vector<std::string>& cautions) {
+std::vector<const model::Caution*> gravest_first(const Desk& desk, const model::References& cautions) {
   std::vector<const model::Caution*> found;
-  for (const std::string& reference : cautions) {
-    const model::Record* record = desk.records.find(reference);
-    if (record != nullptr && record->kind == model::Kind::caution) found.push_back(static_cast<const model::Caution*>(record));
+  for (const model::RecordRef& reference : cautions) {
+    if (const auto* caution = desk.records.find<model::Caution>(reference)) found.push_back(caution);
   }
   std::stable_sort(found.begin(), found.end(), [](const auto* one, const auto* other) { return one->word < other->word; });
   return found;

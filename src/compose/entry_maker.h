@@ -32,16 +32,16 @@ class EntryMaker {
   /// A paragraph with a run-in label.
   void run_in(std::string label, std::string text);
   void run_in(std::string label, Line& text);
-  void links(std::string label, const std::vector<std::string>& references);
+  void links(std::string label, const model::References& references);
   /// A heading and a list of sentences.
   void list(std::string title, const std::vector<std::string>& items);
   /// A table of label, value and sign for those values that are on file.
   void values(std::string table_name, const std::vector<Labelled>& values);
   void table(model::Table table);
   /// Cautions as messages, the gravest word first.
-  void messages(const std::vector<std::string>& cautions);
+  void messages(const model::References& cautions);
   /// A line that names the cautions and where they stand.
-  void caution_line(const std::vector<std::string>& cautions);
+  void caution_line(const model::References& cautions);
   /// A margin note with the sign of the value at the path.
   void margin(std::string label, std::string_view path, std::string more = {});
   /// Note, disagreements and sources close the entry; margin notes by basis where none was set.
@@ -70,6 +70,6 @@ model::Block heading_block(int level, std::string words, std::string anchor = {}
 /// The message of `caution/ID`, with the titles of its signs.
 model::Message message_of(const Desk& desk, const model::Caution& caution);
 /// The cautions that exist, the gravest word first.
-std::vector<const model::Caution*> gravest_first(const Desk& desk, const std::vector<std::string>& cautions);
+std::vector<const model::Caution*> gravest_first(const Desk& desk, const model::References& cautions);
 
 }  // namespace benchleaf::compose

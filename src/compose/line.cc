@@ -42,9 +42,9 @@ Line& Line::name(std::string_view reference, model::Style style) {
   return *this;
 }
 
-Line& Line::links(const std::vector<std::string>& references) {
+Line& Line::links(const model::References& references) {
   bool first = true;
-  for (const std::string& reference : references) {
+  for (const model::RecordRef& reference : references) {
     if (!first) say(", ");
     first = false;
     link(reference);

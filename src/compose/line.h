@@ -28,7 +28,7 @@ class Line {
   /// The name of a record as a link without its page, where the page stands nearby or names follow close.
   Line& name(std::string_view reference, model::Style style = model::Style::plain);
   /// Links with `, ` between them.
-  Line& links(const std::vector<std::string>& references);
+  Line& links(const model::References& references);
   Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);
   Line& sign(Sign sign);
   Line& blank(double mm);

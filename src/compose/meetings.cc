@@ -41,7 +41,7 @@ std::optional<model::Verdict> meeting_verdict(const Desk& desk, const model::Rec
 }
 
 std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& record) {
-  const std::string self = record.reference();
+  const model::RecordRef self = record.reference();
   std::vector<VerdictRow> rows;
   std::set<std::string> met{self};
   const std::vector<model::Meeting>& own = bench::meetings_of(record);
@@ -50,7 +50,7 @@ std::vector<VerdictRow> meeting_rows(const Desk& desk, const model::Record& reco
     rows.push_back({own[i].with, own[i].verdict, meeting_words(desk, own[i].effect, own[i].product, own[i].when),
                     Desk::basis_sign(record, "meets." + std::to_string(i))});
   }
-  const auto add = [&](const std::string& other) {
+  const auto add = [&](const model::RecordRef& other) {
     if (met.count(other) > 0) return;
     const bench::MixVerdict gravest = bench::gravest(bench::mixes(world_of(desk), self, other), false);
     // what the record says of a substance stands above and holds for whatever is made of it

@@ -9,7 +9,7 @@ namespace {
 
 /// A list that is empty when nothing was found, so that callers need not ask.
 template <typename Map>
-const typename Map::mapped_type& found_or_empty(const Map& map, std::string_view key) {
+const typename Map::mapped_type& found_or_empty(const Map& map, const model::RecordRef& key) {
   static const typename Map::mapped_type kEmpty;
   const auto found = map.find(key);
   return found == map.end() ? kEmpty : found->second;
@@ -19,7 +19,7 @@ const typename Map::mapped_type& found_or_empty(const Map& map, std::string_view
 
 Uses::Uses(const model::KnowledgeBase& records) {
   for (const model::Record* record : records.all()) {
-    for (const model::Reference& reference : record->references) {
+    for (const model::ReferencePlace& reference : record->references) {
       if (reference.target.empty()) continue;
       named_by_[reference.target].push_back({record->reference(), reference.path});
     }
@@ -38,16 +38,17 @@ Uses::Uses(const model::KnowledgeBase& records) {
   }
 }
 
-std::vector<std::string> Uses::named_by(std::string_view reference, model::Kind kind, std::string_view field) const {
-  std::vector<std::string> found;
-  const std::string prefix = std::string(model::kind_name(kind)) + "/";
+model::References Uses::named_by(const model::RecordRef& reference, model::Kind kind, std::string_view field) const {
+  model::References found;
   for (const Use& use : found_or_empty(named_by_, reference)) {
-    const bool there = use.record.starts_with(prefix) && use.path.substr(0, use.path.find('.')).find(field) == 0;
+    const bool there = use.record.is(kind) && use.path.substr(0, use.path.find('.')).find(field) == 0;
     if (there && (found.empty() || found.back() != use.record)) found.push_back(use.record);
   }
   return found;
 }
 
-const std::vector<LiquidVerdict>& Uses::liquids_on(std::string_view material) const { return found_or_empty(liquids_, material); }
+const std::vector<LiquidVerdict>& Uses::liquids_on(const model::RecordRef& material) const {
+  return found_or_empty(liquids_, material);
+}
 
 }  // namespace benchleaf::compose

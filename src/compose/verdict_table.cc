@@ -39,7 +39,7 @@ bool speaks_for_itself(const VerdictRow& row) { return row.verdict == model::Ver
 
 /// `no harm  brass, gold plate`, then the sign that they share; `; ` and the next sign's.
 model::Runs harmless_line(const Desk& desk, const std::vector<VerdictRow>& rows) {
-  std::map<std::pair<model::Trust, bool>, std::vector<std::string>> by_sign;
+  std::map<std::pair<model::Trust, bool>, model::References> by_sign;
   for (const VerdictRow& row : rows) {
     if (speaks_for_itself(row)) by_sign[{row.sign.trust, row.sign.derived}].push_back(row.record);
   }

@@ -11,7 +11,7 @@ namespace benchleaf::compose {
 
 /// One verdict with its reason, whoever states it.
 struct VerdictRow {
-  std::string record;  ///< what is touched or met
+  model::RecordRef record;  ///< what is touched or met
   model::Verdict verdict = model::Verdict::never;
   std::string words;  ///< why, what comes of it
   Sign sign;

@@ -48,7 +48,7 @@ model::FactBase bench_figures(const model::KnowledgeBase& base, const model::Tab
   make_stated_facts(making);
   model::FactBase figures;
   for (const auto& fact : making.facts.all()) {
-    const auto kind = model::kind_from_name(fact.id.substr(0, fact.id.find('/')));
+    const auto kind = model::FactId(fact.id).kind();
     if (kind && is_looked_up(*kind) && !is_prose(fact)) figures.add(fact);
   }
   for (const model::Record* record : base.all()) {

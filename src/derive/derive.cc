@@ -28,11 +28,9 @@ struct Place {
 };
 
 Place place_of(const model::Fact& fact) {
-  const std::string_view id = fact.id;
-  const std::size_t slash = std::min(id.find('/'), id.size());
-  const std::size_t mark = std::min(id.find('#'), id.size());
-  const auto kind = model::kind_from_name(id.substr(0, slash));
-  return {kind ? static_cast<std::size_t>(*kind) : model::all_kinds().size(), id.substr(0, mark), id.substr(mark)};
+  const model::FactId id(fact.id);
+  const auto kind = id.kind();
+  return {kind ? static_cast<std::size_t>(*kind) : model::all_kinds().size(), id.record, id.path};
 }
 
 bool comes_before(const Place& one, const Place& other) {
@@ -44,7 +42,7 @@ bool comes_before(const Place& one, const Place& other) {
 /// Name of the overlay that the record of a fact comes from, or empty.
 std::string overlay_of(const model::KnowledgeBase& base, const model::Fact& fact) {
   if (base.overlays.empty()) return {};
-  const model::Record* record = base.find(std::string_view(fact.id).substr(0, fact.id.find('#')));
+  const model::Record* record = base.find(model::FactId(fact.id).record);
   const model::Overlay* overlay = record == nullptr ? nullptr : base.overlay_of(*record);
   return overlay == nullptr ? std::string() : overlay->name;
 }

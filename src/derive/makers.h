@@ -3,6 +3,7 @@
 #include <string>
 #include <vector>
 
+#include "base/quantity.h"
 #include "derive/derive.h"
 #include "model/knowledge_base.h"
 #include "model/tables.h"
@@ -36,6 +37,7 @@ void make_same_size_facts(Making& making);
 
 /// A quantity as a fact without provenance: value, ends, unit, printed. Nothing for a text that is no quantity.
 bool fill_quantity(model::Fact& fact, std::string_view text);
+void fill_quantity(model::Fact& fact, const base::Quantity& quantity);
 
 /// `source/ID, where`: what a fact carries as its source.
 std::string source_text(std::string_view source, std::string_view where);

@@ -16,8 +16,6 @@ namespace {
 
 using model::Chemistry;
 
-constexpr std::string_view kSubstance = "substance/";
-
 /// Parts that count and what they are read from.
 struct Parts {
   std::string text;  ///< `acetic-acid:5 %, ...` as the calculator takes it
@@ -32,15 +30,13 @@ std::optional<std::string> percent_text(const base::Quantity& strength) {
   return range ? figure(strength.stated.low) + " to " + figure(strength.stated.high) : figure(strength.stated.nominal);
 }
 
-bool has_classes(const Making& making, const std::string& substance) {
-  const auto* record = making.base.find(substance);
-  if (record == nullptr || record->kind != model::Kind::substance) return false;
-  const auto& found = making.base.substances.at(record->id);
-  return !found.classes.empty() || !found.usable("classes");
+bool has_classes(const Making& making, const model::RecordRef& substance) {
+  const auto* found = making.base.find<model::Substance>(substance);
+  return found != nullptr && (!found->classes.empty() || !found->usable("classes"));
 }
 
 std::optional<Parts> parts_of(const Chemistry& liquid, const Making& making) {
-  if (liquid.form == "aerosol" || !liquid.usable("made-of")) return std::nullopt;
+  if (liquid.form == model::LiquidForm::aerosol || !liquid.usable("made-of")) return std::nullopt;
   Parts parts;
   for (std::size_t i = 0; i < liquid.made_of.size(); ++i) {
     const auto& part = liquid.made_of[i];
@@ -54,7 +50,7 @@ std::optional<Parts> parts_of(const Chemistry& liquid, const Making& making) {
     const model::Fact* fact = making.facts.find(id);
     if (fact != nullptr) parts.trust = model::weaker(parts.trust, fact->trust);
     if (fact != nullptr && parts.fact.empty()) parts.fact = id;
-    parts.text += (parts.text.empty() ? "" : ", ") + part.substance.substr(kSubstance.size()) + ":" + *percent;
+    parts.text += (parts.text.empty() ? "" : ", ") + part.substance.id() + ":" + *percent;
   }
   if (parts.text.empty()) return std::nullopt;
   return parts;

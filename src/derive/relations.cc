@@ -6,14 +6,14 @@
 
 namespace benchleaf::derive {
 
-const std::vector<Peer>& Relations::same_size(std::string_view cell) const {
+const std::vector<Peer>& Relations::same_size(const model::RecordRef& cell) const {
   static const std::vector<Peer> kNone;
   const auto found = peers_.find(cell);
   return found == peers_.end() ? kNone : found->second;
 }
 
-void Relations::set_peers(std::string_view cell, std::vector<Peer> peers) {
-  peers_.insert_or_assign(std::string(cell), std::move(peers));
+void Relations::set_peers(const model::RecordRef& cell, std::vector<Peer> peers) {
+  peers_.insert_or_assign(cell, std::move(peers));
 }
 
 }  // namespace benchleaf::derive

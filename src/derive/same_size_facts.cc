@@ -105,9 +105,7 @@ model::Fact peer_fact(const Sized& one, const Cell& other, const Making& making)
 bool before(const Peer& one, const Peer& other, const model::KnowledgeBase& base) {
   if (one.same_system != other.same_system) return one.same_system;
   if (one.trust != other.trust) return model::weaker(one.trust, other.trust) == other.trust;
-  const Cell& a = base.cells.at(one.cell.substr(one.cell.find('/') + 1));
-  const Cell& b = base.cells.at(other.cell.substr(other.cell.find('/') + 1));
-  return natural_less(number_of(a), number_of(b));
+  return natural_less(number_of(*base.find<Cell>(one.cell)), number_of(*base.find<Cell>(other.cell)));
 }
 
 void make_peers(const Sizes& sizes, Making& making) {

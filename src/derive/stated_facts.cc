@@ -43,7 +43,6 @@ bool is_code_word(std::string_view text) { return !text.empty() && text.find_fir
 class Walker {
  public:
   Walker(const Record& record, model::FactBase& facts) : record_(record), facts_(facts) {
-    quantities_.insert(record.quantity_paths.begin(), record.quantity_paths.end());
     for (const auto& reference : record.references) references_.insert(reference.path);
   }
 
@@ -67,8 +66,8 @@ class Walker {
   void leaf(const Node& node, const std::string& path) {
     if (!record_.usable(path) || references_.count(path) > 0) return;
     model::Fact fact;
-    if (quantities_.count(path) > 0) {
-      if (!fill_quantity(fact, node.text)) return;
+    if (node.quantity) {
+      fill_quantity(fact, *node.quantity);
     } else if (node.type == NodeType::integer || node.type == NodeType::number) {
       if (!fill_quantity(fact, node.text)) return;
     } else if (node.type == NodeType::string && (is_code_word(node.text) || record_.basis_for(path) != nullptr)) {
@@ -99,7 +98,6 @@ class Walker {
 
   const Record& record_;
   model::FactBase& facts_;
-  std::set<std::string, std::less<>> quantities_;
   std::set<std::string, std::less<>> references_;
 };
 
@@ -108,17 +106,20 @@ class Walker {
 bool fill_quantity(model::Fact& fact, std::string_view text) {
   const auto parsed = base::parse_quantity(text);
   const auto* quantity = std::get_if<base::Quantity>(&parsed);
-  if (quantity == nullptr) return false;
-  fact.printed = base::printed(*quantity);
-  if (!quantity->has_value()) return true;
-  fact.unit = std::string(base::unit_info(quantity->unit).symbol);
+  if (quantity != nullptr) fill_quantity(fact, *quantity);
+  return quantity != nullptr;
+}
+
+void fill_quantity(model::Fact& fact, const base::Quantity& quantity) {
+  fact.printed = base::printed(quantity);
+  if (!quantity.has_value()) return;
+  fact.unit = std::string(base::unit_info(quantity.unit).symbol);
   // The middle of a range is nobody's statement.
-  if (quantity->form != base::QuantityForm::range) fact.value = quantity->stated.nominal;
-  if (quantity->has_ends()) {
-    fact.low = quantity->stated.low;
-    fact.high = quantity->stated.high;
+  if (quantity.form != base::QuantityForm::range) fact.value = quantity.stated.nominal;
+  if (quantity.has_ends()) {
+    fact.low = quantity.stated.low;
+    fact.high = quantity.stated.high;
   }
-  return true;
 }
 
 std::string source_text(std::string_view source, std::string_view where) {

@@ -13,26 +13,20 @@
 #include "derive/fact_of_output.h"
 #include "model/knowledge_base.h"
 #include "model/tables.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::derive {
 namespace {
 
 using Words = std::vector<std::pair<std::string, std::string>>;
 
-// What is asked where a record names no figure of its own: common practice of the bench, no source.
-constexpr const char* kCrust = "10 mg";
-constexpr const char* kSpill = "1 mL";
-constexpr const char* kSpan = "30 mm";
-
 /// Inputs that name a record, and its kind.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 6> kRecordInputs = {{{"cell", "cell"},
-                                                                                         {"module", "module"},
-                                                                                         {"series", "gasket"},
-                                                                                         {"residue", "residue"},
-                                                                                         {"liquid", "chemistry"},
-                                                                                         {"material", "material"}}};
-
-std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
+constexpr std::array<std::pair<std::string_view, model::Kind>, 6> kRecordInputs = {{{"cell", model::Kind::cell},
+                                                                                    {"module", model::Kind::module},
+                                                                                    {"series", model::Kind::gasket},
+                                                                                    {"residue", model::Kind::residue},
+                                                                                    {"liquid", model::Kind::chemistry},
+                                                                                    {"material", model::Kind::material}}};
 
 /// Asks and keeps the answers.
 class Asker {
@@ -40,13 +34,20 @@ class Asker {
   Asker(const model::KnowledgeBase& base, const model::Tables& tables) : figures_(bench_figures(base, tables)), tables_(tables) {}
 
   /// `asked` parts several questions to one calculator about one record; empty where there is one.
-  void ask(const model::Record& about, const std::string& calculator, const std::string& asked, const Words& words) {
-    bench::Inputs inputs;
+  void ask(const model::Record& about, const std::string& calculator, const std::string& asked, const Words& words,
+           bench::Inputs inputs = {}) {
     for (const auto& [key, value] : words) inputs.emplace(key, bench::Given{value, model::Trust::given, {}});
     bench::Result result = bench::reckon(calculator, inputs, {tables_, figures_});
     const std::string name = asked.empty() ? calculator : calculator + "." + asked;
     for (auto& output : result.outputs) add(fact_of_output(std::move(output), about.reference(), name), words);
     if (result.refusal) add(refusal(*result.refusal, about.reference() + "#" + name), words);
+  }
+
+  /// A figure that is reckoned with where nobody measured one, as the table of bench rules has it.
+  bench::Given usual(const char* rule) const {
+    const model::PublishedTable::Row* row = standards::row_of(tables_, "bench-rules", rule);
+    if (row == nullptr) return {};
+    return {standards::cell_text(*row, "value"), row->trust, "table/bench-rules#" + std::string(rule) + ".value"};
   }
 
   model::FactBase take() { return std::move(answers_); }
@@ -56,7 +57,7 @@ class Asker {
   void add(model::Fact fact, const Words& words) {
     for (const auto& [input, kind] : kRecordInputs) {
       for (const auto& [key, value] : words) {
-        if (key == input) fact.inputs.push_back(std::string(kind) + "/" + value);
+        if (key == input) fact.inputs.push_back(model::RecordRef(kind, value));
       }
     }
     answers_.add(std::move(fact));
@@ -80,7 +81,7 @@ void ask_cells(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, cell] : base.cells) asker.ask(cell, "cell-swap", {}, {{"cell", id}});
   for (const auto& [id, module] : base.modules) {
     for (const auto& cell : module.cells) {
-      asker.ask(module, "cell-life", id_of(cell), {{"cell", id_of(cell)}, {"module", id}});
+      asker.ask(module, "cell-life", cell.id(), {{"cell", cell.id()}, {"module", id}});
     }
   }
 }
@@ -95,7 +96,7 @@ void ask_gaskets(const model::KnowledgeBase& base, Asker& asker) {
 void ask_watches(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, watch] : base.watches) {
     if (watch.gasket_seat && !watch.gasket.empty()) {
-      asker.ask(watch, "gasket-fit", {}, {{"series", id_of(watch.gasket)}, {"seat", watch.gasket_seat->written}});
+      asker.ask(watch, "gasket-fit", {}, {{"series", watch.gasket.id()}, {"seat", watch.gasket_seat->written}});
     }
     if (watch.scratch && watch.crystal_size && watch.crystal_size->thickness) {
       asker.ask(watch, "scratch-ladder", {},
@@ -107,17 +108,19 @@ void ask_watches(const model::KnowledgeBase& base, Asker& asker) {
 void ask_liquids(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, residue] : base.residues) {
     for (const auto& liquid : residue.answers) {
-      asker.ask(residue, "crust-dose", id_of(liquid), {{"residue", id}, {"mass", kCrust}, {"liquid", id_of(liquid)}});
+      asker.ask(residue, "crust-dose", liquid.id(), {{"residue", id}, {"liquid", liquid.id()}},
+                {{"mass", asker.usual("usual-crust")}});
     }
   }
-  for (const auto& [id, liquid] : base.chemistries) asker.ask(liquid, "fumes", {}, {{"liquid", id}, {"volume", kSpill}});
+  for (const auto& [id, liquid] : base.chemistries)
+    asker.ask(liquid, "fumes", {}, {{"liquid", id}}, {{"volume", asker.usual("usual-spill")}});
 }
 
 void ask_crystals(const model::KnowledgeBase& base, Asker& asker) {
   for (const auto& [id, material] : base.materials) {
     if (!material.strength) continue;
-    asker.ask(material, "crystal-thickness", {},
-              {{"shape", "disc"}, {"diameter", kSpan}, {"load", "thumb"}, {"edge", "simple"}, {"material", id}});
+    asker.ask(material, "crystal-thickness", {}, {{"shape", "disc"}, {"load", "thumb"}, {"edge", "simple"}, {"material", id}},
+              {{"diameter", asker.usual("usual-span")}});
   }
 }
 

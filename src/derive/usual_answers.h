@@ -16,9 +16,9 @@ namespace benchleaf::derive {
 ///   module    cell-life with each of its cells, months
 ///   gasket    gasket-fit on a seat as large as the largest inside of the series, mm
 ///   watch     gasket-fit on its seat, mm; scratch-ladder for its scratch, mm
-///   residue   crust-dose of 10 mg by each liquid that answers it, swabs and mL
-///   chemistry fumes of 1 mL, L
-///   material  crystal-thickness of a free disc of 30 mm under a thumb, mm
+///   residue   crust-dose of the usual crust by each liquid that answers it, swabs and mL
+///   chemistry fumes of the usual spill, L
+///   material  crystal-thickness of a free disc of the usual span under a thumb, mm
 model::FactBase usual_answers(const model::KnowledgeBase& base, const model::Tables& tables);
 
 }  // namespace benchleaf::derive

@@ -24,24 +24,19 @@ const Record* by_id(const KnowledgeBase& base, Kind kind, std::string_view id) {
 
 }  // namespace
 
-std::string KnowledgeBase::resolved(std::string_view reference) const {
+RecordRef KnowledgeBase::resolved(const RecordRef& reference) const {
   auto alias = aliases.find(reference);
-  return alias == aliases.end() ? std::string(reference) : alias->second;
+  return alias == aliases.end() ? reference : alias->second;
 }
 
-const Record* KnowledgeBase::find(Kind kind, std::string_view id) const {
-  if (const Record* record = by_id(*this, kind, id)) return record;
-  auto alias = aliases.find(std::string(kind_name(kind)) + "/" + std::string(id));
-  if (alias == aliases.end()) return nullptr;
-  return by_id(*this, kind, std::string_view(alias->second).substr(alias->second.find('/') + 1));
+const Record* KnowledgeBase::find(const RecordRef& reference) const {
+  if (!reference.kind()) return nullptr;
+  if (const Record* record = by_id(*this, *reference.kind(), reference.id())) return record;
+  auto alias = aliases.find(reference);
+  return alias == aliases.end() ? nullptr : by_id(*this, *alias->second.kind(), alias->second.id());
 }
 
-const Record* KnowledgeBase::find(std::string_view reference) const {
-  auto named = split_reference(reference);
-  return named ? find(named->first, named->second) : nullptr;
-}
-
-bool KnowledgeBase::known(std::string_view reference) const {
+bool KnowledgeBase::known(const RecordRef& reference) const {
   return broken.find(reference) != broken.end() || find(reference) != nullptr;
 }
 

@@ -32,29 +32,46 @@
 
 namespace benchleaf::model {
 
-/// All records that were read, each list ordered by id: `cells`, `modules`, ... as kinds.def names them. A reference in
-/// a typed field is `kind/id` with aliases resolved; one that leads nowhere is kept as it was written.
+/// All records that were read, each list ordered by id: `cells`, `modules`, ... as kinds.def names them.
 struct KnowledgeBase {
   Handbook handbook;
   std::vector<Overlay> overlays;  ///< in the order in which they were given
 #define BENCHLEAF_KIND(name, folder, Struct, list, plural) std::map<std::string, Struct, std::less<>> list;
 #include "model/kinds.def"
 #undef BENCHLEAF_KIND
-  std::map<std::string, std::string, std::less<>> aliases;  ///< `cell/old` to `cell/new`
-  std::set<std::string, std::less<>> broken;                ///< `kind/id` of files that gave no record; naming one is no mistake
+  std::map<RecordRef, RecordRef, std::less<>> aliases;  ///< `cell/old` to `cell/new`
+  std::set<RecordRef, std::less<>> broken;              ///< files that gave no record; naming one is no mistake
 
   /// The record, aliases resolved, or nullptr.
-  const Record* find(Kind kind, std::string_view id) const;
-  /// The same by `kind/id`.
-  const Record* find(std::string_view reference) const;
-  /// Whether a file, an alias or a broken record answers to `kind/id`.
-  bool known(std::string_view reference) const;
-  /// `kind/id` with an alias resolved, else the same text.
-  std::string resolved(std::string_view reference) const;
+  const Record* find(const RecordRef& reference) const;
+  /// The same by a word that somebody typed.
+  const Record* find(std::string_view text) const { return find(RecordRef(text)); }
+  /// The same of one kind, `find<Cell>(ref)`; nullptr for a record of another kind.
+  template <typename RecordType>
+  const RecordType* find(const RecordRef& reference) const;
+  /// Whether a file, an alias or a broken record answers to it.
+  bool known(const RecordRef& reference) const;
+  bool known(std::string_view text) const { return known(RecordRef(text)); }
+  /// With an alias resolved, else the same.
+  RecordRef resolved(const RecordRef& reference) const;
   /// The overlay that a record comes from, or nullptr.
   const Overlay* overlay_of(const Record& record) const;
   /// All records by kind, then id.
   std::vector<const Record*> all() const;
 };
+
+/// The kind whose records are of a type.
+template <typename RecordType>
+inline constexpr Kind kKindOf = Kind::cell;
+#define BENCHLEAF_KIND(name, folder, Struct, list, plural) \
+  template <>                                              \
+  inline constexpr Kind kKindOf<Struct> = Kind::name;
+#include "model/kinds.def"
+#undef BENCHLEAF_KIND
+
+template <typename RecordType>
+const RecordType* KnowledgeBase::find(const RecordRef& reference) const {
+  return reference.is(kKindOf<RecordType>) ? static_cast<const RecordType*>(find(reference)) : nullptr;
+}
 
 }  // namespace benchleaf::model

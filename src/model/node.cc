@@ -1,6 +1,8 @@
 // In: a tree as read from one file. Out: look-ups in it. The tree is plain data; only the two walks live here.
 #include "model/node.h"
 
+#include <utility>
+
 namespace benchleaf::model {
 
 namespace {
@@ -44,5 +46,7 @@ const Node* Node::at_path(std::string_view path) const {
   }
   return node;
 }
+
+Node* Node::at_path(std::string_view path) { return const_cast<Node*>(std::as_const(*this).at_path(path)); }
 
 }  // namespace benchleaf::model

@@ -5,38 +5,20 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "base/span.h"
 #include "model/fact.h"
 #include "model/node.h"
+#include "model/record_ref.h"
+#include "model/words.h"
 
 namespace benchleaf::model {
 
-enum class Kind {
-#define BENCHLEAF_KIND(name, folder, Struct, list, plural) name,
-#include "model/kinds.def"
-#undef BENCHLEAF_KIND
-};
-
-/// `cell`: the word in references and the folder below content/.
-std::string_view kind_name(Kind kind);
-/// `cells`, `gasket series`: for counts and lists.
-std::string_view kind_plural(Kind kind);
-std::optional<Kind> kind_from_name(std::string_view name);
-/// All kinds in the order of kinds.def.
-const std::vector<Kind>& all_kinds();
-
-/// Whether a text has the form of an id: `[a-z][a-z0-9]*(-[a-z0-9]+)*`, at most 48 characters.
-bool is_record_id(std::string_view text);
-/// `cell/sr754w` to its kind and id; nothing where the form is wrong or the kind unknown.
-std::optional<std::pair<Kind, std::string>> split_reference(std::string_view reference);
-
 /// Where a value comes from and how far it may be trusted.
 struct Basis {
-  std::string source;  ///< `source/ID`, or empty
-  std::string where;   ///< page, clause, table
+  RecordRef source;   ///< of kind source, or empty
+  std::string where;  ///< page, clause, table
   Trust trust = Trust::memory;
   std::string as_of;  ///< date on which the source said so, or empty
   base::Span span;    ///< of its key
@@ -46,19 +28,19 @@ struct Basis {
 struct Conflict {
   std::string field;    ///< path of the value it speaks against
   std::string says;     ///< the other value, as written
-  std::string source;   ///< `source/ID`, or empty
+  RecordRef source;     ///< of kind source, or empty
   std::string why;      ///< why the record does not follow it
   std::string changes;  ///< what would come out differently, or empty
   base::Span span;
 };
 
 /// A word that names another record.
-struct Reference {
+struct ReferencePlace {
   std::string path;         ///< `steps.2.with.0`
   std::string text;         ///< as written: `white-vinegar`, `chemistry/white-vinegar`, or a slot `$liquid`
   std::vector<Kind> kinds;  ///< those it may be of; none: any
   base::Span span;
-  std::string target;     ///< the record it names, `kind/id` with aliases resolved; empty where none or several fit
+  RecordRef target;       ///< the record it names; empty where none or several fit
   std::string fact = {};  ///< `cell/sr754w#capacity` as written, where a page asks for a fact of the record
 };
 
@@ -87,14 +69,14 @@ struct Record {
   std::string note;
   Node root;
   std::vector<std::string> unusable;         ///< paths that no stage may read; empty for a whole record
-  std::vector<Reference> references;         ///< in file order
+  std::vector<ReferencePlace> references;    ///< in file order
   std::vector<std::string> basis_paths;      ///< values that need a basis, in file order
   std::vector<std::string> quantity_paths;   ///< values that are quantities, in file order
   std::optional<std::size_t> overlay;        ///< place in KnowledgeBase::overlays; none: it stands in the content itself
   std::shared_ptr<const Replaced> replaced;  ///< the record below, or none
 
   /// `cell/sr754w`.
-  std::string reference() const;
+  RecordRef reference() const { return {kind, id}; }
   /// Place of the value at `path`, else of the nearest part of the path that exists, else of the id.
   base::Span span_of(std::string_view path) const;
   /// Whether a value, what it is part of and all its parts can be read.

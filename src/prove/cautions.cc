@@ -24,18 +24,13 @@ std::string_view word_of(const Caution& caution) { return kWords.at(static_cast<
 /// Danger and warning stand as an item before the step that needs them.
 bool stands_before_step(const Caution& caution) { return caution.word == Word::danger || caution.word == Word::warning; }
 
-const Caution* caution_named(const Proof& proof, const std::string& reference) {
-  const auto* record = proof.base.find(reference);
-  return record == nullptr || record->kind != model::Kind::caution ? nullptr : &proof.base.cautions.at(record->id);
-}
-
 /// The row that a caution's severity calls for; likelihood tells apart only words of the same severity.
 const model::SignalWord* row_for(const model::Tables& tables, const Caution& caution) {
   const model::SignalWord* of_severity = nullptr;
   int rows = 0;
   for (const auto& row : tables.signal_words) {
-    if (row.severity != caution.severity) continue;
-    if (row.likelihood == caution.likelihood) return &row;
+    if (row.severity != word_of(caution.severity)) continue;
+    if (row.likelihood == word_of(caution.likelihood)) return &row;
     of_severity = &row;
     ++rows;
   }
@@ -51,7 +46,7 @@ void check_signal_words(const Proof& proof) {
     if (row == nullptr || row->word == word_of(caution)) continue;
     proof.findings.add(Rule::caution_word, caution.span_of("word"),
                        "found the word " + std::string(word_of(caution)) + ", but severity " + row->severity +
-                           " and likelihood " + caution.likelihood + " call for " + row->word,
+                           " and likelihood " + word_of(caution.likelihood) + " call for " + row->word,
                        "correct the word, or severity and likelihood");
   }
 }
@@ -75,7 +70,7 @@ void check_head_cautions(const Proof& proof) {
   for (const auto& [id, procedure] : proof.base.procedures) {
     for (std::size_t i = 0; i < procedure.cautions.size(); ++i) {
       const std::string path = "cautions." + std::to_string(i);
-      const Caution* caution = caution_named(proof, procedure.cautions[i]);
+      const Caution* caution = proof.base.find<Caution>(procedure.cautions[i]);
       if (caution == nullptr || !caution->usable("word") || !procedure.usable(path) || !stands_before_step(*caution)) continue;
       auto& finding = proof.findings.add(Rule::caution_in_head, procedure.span_of(path),
                                          "the " + std::string(word_of(*caution)) + " " + caution->id + " stands in the head",

@@ -137,7 +137,8 @@ void check_cells_have_partners(const Proof& proof) {
   if (!is_whole_book(proof)) return;
   for (const auto& [id, cell] : proof.base.cells) {
     const bool sized = diameter_of(cell) && height_of(cell) && !is_stack(proof, cell);
-    if (!sized || cell.status == "withdrawn" || !proof.derived.relations.same_size(cell.reference()).empty()) continue;
+    if (!sized || cell.status == model::CellStatus::withdrawn || !proof.derived.relations.same_size(cell.reference()).empty())
+      continue;
     proof.findings.add(Rule::coverage_cell, cell.span_of("designation"), "no other cell has the size of " + cell.designation,
                        "add the cell that takes its place, if there is one");
   }

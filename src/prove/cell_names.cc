@@ -100,12 +100,13 @@ void check_cells_in_series(const Proof& proof) {
 void check_electrolyte(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const model::Fact* decoded = decoded_fact(proof, cell, "electrolyte");
-    const bool stated = !cell.electrolyte.empty() && cell.electrolyte != "not stated" && cell.usable("electrolyte");
-    if (decoded == nullptr || !stated || in_words(cell.electrolyte) == decoded->printed || has_conflict(cell, "electrolyte"))
+    const bool stated = cell.electrolyte && cell.electrolyte != model::Electrolyte::not_stated && cell.usable("electrolyte");
+    if (decoded == nullptr || !stated || in_words(word_of(cell.electrolyte)) == decoded->printed ||
+        has_conflict(cell, "electrolyte"))
       continue;
     proof.findings.add(
         Rule::cell_electrolyte, cell.span_of("electrolyte"),
-        "found " + in_words(cell.electrolyte) + ", but the suffix of " + cell.designation + " means " + decoded->printed,
+        "found " + in_words(word_of(cell.electrolyte)) + ", but the suffix of " + cell.designation + " means " + decoded->printed,
         "correct it, or state the disagreement under conflicts:");
   }
 }
@@ -113,12 +114,12 @@ void check_electrolyte(const Proof& proof) {
 void check_drain(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const model::Fact* decoded = decoded_fact(proof, cell, "drain");
-    const bool stated = (cell.drain == "low" || cell.drain == "high") && cell.usable("drain");
-    if (decoded == nullptr || !stated || cell.drain == decoded->printed || has_conflict(cell, "drain")) continue;
-    proof.findings.add(
-        Rule::cell_drain, cell.span_of("drain"),
-        "found " + cell.drain + " drain, but the trade reads the suffix of " + cell.designation + " as " + decoded->printed,
-        "correct it, or state the disagreement under conflicts:");
+    const bool stated = (cell.drain == model::Drain::low || cell.drain == model::Drain::high) && cell.usable("drain");
+    if (decoded == nullptr || !stated || word_of(cell.drain) == decoded->printed || has_conflict(cell, "drain")) continue;
+    proof.findings.add(Rule::cell_drain, cell.span_of("drain"),
+                       "found " + word_of(cell.drain) + " drain, but the trade reads the suffix of " + cell.designation + " as " +
+                           decoded->printed,
+                       "correct it, or state the disagreement under conflicts:");
   }
 }
 

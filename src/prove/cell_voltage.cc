@@ -41,10 +41,11 @@ void check_voltage(const Proof& proof) {
 void check_withdrawn(const Proof& proof) {
   for (const auto& [id, cell] : proof.base.cells) {
     const model::CellSystem* system = proof.tables.cell_system_by_id(cell.system);
-    if (system == nullptr || !system->withdrawn || cell.status == "withdrawn" || !cell.usable("status") || !cell.usable("system"))
+    if (system == nullptr || !system->withdrawn || cell.status == model::CellStatus::withdrawn || !cell.usable("status") ||
+        !cell.usable("system"))
       continue;
     proof.findings.add(Rule::cell_withdrawn, cell.span_of("status"),
-                       "found status " + cell.status + ", but the system " + system->name + " is withdrawn",
+                       "found status " + word_of(cell.status) + ", but the system " + system->name + " is withdrawn",
                        "write status: withdrawn");
   }
 }

@@ -194,7 +194,7 @@ void check_link_numbers(const Proof& proof) {
     for (const auto& [text, target] : links.all) {
       while (reference != page.references.end() && reference->target != target) ++reference;
       if (reference == page.references.end()) break;
-      const auto* record = record_of(proof, model::Kind::cell, target);
+      const auto* record = record_of(proof, model::Kind::cell, model::RecordRef(target));
       const base::Span where = (reference++)->span;
       if (record == nullptr || !is_cell_number(text)) continue;
       const model::Cell& cell = proof.base.cells.at(record->id);

@@ -21,14 +21,14 @@ void check_id_is_file_name(const Proof& proof) {
 
 void check_aliases(const Proof& proof) {
   struct Holder {
-    std::string record;
+    model::RecordRef record;
     base::Span span;
   };
-  std::map<std::string, Holder> holders;
+  std::map<model::RecordRef, Holder> holders;
   for (const model::Record* record : proof.base.all()) {
     if (!record->usable("aliases")) continue;
     for (const auto& alias : record->aliases) {
-      const std::string name = std::string(model::kind_name(record->kind)) + "/" + alias.id;
+      const model::RecordRef name(record->kind, alias.id);
       const auto [holder, first] = holders.emplace(name, Holder{record->reference(), alias.span});
       const model::Record* other = alias.id == record->id ? nullptr : proof.base.find(name);
       if (alias.id == record->id) {

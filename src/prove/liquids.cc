@@ -148,10 +148,10 @@ void check_label_words(const Proof& proof) {
   for (const auto& [id, liquid] : proof.base.chemistries) {
     if (!liquid.label || !liquid.usable("label.signal") || !liquid.usable("label.statements")) continue;
     const auto expected = standards::label_of(liquid.label->statements, proof.tables);
-    if (liquid.label->signal != expected.signal) {
+    if (word_of(liquid.label->signal) != expected.signal) {
       proof.findings
           .add(Rule::mixture_signal, liquid.span_of("label.signal"),
-               "found the signal word " + liquid.label->signal + ", but the statements call for " + expected.signal,
+               "found the signal word " + word_of(liquid.label->signal) + ", but the statements call for " + expected.signal,
                "correct the word or the statements")
           .notes.push_back({liquid.span_of("label.statements"), "the statements"});
     }
@@ -181,13 +181,13 @@ void check_ph_side(const Proof& proof) {
     if (!ph) continue;
     constexpr double kNeutral = 7, kHighest = 14;
     const bool possible = ph->low >= 0 && ph->high <= kHighest;
-    const bool acid = liquid.family == "acid" && liquid.usable("kind");
-    const bool alkaline = liquid.family == "base" && liquid.usable("kind");
+    const bool acid = liquid.family == model::LiquidFamily::acid && liquid.usable("kind");
+    const bool alkaline = liquid.family == model::LiquidFamily::base && liquid.usable("kind");
     if (possible && (!acid || ph->high < kNeutral) && (!alkaline || ph->low > kNeutral)) continue;
     auto& finding = proof.findings.add(Rule::liquid_ph, liquid.span_of("ph"),
                                        "found a pH of " + shown(liquid.ph) + (possible ? " on an " : ", which no liquid has"),
                                        "correct the figure or the kind");
-    if (possible) finding.message = "found a pH of " + shown(liquid.ph) + " on a liquid of kind " + liquid.family;
+    if (possible) finding.message = "found a pH of " + shown(liquid.ph) + " on a liquid of kind " + word_of(liquid.family);
     finding.notes.push_back({liquid.span_of("kind"), "the kind"});
   }
 }

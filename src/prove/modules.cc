@@ -17,11 +17,11 @@ using report::Rule;
 constexpr double kLowest = 0.6, kHighest = 1.2;
 
 /// How many nominal voltages stand one behind the other.
-int in_series(const Module& module) { return module.wiring == "series" ? module.cell_count : 1; }
+int in_series(const Module& module) { return module.wiring == model::Wiring::series ? module.cell_count : 1; }
 
 void check_supply(const Proof& proof, const Module& module) {
   const auto supply = module.supply && module.usable("supply") ? module.supply->in(Unit::volt) : std::nullopt;
-  if (!supply || !module.supply->has_value() || module.wiring == "not known") return;
+  if (!supply || !module.supply->has_value() || module.wiring == model::Wiring::not_known) return;
   for (std::size_t i = 0; i < module.cells.size(); ++i) {
     const auto* record = record_of(proof, model::Kind::cell, module.cells[i]);
     if (record == nullptr) continue;
@@ -46,12 +46,13 @@ void check_supply(const Proof& proof, const Module& module) {
 void check_module_cells(const Proof& proof) {
   for (const auto& [id, module] : proof.base.modules) {
     if (!module.usable("wiring") || !module.usable("cell-count")) continue;
-    const bool one = module.wiring == "single";
-    const bool several = module.wiring == "series" || module.wiring == "parallel";
+    const bool one = module.wiring == model::Wiring::single;
+    const bool several = module.wiring == model::Wiring::series || module.wiring == model::Wiring::parallel;
     if ((!one || module.cell_count == 1) && (!several || module.cell_count > 1)) continue;
     proof.findings
         .add(Rule::module_cells, module.span_of("cell-count"),
-             "found " + std::to_string(module.cell_count) + " with the wiring " + module.wiring, "correct one of the two")
+             "found " + std::to_string(module.cell_count) + " with the wiring " + word_of(module.wiring),
+             "correct one of the two")
         .notes.push_back({module.span_of("wiring"), "the wiring"});
   }
 }

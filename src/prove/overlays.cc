@@ -11,28 +11,25 @@ namespace benchleaf::prove {
 namespace {
 
 using model::Record;
-using model::Reference;
+using model::ReferencePlace;
 using report::Rule;
 
 /// Every word that names a record, and who says it.
 struct Mention {
   std::string by;
-  const Reference* reference;
+  const ReferencePlace* reference;
 };
 
 std::vector<Mention> all_mentions(const Proof& proof) {
   std::vector<Mention> mentions;
-  const auto add = [&mentions](const std::string& by, const std::vector<Reference>& references) {
-    for (const Reference& reference : references) mentions.push_back({by, &reference});
+  const auto add = [&mentions](const std::string& by, const std::vector<ReferencePlace>& references) {
+    for (const ReferencePlace& reference : references) mentions.push_back({by, &reference});
   };
   for (const Record* record : proof.base.all()) add(record->reference(), record->references);
   add("the handbook", proof.base.handbook.references);
   for (const model::Overlay& overlay : proof.base.overlays) add(overlay.name, overlay.references);
   return mentions;
 }
-
-/// The id in `cell/old-393` or `old-393`.
-std::string id_in(const std::string& text) { return text.substr(text.find('/') == std::string::npos ? 0 : text.find('/') + 1); }
 
 /// Names that the record below had and the one above has not.
 std::vector<std::string> lost_names(const Record& record) {
@@ -50,7 +47,7 @@ std::vector<std::string> lost_names(const Record& record) {
 void check_lost_names(const Proof& proof, const Record& record, const std::vector<Mention>& mentions) {
   for (const std::string& name : lost_names(record)) {
     for (const Mention& mention : mentions) {
-      if (mention.reference->target != record.reference() || id_in(mention.reference->text) != name) continue;
+      if (mention.reference->target != record.reference() || model::RecordRef(mention.reference->text).id() != name) continue;
       proof.findings
           .add(Rule::overlay_dropped, record.span, "the record below also answers to " + name + ", and this one does not",
                "put " + name + " under aliases")
@@ -61,9 +58,8 @@ void check_lost_names(const Proof& proof, const Record& record, const std::vecto
 }
 
 /// The path in `cell/sr754w#capacity`; empty where nothing of this record is asked for.
-std::string path_asked_of(const Record& record, const Reference& reference) {
-  const std::size_t mark = reference.fact.find('#');
-  return mark == std::string::npos || reference.target != record.reference() ? std::string() : reference.fact.substr(mark + 1);
+std::string path_asked_of(const Record& record, const ReferencePlace& reference) {
+  return reference.target == record.reference() ? std::string(model::FactId(reference.fact).path) : std::string();
 }
 
 void check_lost_values(const Proof& proof, const Record& record, const std::vector<Mention>& mentions) {

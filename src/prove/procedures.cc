@@ -37,7 +37,7 @@ void unlisted_tools(const Proof& proof, const Procedure& procedure) {
   for (std::size_t i = 0; i < procedure.steps.size(); ++i) {
     const auto& step = procedure.steps[i];
     for (std::size_t k = 0; k < step.tools.size(); ++k) {
-      const bool slot = !step.tools[k].empty() && step.tools[k].front() == '$';
+      const bool slot = !step.tools[k].empty() && step.tools[k].text().front() == '$';
       if (slot || listed.count(step.tools[k]) > 0) continue;
       proof.findings.add(Rule::procedure_tools, procedure.span_of("steps." + std::to_string(i) + ".using." + std::to_string(k)),
                          "the step uses " + step.tools[k] + ", which the list of tools has not", "add it to the list");
@@ -81,7 +81,7 @@ namespace {
 void check_grade_is_named(const Proof& proof, const model::Procedure& procedure, std::size_t i) {
   const std::string path = "steps." + std::to_string(i);
   if (!procedure.steps[i].grade.empty() || !procedure.steps[i].whole || !procedure.usable(path + ".grade")) return;
-  for (const std::string& agent : procedure.steps[i].with) {
+  for (const model::RecordRef& agent : procedure.steps[i].with) {
     const auto* record = record_of(proof, model::Kind::abrasive, agent);
     if (record == nullptr || proof.base.abrasives.at(record->id).grades.empty() || !record->usable("grades")) continue;
     proof.findings.add(Rule::procedure_grade, procedure.span_of(path + ".with"), "found " + record->id + " without a grade",

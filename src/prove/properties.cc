@@ -47,7 +47,7 @@ void check_constants(const Proof& proof, const Substance& substance, const model
       .notes.push_back({row.span, "table substance-properties"});
 }
 
-const Substance* substance_of(const Proof& proof, const std::string& reference) {
+const Substance* substance_of(const Proof& proof, const model::RecordRef& reference) {
   const auto* record = record_of(proof, model::Kind::substance, reference);
   return record == nullptr ? nullptr : &proof.base.substances.at(record->id);
 }
@@ -77,7 +77,7 @@ void check_acid_ph(const Proof& proof) {
   constexpr double kPaperReads = 0.3;
   for (const auto& [id, liquid] : proof.base.chemistries) {
     const auto found = stated_value(liquid, "ph", liquid.ph, Unit::one);
-    if (!found || liquid.family != "acid" || liquid.made_of.empty()) continue;
+    if (!found || liquid.family != model::LiquidFamily::acid || liquid.made_of.empty()) continue;
     const auto* acid = substance_of(proof, liquid.made_of[0].substance);
     const auto share = acid == nullptr ? std::nullopt : percent_of(liquid, 0);
     const auto expected = share ? acid_ph(*acid, share->nominal) : std::nullopt;

@@ -13,14 +13,14 @@ namespace benchleaf::prove {
 namespace {
 
 using model::Kind;
-using model::Reference;
+using model::ReferencePlace;
 using report::Rule;
 
-std::string named(Kind kind, std::string_view id) { return std::string(model::kind_name(kind)) + "/" + std::string(id); }
+std::vector<Kind> kinds_of(const ReferencePlace& reference) {
+  return reference.kinds.empty() ? model::all_kinds() : reference.kinds;
+}
 
-std::vector<Kind> kinds_of(const Reference& reference) { return reference.kinds.empty() ? model::all_kinds() : reference.kinds; }
-
-std::string kinds_text(const Reference& reference) {
+std::string kinds_text(const ReferencePlace& reference) {
   std::vector<std::string> names;
   for (const Kind kind : reference.kinds) names.emplace_back(model::kind_name(kind));
   return names.empty() ? "record" : base::or_list(names);
@@ -30,7 +30,7 @@ std::string kinds_text(const Reference& reference) {
 std::vector<std::string> answering(const model::KnowledgeBase& base, const std::vector<Kind>& kinds, std::string_view id) {
   std::vector<std::string> found;
   for (const Kind kind : kinds) {
-    if (base.known(named(kind, id))) found.push_back(named(kind, id));
+    if (const model::RecordRef named(kind, id); base.known(named)) found.push_back(named);
   }
   return found;
 }
@@ -54,7 +54,7 @@ bool is_worth_a_guess(const Proof& proof) {
          kMostGuesses;
 }
 
-void no_such_record(const Proof& proof, const Reference& reference, std::string_view id) {
+void no_such_record(const Proof& proof, const ReferencePlace& reference, std::string_view id) {
   const auto elsewhere = answering(proof.base, model::all_kinds(), id);
   if (!elsewhere.empty()) {
     proof.findings.add(Rule::reference_kind, reference.span,
@@ -67,13 +67,13 @@ void no_such_record(const Proof& proof, const Reference& reference, std::string_
       is_worth_a_guess(proof) ? did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))) : std::string());
 }
 
-void check_reference(const Proof& proof, const Reference& reference) {
+void check_reference(const Proof& proof, const ReferencePlace& reference) {
   if (!reference.target.empty()) return;
-  if (const auto parts = model::split_reference(reference.text)) {
+  if (const model::RecordRef whole(reference.text); whole.kind()) {
     const auto kinds = kinds_of(reference);
-    const bool right_kind = std::find(kinds.begin(), kinds.end(), parts->first) != kinds.end();
-    if (right_kind && proof.base.known(reference.text)) return;
-    no_such_record(proof, reference, parts->second);
+    const bool right_kind = std::find(kinds.begin(), kinds.end(), *whole.kind()) != kinds.end();
+    if (right_kind && proof.base.known(whole)) return;
+    no_such_record(proof, reference, whole.id());
     return;
   }
   const auto found = answering(proof.base, kinds_of(reference), reference.text);
@@ -86,7 +86,7 @@ void check_reference(const Proof& proof, const Reference& reference) {
 }
 
 /// A slot stands for what the procedure asks for; only its own procedure may name it.
-void check_slot(const Proof& proof, const model::Record& record, const Reference& reference) {
+void check_slot(const Proof& proof, const model::Record& record, const ReferencePlace& reference) {
   std::vector<std::string> slots;
   if (record.kind == Kind::procedure) {
     for (const auto& slot : proof.base.procedures.at(record.id).slots) slots.push_back(slot.name);
@@ -108,7 +108,7 @@ std::vector<std::string> facts_of(const Proof& proof, const std::string& record)
 
 /// A page that asks for a fact prints it; where there is none, it would print nothing. What an overlay dropped and what follows
 /// from a broken field have findings of their own.
-void check_fact(const Proof& proof, const Reference& reference) {
+void check_fact(const Proof& proof, const ReferencePlace& reference) {
   if (reference.fact.empty() || proof.derived.facts.find(reference.fact) != nullptr) return;
   const model::Record* record = proof.base.find(reference.target);
   if (record == nullptr || record->replaced != nullptr || !record->unusable.empty()) return;
@@ -120,7 +120,7 @@ void check_fact(const Proof& proof, const Reference& reference) {
 
 void check_references(const Proof& proof) {
   for (const model::Record* record : proof.base.all()) {
-    for (const Reference& reference : record->references) {
+    for (const ReferencePlace& reference : record->references) {
       if (!record->usable(reference.path)) continue;
       if (!reference.text.empty() && reference.text.front() == '$') {
         check_slot(proof, *record, reference);
@@ -130,7 +130,7 @@ void check_references(const Proof& proof) {
       }
     }
   }
-  for (const Reference& reference : proof.base.handbook.references) check_reference(proof, reference);
+  for (const ReferencePlace& reference : proof.base.handbook.references) check_reference(proof, reference);
 }
 
 }  // namespace benchleaf::prove

@@ -13,10 +13,11 @@ void check_residue_colours(const Proof& proof) {
     const std::string look = " " + plain_words(residue.looks) + " ";
     for (std::size_t i = 0; i < residue.colours.size(); ++i) {
       const std::string path = "colours." + std::to_string(i);
-      if (!residue.usable(path) || look.find(" " + residue.colours[i] + " ") != std::string::npos) continue;
+      if (!residue.usable(path) || look.find(" " + word_of(residue.colours[i]) + " ") != std::string::npos) continue;
       proof.findings
           .add(report::Rule::residue_colours, residue.span_of(path),
-               "found " + residue.colours[i] + ", which its look does not name", "say it in looks, or take the colour out")
+               "found " + word_of(residue.colours[i]) + ", which its look does not name",
+               "say it in looks, or take the colour out")
           .notes.push_back({residue.span_of("looks"), "the look"});
     }
   }

@@ -101,7 +101,7 @@ void check_cautions_are_cited(const Proof& proof) {
       for (const auto& part : proof.base.pages.at(record->id).parts) {
         const auto* request = std::get_if<model::DerivedRequest>(&part);
         const auto* asked = request == nullptr ? nullptr : request->body.find("record");
-        if (asked != nullptr) cited.insert(proof.base.resolved(asked->text));
+        if (asked != nullptr) cited.insert(proof.base.resolved(model::RecordRef(asked->text)));
       }
     }
   }

@@ -16,7 +16,7 @@ namespace {
 using base::Unit;
 using report::Rule;
 
-const model::Material* material_of(const Proof& proof, const std::string& reference) {
+const model::Material* material_of(const Proof& proof, const model::RecordRef& reference) {
   const auto* record = record_of(proof, model::Kind::material, reference);
   if (record == nullptr || !record->usable("kind")) return nullptr;
   return &proof.base.materials.at(record->id);
@@ -27,7 +27,7 @@ void wrong_kind(const Proof& proof, Rule rule, const model::Record& record, cons
                 std::string_view expected) {
   proof.findings
       .add(rule, record.span_of("material"),
-           "found " + material.id + ", a material of kind " + material.family + ", expected " + std::string(expected),
+           "found " + material.id + ", a material of kind " + word_of(material.family) + ", expected " + std::string(expected),
            "name the material that it is made of")
       .notes.push_back({material.span_of("kind"), "the kind of " + material.reference()});
 }
@@ -103,7 +103,7 @@ void check_gasket_sections(const Proof& proof) {
   constexpr double kStandardBegins = 0.8;
   for (const auto& [id, gasket] : proof.base.gaskets) {
     const auto section = stated_value(gasket, "section", gasket.section, Unit::millimetre);
-    if (!section || gasket.profile != "round") continue;
+    if (!section || gasket.profile != model::Profile::round) continue;
     if (*section < kStandardBegins) {
       proof.findings.add(Rule::gasket_section, gasket.span_of("section"),
                          "a section of " + shown(gasket.section) + " lies outside ISO 3601-3, which begins at 0.8 mm",
@@ -131,14 +131,15 @@ void check_gasket_materials(const Proof& proof) {
   for (const auto& [id, gasket] : proof.base.gaskets) {
     const auto* material = material_of(proof, gasket.material);
     if (material == nullptr || !gasket.usable("material")) continue;
-    if (material->family != "rubber" && material->family != "plastic") {
+    if (material->family != model::MaterialFamily::rubber && material->family != model::MaterialFamily::plastic) {
       wrong_kind(proof, Rule::gasket_material, gasket, *material, "rubber or plastic");
     }
   }
 }
 
 void check_crystal_materials(const Proof& proof) {
-  constexpr std::array<std::string_view, 3> kClear = {"plastic", "glass", "mineral"};
+  using Family = model::MaterialFamily;
+  constexpr std::array<Family, 3> kClear = {Family::plastic, Family::glass, Family::mineral};
   for (const auto& [id, crystal] : proof.base.crystals) {
     const auto* material = material_of(proof, crystal.material);
     if (material == nullptr || !crystal.usable("material")) continue;
@@ -150,7 +151,7 @@ void check_crystal_materials(const Proof& proof) {
 
 void check_rubber_storage(const Proof& proof) {
   for (const auto& [id, material] : proof.base.materials) {
-    if (material.family != "rubber" || !material.usable("short-name")) continue;
+    if (material.family != model::MaterialFamily::rubber || !material.usable("short-name")) continue;
     const auto* row = standards::row_of(proof.tables, "rubber-storage", material.short_name);
     const auto found = stated_value(material, "shelf-life", material.shelf_life, Unit::year);
     const auto expected = row == nullptr ? std::nullopt : standards::cell_value(*row, "time", Unit::year);
@@ -166,7 +167,8 @@ void check_rubber_storage(const Proof& proof) {
 
 void check_material_bounds(const Proof& proof) {
   for (const auto& [id, material] : proof.base.materials) {
-    const auto* row = material.usable("kind") ? standards::row_of(proof.tables, "material-bounds", material.family) : nullptr;
+    const auto* row =
+        material.usable("kind") ? standards::row_of(proof.tables, "material-bounds", word_of(material.family)) : nullptr;
     if (row == nullptr) continue;
     for (const auto& property : kProperties) check_property(proof, material, property, *row);
     check_service(proof, material, *row);

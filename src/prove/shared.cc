@@ -45,7 +45,8 @@ std::optional<base::Quantity> quantity_in(std::string_view text) {
 }
 
 std::optional<base::Quantity> quantity_in(const Node* node) {
-  return node != nullptr && node->is_scalar() ? quantity_in(std::string_view(node->text)) : std::nullopt;
+  if (node == nullptr || !node->quantity || !node->quantity->has_value()) return std::nullopt;
+  return *node->quantity;
 }
 
 std::string shown(const std::optional<base::Quantity>& quantity) { return quantity ? base::terminal(*quantity) : "nothing"; }
@@ -84,7 +85,7 @@ std::string field_of(std::string_view path) {
 
 std::string plain_words(std::string_view text) { return base::parted_words(text, ' '); }
 
-const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference) {
+const model::Record* record_of(const Proof& proof, model::Kind kind, const model::RecordRef& reference) {
   const model::Record* record = proof.base.find(reference);
   return record == nullptr || record->kind != kind ? nullptr : record;
 }

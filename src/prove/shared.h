@@ -40,7 +40,7 @@ std::string field_of(std::string_view path);
 std::string plain_words(std::string_view text);
 
 /// The record of a kind behind a reference `kind/id`, or nullptr.
-const model::Record* record_of(const Proof& proof, model::Kind kind, std::string_view reference);
+const model::Record* record_of(const Proof& proof, model::Kind kind, const model::RecordRef& reference);
 
 /// The share of a part of a liquid in per cent, whichever of the three kinds it is; nothing where none is stated.
 std::optional<base::Interval> percent_of(const model::Chemistry& liquid, std::size_t part);

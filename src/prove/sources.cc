@@ -17,20 +17,21 @@ namespace benchleaf::prove {
 namespace {
 
 using model::Trust;
+using model::Work;
 using report::Rule;
 
 /// Trusts that only a publication can carry.
 bool needs_source(Trust trust) { return trust == Trust::standard || trust == Trust::handbook || trust == Trust::dataset; }
 
 /// Whether a source of this kind can carry the trust; `memory` and weaker rest on the writer alone.
-bool carries(std::string_view kind, Trust trust) {
+bool carries(std::optional<Work> kind, Trust trust) {
   if (!needs_source(trust)) return true;
-  if (kind == "practice") return false;
-  if (trust == Trust::standard) return kind == "standard" || kind == "law";
-  return (kind == "dataset") == (trust == Trust::dataset);
+  if (kind == Work::practice) return false;
+  if (trust == Trust::standard) return kind == Work::standard || kind == Work::law;
+  return (kind == Work::dataset) == (trust == Trust::dataset);
 }
 
-const model::Source* source_of(const Proof& proof, const std::string& reference) {
+const model::Source* source_of(const Proof& proof, const model::RecordRef& reference) {
   const auto* record = record_of(proof, model::Kind::source, reference);
   return record == nullptr ? nullptr : &proof.base.sources.at(record->id);
 }
@@ -68,10 +69,10 @@ void check_basis_fits_its_source(const Proof& proof) {
     for (const auto& [path, basis] : record->basis) {
       const model::Source* source = source_of(proof, basis.source);
       if (source == nullptr || !source->usable("kind") || carries(source->work, basis.trust)) continue;
-      auto& finding = proof.findings.add(
-          Rule::basis_kind, basis.span,
-          path + " is trusted as " + std::string(model::trust_name(basis.trust)) + ", but its source is of kind " + source->work,
-          "give the trust that such a source carries");
+      auto& finding = proof.findings.add(Rule::basis_kind, basis.span,
+                                         path + " is trusted as " + std::string(model::trust_name(basis.trust)) +
+                                             ", but its source is of kind " + word_of(source->work),
+                                         "give the trust that such a source carries");
       finding.notes.push_back({source->span_of("kind"), "the kind of " + source->reference()});
     }
   }
@@ -121,7 +122,7 @@ void check_reading_is_dated(const Proof& proof) {
   if (!is_whole_book(proof)) return;
   for (const auto& [id, source] : proof.base.sources) {
     const bool silent = source.root.find("date-read") == nullptr && source.usable("read") && source.usable("kind");
-    if (!silent || source.read.empty() || source.work == "practice") continue;
+    if (!silent || source.read.empty() || source.work == Work::practice) continue;
     proof.findings.add(Rule::source_read_date, source.span_of("read"), "it says what was read and not when",
                        "add date-read: with the day on which it was read");
   }

@@ -22,11 +22,6 @@ using Word = model::Message::Word;
 
 constexpr int kStepsAhead = 1;  // a grave caution may guard the step before as well: what is lifted out there already has it
 
-const Caution* caution_named(const Proof& proof, const std::string& reference) {
-  const auto* record = proof.base.find(reference);
-  return record == nullptr || record->kind != model::Kind::caution ? nullptr : &proof.base.cautions.at(record->id);
-}
-
 bool is_grave(const Caution& caution) { return caution.word == Word::danger || caution.word == Word::warning; }
 
 std::string_view word_of(const Caution& caution) {
@@ -72,9 +67,7 @@ class CautionWalk {
   }
 
  private:
-  static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
-
-  bool stands_before(const std::string& caution, std::size_t step) const {
+  bool stands_before(const model::RecordRef& caution, std::size_t step) const {
     for (std::size_t i = 0; i < step; ++i) {
       if (procedure_.steps[i].caution == caution) return true;
     }
@@ -82,7 +75,7 @@ class CautionWalk {
   }
 
   void check_need(const CautionNeed& need) {
-    const Caution* caution = caution_named(proof_, need.caution);
+    const Caution* caution = proof_.base.find<Caution>(need.caution);
     if (caution == nullptr ? proof_.base.known(need.caution) : !caution->usable("word")) return;
     const bool grave = caution == nullptr || is_grave(*caution);
     const bool in_head = head_.count(need.caution) > 0 && !grave;
@@ -91,8 +84,8 @@ class CautionWalk {
     const std::string place = grave ? "as an item before this step" : "in the head or before this step";
     auto& finding = proof_.findings.add(
         Rule::caution_before_step, procedure_.span_of("steps." + std::to_string(need.step) + "." + need.field),
-        need.because + ", whose " + word + " " + id_of(need.caution) + " has not been given: " + need.reason,
-        "add caution: " + id_of(need.caution) + " " + place);
+        need.because + ", whose " + word + " " + need.caution.id() + " has not been given: " + need.reason,
+        "add caution: " + need.caution.id() + " " + place);
     for (std::size_t i = need.step; i < procedure_.steps.size(); ++i) {
       if (procedure_.steps[i].caution != need.caution) continue;
       finding.notes.push_back({procedure_.span_of("steps." + std::to_string(i) + ".caution"), "it stands here, after the step"});
@@ -103,21 +96,21 @@ class CautionWalk {
   }
 
   /// What stands in the head is asked for by a step: the head has no room for another reason.
-  void check_head(std::size_t place, const std::string& caution) {
+  void check_head(std::size_t place, const model::RecordRef& caution) {
     const std::string path = "cautions." + std::to_string(place);
-    const Caution* named = caution_named(proof_, caution);
+    const Caution* named = proof_.base.find<Caution>(caution);
     if (named == nullptr || !named->usable("word") || is_grave(*named) || !procedure_.usable(path) || some_step_is_unusable())
       return;
     const bool needed = std::any_of(needs_.begin(), needs_.end(), [&](const auto& need) { return need.caution == caution; });
     if (needed) return;
-    proof_.findings.add(Rule::caution_extra, procedure_.span_of(path), "no step needs " + id_of(caution),
+    proof_.findings.add(Rule::caution_extra, procedure_.span_of(path), "no step needs " + caution.id(),
                         "take it out, or set it as an item before its step with why:");
   }
 
   /// An item stands before the step that needs it: not steps ahead of it, and not for nothing.
-  void check_item(std::size_t place, const std::string& caution) {
+  void check_item(std::size_t place, const model::RecordRef& caution) {
     const std::string path = "steps." + std::to_string(place) + ".caution";
-    if (caution_named(proof_, caution) == nullptr || !procedure_.usable(path)) return;
+    if (proof_.base.find<Caution>(caution) == nullptr || !procedure_.usable(path)) return;
     const CautionNeed* first = nullptr;
     for (const CautionNeed& need : needs_) {
       if (need.caution == caution && need.step > place) {
@@ -128,17 +121,17 @@ class CautionWalk {
     if (first == nullptr) {
       if (some_step_is_unusable()) return;
       proof_.findings.add(Rule::caution_extra, procedure_.span_of(path),
-                          "no step after this place needs " + id_of(caution) + ", and the item does not say why it stands here",
+                          "no step after this place needs " + caution.id() + ", and the item does not say why it stands here",
                           "take it out, or add why:");
       return;
     }
     int between = 0;
     for (std::size_t i = place; i < first->step; ++i) between += procedure_.steps[i].caution.empty() ? 1 : 0;
-    if (between <= kStepsAhead || !is_grave(*caution_named(proof_, caution))) return;
-    auto& finding = proof_.findings.add(
-        Rule::caution_early, procedure_.span_of(path),
-        id_of(caution) + " stands " + std::to_string(between) + " steps ahead of the first step that needs it",
-        "move it down to the step that needs it");
+    if (between <= kStepsAhead || !is_grave(*proof_.base.find<Caution>(caution))) return;
+    auto& finding =
+        proof_.findings.add(Rule::caution_early, procedure_.span_of(path),
+                            caution.id() + " stands " + std::to_string(between) + " steps ahead of the first step that needs it",
+                            "move it down to the step that needs it");
     finding.notes.push_back({procedure_.span_of("steps." + std::to_string(first->step) + "." + first->field), first->because});
   }
 

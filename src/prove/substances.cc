@@ -198,7 +198,7 @@ void check_equivalents(const Proof& proof) {
   for (const auto& [id, substance] : proof.base.substances) {
     const auto equivalents = stated_value(substance, "equivalents", substance.equivalents, Unit::one);
     if (!equivalents || !substance.usable("acts-as")) continue;
-    if (substance.acts_as == "neither") {
+    if (substance.acts_as == model::ActsAs::neither) {
       proof.findings
           .add(Rule::substance_equivalents, substance.span_of("equivalents"),
                "found " + shown(substance.equivalents) + " on what is neither acid nor base", "correct one of the two")
@@ -208,7 +208,7 @@ void check_equivalents(const Proof& proof) {
     const auto atoms = atoms_of(proof, substance);
     const auto constants = static_cast<double>(substance.acid_constants.size());
     const bool whole = *equivalents == std::floor(*equivalents) && *equivalents >= 1;
-    const int charge = atoms && substance.acts_as == "base" ? metal_charge(*atoms, proof.tables) : 0;
+    const int charge = atoms && substance.acts_as == model::ActsAs::base ? metal_charge(*atoms, proof.tables) : 0;
     const bool fits = charge > 0 ? *equivalents == charge : constants == 0 || *equivalents <= constants;
     if (whole && fits) continue;
     proof.findings.add(Rule::substance_equivalents, substance.span_of("equivalents"),

@@ -38,7 +38,7 @@ class Meetings {
   void add(const Record& record, const std::vector<Meeting>& meets) {
     for (std::size_t i = 0; i < meets.size(); ++i) {
       if (!record.usable(item_path("meets", i, "with")) || !record.usable(item_path("meets", i, "verdict"))) continue;
-      const std::string own = record.reference();
+      const model::RecordRef own = record.reference();
       const auto sides = own < meets[i].with ? std::pair(own, meets[i].with) : std::pair(meets[i].with, own);
       said_[sides].push_back({&record, i, meets[i].verdict});
     }
@@ -64,12 +64,12 @@ class Meetings {
   }
 
  private:
-  std::map<std::pair<std::string, std::string>, std::vector<Said>> said_;
+  std::map<std::pair<model::RecordRef, model::RecordRef>, std::vector<Said>> said_;
 };
 
 /// Materials that parts are made of, each with a part that is.
-std::map<std::string, const model::Part*> materials_of_parts(const Proof& proof) {
-  std::map<std::string, const model::Part*> used;
+std::map<model::RecordRef, const model::Part*> materials_of_parts(const Proof& proof) {
+  std::map<model::RecordRef, const model::Part*> used;
   for (const auto& [id, part] : proof.base.parts) {
     for (const auto& material : part.made_of) used.emplace(material, &part);
   }
@@ -113,8 +113,7 @@ void check_liquids_have_data(const Proof& proof) {
       if (known.count(material) > 0 || proof.base.find(material) == nullptr) continue;
       proof.findings
           .add(Rule::coverage_liquid, liquid.span_of("on-materials"),
-               "nothing is said about " + liquid.id + " on " + material.substr(material.find('/') + 1),
-               "add a verdict; from memory if need be")
+               "nothing is said about " + liquid.id + " on " + material.id(), "add a verdict; from memory if need be")
           .notes.push_back({part->span_of("made-of"), "of which " + part->reference() + " is made"});
     }
   }

@@ -35,7 +35,7 @@ void does_not_fit(const Proof& proof, const Watch& watch, const std::string& pat
 
 std::string item(const char* list, std::size_t i) { return std::string(list) + "." + std::to_string(i); }
 
-bool same_size(const Proof& proof, const std::string& cell, const std::string& other) {
+bool same_size(const Proof& proof, const model::RecordRef& cell, const model::RecordRef& other) {
   const auto& peers = proof.derived.relations.same_size(cell);
   return cell == other || std::any_of(peers.begin(), peers.end(), [&](const auto& peer) { return peer.cell == other; });
 }
@@ -54,14 +54,15 @@ void check_module(const Proof& proof, const Watch& watch) {
   }
   for (std::size_t i = 0; i < watch.inside.size(); ++i) {
     const auto& part = watch.inside[i];
-    if (proof.base.find(part) == nullptr || part.substr(0, 5) != "part/" || holds(module.parts, part)) continue;
+    if (proof.base.find(part) == nullptr || !part.is(Kind::part) || holds(module.parts, part)) continue;
     does_not_fit(proof, watch, item("inside", i), "found " + part + ", which is no part of " + module.id, module, "parts");
   }
   for (std::size_t i = 0; i < watch.symptoms.size(); ++i) {
     const auto* symptom = record_of(proof, Kind::symptom, watch.symptoms[i]);
     if (symptom == nullptr || holds(proof.base.symptoms.at(symptom->id).shown_by, module.display)) continue;
     does_not_fit(proof, watch, item("symptoms", i),
-                 "found " + symptom->id + ", which a display of kind " + module.display + " does not show", *symptom, "shown-by");
+                 "found " + symptom->id + ", which a display of kind " + word_of(module.display) + " does not show", *symptom,
+                 "shown-by");
   }
 }
 
@@ -125,15 +126,16 @@ void check_gasket(const Proof& proof, const Watch& watch) {
 
 void check_case(const Proof& proof, const Watch& watch) {
   if (!watch.case_metal) return;
-  const auto check = [&](const char* path, const std::string& reference, const std::vector<std::string_view>& kinds) {
+  const auto check = [&](const char* path, const model::RecordRef& reference, const std::vector<model::MaterialFamily>& kinds) {
     const auto* record = record_of(proof, Kind::material, reference);
-    if (record == nullptr || holds(kinds, std::string_view(proof.base.materials.at(record->id).family))) return;
+    if (record == nullptr || holds(kinds, proof.base.materials.at(record->id).family)) return;
     does_not_fit(proof, watch, path, "found " + record->id + ", of which no case is made so", *record, "kind");
   };
-  check("case.metal", watch.case_metal->metal, {"metal", "plastic"});
-  check("case.surface", watch.case_metal->surface, {"metal", "plastic", "plating"});
+  using Family = model::MaterialFamily;
+  check("case.metal", watch.case_metal->metal, {Family::metal, Family::plastic});
+  check("case.surface", watch.case_metal->surface, {Family::metal, Family::plastic, Family::plating});
   const auto* surface = record_of(proof, Kind::material, watch.case_metal->surface);
-  const bool bare = surface != nullptr && proof.base.materials.at(surface->id).family != "plating";
+  const bool bare = surface != nullptr && proof.base.materials.at(surface->id).family != Family::plating;
   const bool both = !watch.case_metal->metal.empty() && watch.case_metal->surface != watch.case_metal->metal;
   if (bare && both && watch.usable("case")) {
     does_not_fit(proof, watch, "case.surface",

@@ -130,7 +130,7 @@ void add_description(const model::Record& record, KeyList& keys) {
     case model::Kind::crystal: keys.add_text(static_cast<const model::Crystal&>(record).recognise); break;
     case model::Kind::gasket: {
       const auto& gasket = static_cast<const model::Gasket&>(record);
-      for (const std::string& seat : gasket.seats) keys.add_text(plain_words(seat));
+      for (const model::Seat seat : gasket.seats) keys.add_text(plain_words(word_of(seat)));
       break;
     }
     default: break;
@@ -232,8 +232,8 @@ class EntryMaker {
   std::string peers_of(const model::Cell& cell, bool same_system) const {
     std::vector<std::string> titles;
     for (const auto& peer : derived_.relations.same_size(cell.reference())) {
-      const auto other = records_.cells.find(peer.cell.substr(peer.cell.find('/') + 1));
-      if (peer.same_system == same_system && other != records_.cells.end()) titles.push_back(title_of(other->second));
+      const auto* other = records_.find<model::Cell>(peer.cell);
+      if (peer.same_system == same_system && other != nullptr) titles.push_back(title_of(*other));
     }
     if (titles.empty()) return {};
     return std::string("; same size, ") + (same_system ? "same system: " : "OTHER system: ") + listed(titles);

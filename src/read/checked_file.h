@@ -31,7 +31,7 @@ struct CheckedFile {
   std::shared_ptr<const model::Replaced> replaced;  ///< what it puts out of use
 
   /// `cell/sr754w`; not for handbook.yaml, which has no kind.
-  std::string reference() const { return std::string(model::kind_name(*name.kind)) + "/" + name.id; }
+  model::RecordRef reference() const { return {*name.kind, name.id}; }
 };
 
 /// What files are held against: their shapes, and the names that fields had in the format that they are written in.

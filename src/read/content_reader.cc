@@ -119,7 +119,7 @@ class ContentReader {
   }
 
   void add_names() {
-    for (const std::string& broken : base_.broken) names_.add(broken);
+    for (const model::RecordRef& broken : base_.broken) names_.add(broken);
     for (const CheckedFile& checked : checked_) {
       if (checked.name.kind) names_.add(checked.reference());
     }

@@ -26,7 +26,7 @@ std::vector<model::OnMaterial> on_materials(const Fields& fields) {
 }  // namespace
 
 void decode(const Fields& fields, model::Material& material) {
-  material.family = fields.text("kind");
+  material.family = fields.word<model::MaterialFamily>("kind");
   material.short_name = fields.text("short-name");
   material.also_called = fields.texts("also-called");
   material.found_in = fields.text("found-in");
@@ -59,7 +59,7 @@ void decode(const Fields& fields, model::Substance& substance) {
   substance.lower_limit = fields.quantity("lower-limit");
   substance.upper_limit = fields.quantity("upper-limit");
   substance.acid_constants = fields.quantities("acid-constants");
-  substance.acts_as = fields.text("acts-as");
+  substance.acts_as = fields.word<model::ActsAs>("acts-as");
   substance.equivalents = fields.quantity("equivalents");
   if (auto gas = fields.part("gas")) substance.gas = model::Substance::Gas{gas->reference("what"), gas->quantity("moles")};
   for (const Fields& one : fields.parts("classes")) {
@@ -74,8 +74,8 @@ void decode(const Fields& fields, model::Residue& residue) {
     residue.made_of.push_back({one.reference("substance"), one.quantity("share")});
   }
   residue.looks = fields.text("looks");
-  residue.colours = fields.texts("colours");
-  residue.side = fields.text("side");
+  residue.colours = fields.words<model::Colour>("colours");
+  residue.side = fields.word<model::Side>("side");
   residue.answers = fields.references("answers");
   residue.why = fields.text("why");
   residue.stays = fields.flag("stays");
@@ -86,8 +86,8 @@ void decode(const Fields& fields, model::Residue& residue) {
 void decode(const Fields& fields, model::Chemistry& chemistry) {
   chemistry.short_name = fields.text("short-name");
   chemistry.also_called = fields.texts("also-called");
-  chemistry.family = fields.text("kind");
-  chemistry.form = fields.text("form");
+  chemistry.family = fields.word<model::LiquidFamily>("kind");
+  chemistry.form = fields.word<model::LiquidForm>("form");
   for (const Fields& one : fields.parts("made-of")) {
     chemistry.made_of.push_back({one.reference("substance"), one.quantity("strength")});
   }
@@ -96,7 +96,8 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
   chemistry.flash_point = fields.quantity("flash-point");
   chemistry.boiling_point = fields.quantity("boiling-point");
   if (auto label = fields.part("label")) {
-    chemistry.label = model::Chemistry::Label{label->text("signal"), label->texts("pictograms"), label->texts("statements")};
+    chemistry.label = model::Chemistry::Label{label->word<model::LabelSignal>("signal"), label->texts("pictograms"),
+                                              label->texts("statements")};
   }
   chemistry.uses = fields.texts("uses");
   chemistry.on_materials = on_materials(fields);
@@ -111,7 +112,7 @@ void decode(const Fields& fields, model::Chemistry& chemistry) {
 
 void decode(const Fields& fields, model::Abrasive& abrasive) {
   abrasive.scale = fields.text("scale");
-  abrasive.form = fields.text("form");
+  abrasive.form = fields.word<model::AbrasiveForm>("form");
   abrasive.standard = fields.text("standard");
   abrasive.mark = fields.text("mark");
   for (const Fields& one : fields.parts("grades")) {

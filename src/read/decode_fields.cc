@@ -14,10 +14,7 @@ using model::Node;
 using model::NodeType;
 
 std::optional<base::Quantity> quantity_of(const Node& node) {
-  if (node.type != NodeType::string) return std::nullopt;
-  auto parsed = base::parse_quantity(node.text);
-  if (const auto* quantity = std::get_if<base::Quantity>(&parsed)) return *quantity;
-  return std::nullopt;
+  return node.quantity ? std::optional(*node.quantity) : std::nullopt;
 }
 
 }  // namespace
@@ -85,18 +82,18 @@ std::vector<base::Quantity> Fields::quantities(std::string_view key) const {
   return list;
 }
 
-std::string Fields::target(const std::string& path, const Node& node) const {
+model::RecordRef Fields::target(const std::string& path, const Node& node) const {
   auto found = context_->targets.find(path);
-  return found == context_->targets.end() ? node.text : found->second;
+  return found == context_->targets.end() ? model::RecordRef(node.text) : found->second;
 }
 
-std::string Fields::reference(std::string_view key) const {
+model::RecordRef Fields::reference(std::string_view key) const {
   const Node* node = value(key);
-  return node != nullptr ? target(inner(key), *node) : std::string();
+  return node != nullptr ? target(inner(key), *node) : model::RecordRef();
 }
 
-std::vector<std::string> Fields::references(std::string_view key) const {
-  std::vector<std::string> list;
+model::References Fields::references(std::string_view key) const {
+  model::References list;
   const Node* node = value(key);
   if (node == nullptr) return list;
   for (std::size_t i = 0; i < node->items.size(); ++i) {

@@ -75,8 +75,8 @@ void decode(const Fields& fields, model::Caution& caution) {
       {"danger", Word::danger}, {"warning", Word::warning}, {"caution", Word::caution}, {"notice", Word::notice}};
   auto word = kWords.find(fields.text("word"));
   if (word != kWords.end()) caution.word = word->second;
-  caution.severity = fields.text("severity");
-  caution.likelihood = fields.text("likelihood");
+  caution.severity = fields.word<model::Severity>("severity");
+  caution.likelihood = fields.word<model::Likelihood>("likelihood");
   caution.hazard = fields.text("hazard");
   caution.harm = fields.text("harm");
   caution.avoid = fields.text("avoid");
@@ -108,7 +108,7 @@ void decode(const Fields& fields, model::Procedure& procedure) {
 }
 
 void decode(const Fields& fields, model::Symptom& symptom) {
-  symptom.shown_by = fields.texts("shown-by");
+  symptom.shown_by = fields.words<model::Display>("shown-by");
   symptom.looks = fields.text("looks");
   for (const Fields& one : fields.parts("causes")) {
     symptom.causes.push_back(
@@ -128,7 +128,7 @@ void decode(const Fields& fields, model::Term& term) {
 }
 
 void decode(const Fields& fields, model::Source& source) {
-  source.work = fields.text("kind");
+  source.work = fields.word<model::Work>("kind");
   source.publication = fields.text("publication");
   source.publisher = fields.text("publisher");
   source.edition = fields.text("edition");
@@ -164,7 +164,7 @@ model::Chart::Panel chart_panel(const Fields& fields) {
 void decode(const Fields& fields, model::Chart& chart) {
   chart.subtitle = fields.text("subtitle");
   chart.papers = fields.texts("papers");
-  chart.orientation = fields.text("orientation");
+  chart.orientation = fields.word<model::Orientation>("orientation");
   for (const Fields& panel : fields.parts("panels")) {
     chart.panels.push_back(chart_panel(panel));
   }
@@ -188,6 +188,15 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   handbook.standing_line = fields.text("standing-line");
   handbook.scope = fields.text("scope");
   handbook.promise = fields.text("promise");
+  handbook.not_replaced = fields.text("not-replaced");
+  handbook.answers = fields.text("answers");
+  handbook.signs = fields.text("signs");
+  if (auto verdicts = fields.part("verdicts")) {
+    handbook.verdicts = {{model::Verdict::never, verdicts->text("never")},
+                         {model::Verdict::with_limits, verdicts->text("with-care")},
+                         {model::Verdict::use, verdicts->text("ok")}};
+  }
+  handbook.signal_words = fields.text("signal-words");
   for (const Fields& chapter : fields.parts("chapters")) {
     model::Handbook::Chapter one{
         chapter.text("id"),   chapter.count("number", 0), chapter.text("title"),       chapter.text("tab"),

@@ -24,30 +24,30 @@ void decode(const Fields& fields, model::Cell& cell) {
   cell.cells_in_series = fields.count("cells-in-series", 1);
   if (auto size = fields.part("size")) cell.size = {size->quantity("diameter"), size->quantity("height")};
   cell.nominal = fields.quantity("nominal");
-  cell.drain = fields.text("drain");
+  cell.drain = fields.word<model::Drain>("drain");
   if (auto capacity = fields.part("capacity")) {
     cell.capacity = model::Cell::Capacity{capacity->quantity("value"), capacity->text("load")};
   }
   cell.mass = fields.quantity("mass");
-  cell.electrolyte = fields.text("electrolyte");
-  cell.status = fields.has("status") ? fields.text("status") : "current";
+  cell.electrolyte = fields.word<model::Electrolyte>("electrolyte");
+  cell.status = fields.word<model::CellStatus>("status").value_or(model::CellStatus::current);
   cell.uses = fields.text("uses");
 }
 
 void decode(const Fields& fields, model::Module& module) {
-  module.display = fields.text("display");
-  module.lamp = fields.text("lamp");
+  module.display = fields.word<model::Display>("display");
+  module.lamp = fields.word<model::Lamp>("lamp");
   module.recognise = fields.text("recognise");
   module.era = fields.text("era");
   module.cell_count = fields.count("cell-count", 0);
-  module.wiring = fields.text("wiring");
+  module.wiring = fields.word<model::Wiring>("wiring");
   module.cells = fields.references("cells");
   module.supply = fields.quantity("supply");
   for (const Fields& load : fields.parts("loads")) {
     module.loads.push_back({load.text("state"), load.quantity("current"), load.quantity("for"), load.quantity("per-day")});
   }
-  module.joined = fields.texts("joined");
-  module.contact = fields.text("contact");
+  module.joined = fields.words<model::Joint>("joined");
+  module.contact = fields.word<model::Contact>("contact");
   module.reset = fields.text("reset");
   module.parts = fields.references("parts");
   module.healthy = fields.text("healthy");
@@ -55,7 +55,7 @@ void decode(const Fields& fields, model::Module& module) {
 }
 
 void decode(const Fields& fields, model::Gasket& gasket) {
-  gasket.profile = fields.text("profile");
+  gasket.profile = fields.word<model::Profile>("profile");
   gasket.section = fields.quantity("section");
   gasket.section_tolerance = fields.quantity("section-tolerance");
   gasket.wall = fields.quantity("wall");
@@ -63,22 +63,22 @@ void decode(const Fields& fields, model::Gasket& gasket) {
   if (auto inside = fields.part("inside")) gasket.inside = size_range(*inside);
   gasket.inside_tolerance = fields.quantity("inside-tolerance");
   gasket.material = fields.reference("material");
-  gasket.seats = fields.texts("seats");
+  gasket.seats = fields.words<model::Seat>("seats");
   if (fields.has("moving")) gasket.moving = fields.flag("moving");
   gasket.recognise = fields.text("recognise");
 }
 
 void decode(const Fields& fields, model::Crystal& crystal) {
   crystal.material = fields.reference("material");
-  crystal.form = fields.text("form");
-  crystal.fixing = fields.text("fixing");
+  crystal.form = fields.word<model::CrystalForm>("form");
+  crystal.fixing = fields.word<model::Fixing>("fixing");
   if (auto sizes = fields.part("sizes")) crystal.sizes = size_range(*sizes);
   crystal.thickness = fields.quantity("thickness");
   crystal.oversize = fields.quantity("oversize");
   crystal.recognise = fields.text("recognise");
   crystal.remove = fields.text("remove");
   crystal.fit = fields.text("fit");
-  crystal.polish = fields.text("polish");
+  crystal.polish = fields.word<model::Polish>("polish");
   crystal.grades = fields.references("grades");
   crystal.cautions = fields.references("cautions");
 }
@@ -88,7 +88,7 @@ void decode(const Fields& fields, model::Part& part) {
   part.where = fields.text("where");
   part.recognise = fields.text("recognise");
   part.if_damaged = fields.text("if-damaged");
-  part.again = fields.text("again");
+  part.again = fields.word<model::Again>("again");
   part.why_again = fields.text("why-again");
   part.care = fields.text("care");
   part.seam = fields.flag("seam");

@@ -128,14 +128,14 @@ void RunReader::link(cmark_node* node, Style style, int depth, model::Runs& out)
 
 void RunReader::record_link(cmark_node* node, const std::string& address, Style style, int depth, model::Runs& out) {
   const base::Span where = place_of(address);
-  const std::size_t hash = address.find('#');
-  const std::string record = address.substr(0, hash);
-  if (!model::split_reference(record)) {
+  const model::RecordRef record(model::FactId(address).record);
+  const bool asks_fact = record.text().size() < address.size();
+  if (!record.kind()) {
     return refuse(Rule::markdown_link, where, "found a link to " + in_marks(address) + ", expected KIND/ID or KIND/ID#FACT",
                   "link to a record, or write an outside address with https://");
   }
-  page_.references.push_back({{}, record, {}, where, hash == std::string::npos ? std::string() : address});
-  if (hash == std::string::npos) return children(node, style, record, depth, out);
+  page_.references.push_back({{}, record, {}, where, asks_fact ? address : std::string()});
+  if (!asks_fact) return children(node, style, record, depth, out);
   model::Runs words;
   children(node, style, record, depth, words);
   if (words.empty()) words.push_back(model::link_run({}, record, style));

@@ -33,7 +33,7 @@ void tell_twice(const CheckedFile& second, const CheckedFile& first, report::Fin
 }  // namespace
 
 void lay_over(std::vector<CheckedFile>& files, report::Findings& findings) {
-  std::map<std::string, std::size_t> uppermost;
+  std::map<model::RecordRef, std::size_t> uppermost;
   std::set<std::size_t> gone;
   for (std::size_t i = 0; i < files.size(); ++i) {
     CheckedFile& file = files.at(i);

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "base/quantity.h"
 #include "base/utf8.h"
 
 namespace benchleaf::read {
@@ -47,10 +46,11 @@ base::Span part_of(const model::Node& node, int offset, int length) {
 
 }  // namespace
 
-std::optional<QuantityFinding> check_quantity(const model::Node& node, const std::vector<base::Dimension>& dimensions) {
+std::variant<base::Quantity, QuantityFinding> read_quantity(const model::Node& node,
+                                                            const std::vector<base::Dimension>& dimensions) {
   auto parsed = base::parse_quantity(node.text, dimensions);
   auto* error = std::get_if<base::QuantityError>(&parsed);
-  if (error == nullptr) return std::nullopt;
+  if (error == nullptr) return std::move(std::get<base::Quantity>(parsed));
   return QuantityFinding{rule_of(error->fault), part_of(node, error->offset, error->length), std::move(error->message),
                          std::move(error->hint)};
 }

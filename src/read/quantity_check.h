@@ -1,10 +1,10 @@
 #pragma once
 
-#include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
-#include "base/unit.h"
+#include "base/quantity.h"
 #include "model/node.h"
 #include "report/finding.h"
 
@@ -18,7 +18,8 @@ struct QuantityFinding {
   std::string hint;
 };
 
-/// Whether a text node is a quantity of one of the dimensions, or a word for none. Nothing where it is.
-std::optional<QuantityFinding> check_quantity(const model::Node& node, const std::vector<base::Dimension>& dimensions);
+/// The quantity in a text node, of one of the dimensions or a word for none, else why it is none.
+std::variant<base::Quantity, QuantityFinding> read_quantity(const model::Node& node,
+                                                            const std::vector<base::Dimension>& dimensions);
 
 }  // namespace benchleaf::read

@@ -28,7 +28,7 @@ class RecordBuilder {
     frame.root = std::move(checked_.root);
     frame.unusable = std::move(checked_.report.unusable);
     frame.basis_paths = std::move(checked_.report.basis_paths);
-    frame.quantity_paths = std::move(checked_.report.quantity_paths);
+    keep_quantities(std::move(checked_.report.quantities), frame);
     frame.overlay = checked_.overlay;
     frame.replaced = std::move(checked_.replaced);
     resolve(names_, checked_.report, frame.references);
@@ -55,20 +55,20 @@ class RecordBuilder {
 }  // namespace
 
 void add_other_names(const CheckedFile& checked, RecordNames& names) {
-  const std::string folder = std::string(model::kind_name(*checked.name.kind)) + "/";
+  const Kind kind = *checked.name.kind;
   // a record under the wrong file name has its finding; what refers to it by the stated id is right
-  if (const model::Node* id = checked.root.find("id")) names.add_alias(folder + id->text, checked.reference());
+  if (const model::Node* id = checked.root.find("id")) names.add_alias({kind, id->text}, checked.reference());
   const auto add_aliases = [&](const model::Node& root) {
     const model::Node* aliases = root.find("aliases");
     if (aliases == nullptr) return;
-    for (const model::Node& alias : aliases->items) names.add_alias(folder + alias.text, checked.reference());
+    for (const model::Node& alias : aliases->items) names.add_alias({kind, alias.text}, checked.reference());
   };
   add_aliases(checked.root);
   // what names the record below by an alias has its finding at the record above, not where it stands
   if (checked.replaced) add_aliases(checked.replaced->root);
 }
 
-void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::Reference>& references) {
+void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::ReferencePlace>& references) {
   for (FoundReference& found : report.references) references.push_back(names.resolve(std::move(found)));
 }
 

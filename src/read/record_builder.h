@@ -14,7 +14,7 @@ namespace benchleaf::read {
 void add_other_names(const CheckedFile& checked, RecordNames& names);
 
 /// The references of a file with the records they mean, added to `references`.
-void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::Reference>& references);
+void resolve(const RecordNames& names, ShapeReport& report, std::vector<model::ReferencePlace>& references);
 
 /// A usable file of some kind to its typed record, added to `base`; one of that kind and id that is there already stays.
 void add_record(CheckedFile checked, const RecordNames& names, model::KnowledgeBase& base, report::Findings& findings);

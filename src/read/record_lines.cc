@@ -25,8 +25,8 @@ constexpr std::string_view kHead = "benchleaf-records 1";
 constexpr std::string_view kTree = "tree\t";
 constexpr std::string_view kHandbook = "handbook";
 
-void add_targets(const std::vector<model::Reference>& references, std::string& lines) {
-  for (const model::Reference& one : references) {
+void add_targets(const std::vector<model::ReferencePlace>& references, std::string& lines) {
+  for (const model::ReferencePlace& one : references) {
     if (!one.target.empty()) lines += base::line_of({"target", one.path, one.target}) + "\n";
   }
 }
@@ -43,6 +43,17 @@ void add_record(const model::Record& record, std::string& lines) {
   for (const std::string& path : record.basis_paths) lines += base::line_of({"basis", path}) + "\n";
   for (const std::string& path : record.quantity_paths) lines += base::line_of({"quantity", path}) + "\n";
   add_tree(record.root, lines);
+}
+
+/// Lines carry texts alone, so each quantity is read from its text here.
+void read_quantities(model::Record& frame) {
+  for (const std::string& path : frame.quantity_paths) {
+    model::Node* node = frame.root.at_path(path);
+    if (node == nullptr) continue;
+    auto parsed = base::parse_quantity(node->text);
+    if (auto* quantity = std::get_if<base::Quantity>(&parsed))
+      node->quantity = std::make_shared<const base::Quantity>(std::move(*quantity));
+  }
 }
 
 /// The lines of one record, gathered.
@@ -87,9 +98,9 @@ class RecordReader {
 
   bool take_path(const std::vector<std::string>& parts) {
     if (parts[0] == "target" && parts.size() == 3) {
-      model::Reference reference;
+      model::ReferencePlace reference;
       reference.path = parts[1];
-      reference.target = parts[2];
+      reference.target = model::RecordRef(parts[2]);
       now_.frame.references.push_back(std::move(reference));
     } else if (parts[0] == "basis" && parts.size() == 2) {
       now_.frame.basis_paths.push_back(parts[1]);
@@ -117,6 +128,7 @@ class RecordReader {
     if (!kind) return false;
     done.frame.kind = *kind;
     done.frame.root = std::move(*root);
+    read_quantities(done.frame);
     add(std::move(done.frame));
     return true;
   }

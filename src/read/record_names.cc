@@ -7,35 +7,35 @@
 
 namespace benchleaf::read {
 
-void RecordNames::add_alias(const std::string& alias, const std::string& reference) {
+void RecordNames::add_alias(const model::RecordRef& alias, const model::RecordRef& reference) {
   if (known_.find(alias) == known_.end()) aliases_.emplace(alias, reference);
 }
 
-std::string RecordNames::named(const std::string& reference) const {
+model::RecordRef RecordNames::named(const model::RecordRef& reference) const {
   if (known_.find(reference) != known_.end()) return reference;
   auto alias = aliases_.find(reference);
-  return alias == aliases_.end() ? std::string() : alias->second;
+  return alias == aliases_.end() ? model::RecordRef() : alias->second;
 }
 
-model::Reference RecordNames::resolve(FoundReference found) const {
-  model::Reference reference{std::move(found.path), std::move(found.text), {}, found.span, {}, std::move(found.fact)};
+model::ReferencePlace RecordNames::resolve(FoundReference found) const {
+  model::ReferencePlace reference{std::move(found.path), std::move(found.text), {}, found.span, {}, std::move(found.fact)};
   for (const std::string& name : found.kinds) {
     if (std::optional<model::Kind> kind = model::kind_from_name(name)) reference.kinds.push_back(*kind);
   }
-  if (auto parts = model::split_reference(reference.text)) {
+  if (const model::RecordRef whole(reference.text); whole.kind()) {
     const std::vector<model::Kind>& kinds = reference.kinds;
-    bool allowed = kinds.empty() || std::find(kinds.begin(), kinds.end(), parts->first) != kinds.end();
-    if (allowed) reference.target = named(reference.text);
+    bool allowed = kinds.empty() || std::find(kinds.begin(), kinds.end(), *whole.kind()) != kinds.end();
+    if (allowed) reference.target = named(whole);
     return reference;
   }
   int fitting = 0;
   for (model::Kind kind : reference.kinds) {
-    std::string target = named(std::string(model::kind_name(kind)) + "/" + reference.text);
+    model::RecordRef target = named({kind, reference.text});
     if (target.empty()) continue;
     ++fitting;
     reference.target = std::move(target);
   }
-  if (fitting > 1) reference.target.clear();
+  if (fitting > 1) reference.target = {};
   return reference;
 }
 

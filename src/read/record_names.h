@@ -14,20 +14,20 @@ namespace benchleaf::read {
 /// The names that records answer to, before any is decoded: so that a reference gets its kind wherever it stands.
 class RecordNames {
  public:
-  void add(std::string reference) { known_.insert(std::move(reference)); }
+  void add(model::RecordRef reference) { known_.insert(std::move(reference)); }
   /// An alias never hides a record, and the first of two equal ones holds.
-  void add_alias(const std::string& alias, const std::string& reference);
-  const std::map<std::string, std::string, std::less<>>& aliases() const { return aliases_; }
+  void add_alias(const model::RecordRef& alias, const model::RecordRef& reference);
+  const std::map<model::RecordRef, model::RecordRef, std::less<>>& aliases() const { return aliases_; }
 
   /// What was found with its target filled in, where exactly one record fits.
-  model::Reference resolve(FoundReference found) const;
+  model::ReferencePlace resolve(FoundReference found) const;
 
  private:
-  /// `kind/id` of a record, aliases followed; empty where there is none.
-  std::string named(const std::string& reference) const;
+  /// The record, aliases followed; empty where there is none.
+  model::RecordRef named(const model::RecordRef& reference) const;
 
-  std::set<std::string, std::less<>> known_;
-  std::map<std::string, std::string, std::less<>> aliases_;
+  std::set<model::RecordRef, std::less<>> known_;
+  std::map<model::RecordRef, model::RecordRef, std::less<>> aliases_;
 };
 
 }  // namespace benchleaf::read

@@ -42,12 +42,18 @@ struct FoundReference {
   std::string fact = {};  ///< `cell/sr754w#capacity`, where a page asks for a fact of the record
 };
 
+/// A value that is a quantity by its shape.
+struct FoundQuantity {
+  std::string path;
+  std::shared_ptr<const base::Quantity> value;  ///< none where the text is no quantity of the right dimension
+};
+
 /// What a check finds besides findings.
 struct ShapeReport {
-  std::vector<std::string> unusable;        ///< paths of values that later stages must not read; "" for the whole record
-  std::vector<FoundReference> references;   ///< in file order
-  std::vector<std::string> basis_paths;     ///< paths of values that need a basis (`x-basis`), in file order
-  std::vector<std::string> quantity_paths;  ///< paths of quantities (`x-quantity`), in file order
+  std::vector<std::string> unusable;       ///< paths of values that later stages must not read; "" for the whole record
+  std::vector<FoundReference> references;  ///< in file order
+  std::vector<std::string> basis_paths;    ///< paths of values that need a basis (`x-basis`), in file order
+  std::vector<FoundQuantity> quantities;   ///< values of `x-quantity`, in file order
 };
 
 /// Holds a tree against a shape. Values in `refused` have had their finding and pass, as unusable ones.

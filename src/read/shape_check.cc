@@ -81,7 +81,7 @@ void Outcome::take(Outcome other) {
   append(unusable, std::move(other.unusable));
   append(references, std::move(other.references));
   append(basis_paths, std::move(other.basis_paths));
-  append(quantity_paths, std::move(other.quantity_paths));
+  append(quantities, std::move(other.quantities));
 }
 
 ShapeChecker::ShapeChecker(const Shape& shape, const std::vector<base::Span>& refused) : shape_(shape) {
@@ -118,7 +118,7 @@ Outcome ShapeChecker::check(SchemaId id, const Node& node, const std::string& pa
 
 void ShapeChecker::notes(const Schema& schema, const Node& node, const std::string& path, Outcome& out) const {
   if (schema.needs_basis) out.basis_paths.push_back(path);
-  if (!schema.quantities.empty() && node.type == NodeType::string) out.quantity_paths.push_back(path);
+  if (!schema.quantities.empty() && node.type == NodeType::string) out.quantities.push_back({path, nullptr});
   if (!schema.record_kinds.empty() && node.type == NodeType::string) {
     out.references.push_back({path, node.text, schema.record_kinds, node.span});
   }
@@ -164,9 +164,12 @@ void ShapeChecker::check_text(SchemaId id, const Node& node, const std::string& 
     add(Rule::shape_length,
         "found a text of " + std::to_string(length) + " characters, expected at most " + std::to_string(*schema.max_length), {});
   } else if (!schema.quantities.empty()) {
-    if (std::optional<QuantityFinding> fault = check_quantity(node, schema.quantities)) {
+    auto read = read_quantity(node, schema.quantities);
+    if (auto* fault = std::get_if<QuantityFinding>(&read)) {
       add(fault->rule, std::move(fault->message), std::move(fault->hint));
       out.slips.back().where = fault->where;
+    } else {
+      out.quantities.back().value = std::make_shared<const base::Quantity>(std::move(std::get<base::Quantity>(read)));
     }
   } else if (schema.pattern && !schema.pattern->found_in(node.text)) {
     add(Rule::shape_pattern, "found " + describe(node) + ", expected " + expectation(shape_, id), schema.description);
@@ -265,7 +268,7 @@ ShapeReport check_shape(const Shape& shape, const Node& root, const std::vector<
   }
   drop_repeats(outcome.unusable);
   return {std::move(outcome.unusable), std::move(outcome.references), std::move(outcome.basis_paths),
-          std::move(outcome.quantity_paths)};
+          std::move(outcome.quantities)};
 }
 
 }  // namespace benchleaf::read

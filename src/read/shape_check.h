@@ -29,7 +29,7 @@ struct Outcome {
   std::vector<std::string> unusable;
   std::vector<FoundReference> references;
   std::vector<std::string> basis_paths;
-  std::vector<std::string> quantity_paths;
+  std::vector<FoundQuantity> quantities;
 
   bool fits() const { return slips.empty(); }
   void take(Outcome other);

@@ -20,7 +20,10 @@ using report::Rule;
 /// What is wrong with a cell of a column of quantities.
 std::optional<QuantityFinding> fault_of(const model::Node& cell, const PublishedTable::Column& column) {
   std::optional<base::Dimension> dimension = base::dimension_named(column.quantity);
-  return dimension ? check_quantity(cell, {*dimension}) : std::nullopt;
+  if (!dimension) return std::nullopt;
+  auto read = read_quantity(cell, {*dimension});
+  auto* fault = std::get_if<QuantityFinding>(&read);
+  return fault == nullptr ? std::nullopt : std::optional(std::move(*fault));
 }
 
 /// Reads one table whose file has passed its shape.

@@ -3,16 +3,25 @@
 #include <utility>
 
 #include "read/decode.h"
+#include "read/shape.h"
 
 namespace benchleaf::read {
 
 /// What decoding the fields of a record needs: which values to leave alone, and the records that its references mean.
-inline DecodeContext context_of(const std::vector<std::string>& unusable, const std::vector<model::Reference>& references) {
+inline DecodeContext context_of(const std::vector<std::string>& unusable, const std::vector<model::ReferencePlace>& references) {
   DecodeContext context{unusable, {}};
-  for (const model::Reference& reference : references) {
+  for (const model::ReferencePlace& reference : references) {
     if (!reference.target.empty()) context.targets.emplace(reference.path, reference.target);
   }
   return context;
+}
+
+/// Leaves each quantity with its node in the tree of the record, where field and fact find it.
+inline void keep_quantities(std::vector<FoundQuantity> quantities, model::Record& frame) {
+  for (FoundQuantity& one : quantities) {
+    if (model::Node* node = frame.root.at_path(one.path)) node->quantity = std::move(one.value);
+    frame.quantity_paths.push_back(std::move(one.path));
+  }
 }
 
 /// The typed record of a tree with its references resolved: all but the body of a page.

@@ -14,7 +14,7 @@ namespace {
 /// What is looked at with the back off, where no job of its own has it.
 void add_last_looks(Planner& planner, SectionMaker& section) {
   const model::Module* module = planner.module();
-  const std::string lamp = module == nullptr ? std::string() : module->lamp;
+  const std::string lamp = module == nullptr ? std::string() : word_of(module->lamp);
   const bool hands = planner.display() == "hands";
   section.tick(hands ? "Every hand moves and touches nothing; the date changes at midnight."
                      : "Every segment was seen: all at the reset, or each figure from 0 to 9.");
@@ -60,7 +60,7 @@ void add_water(Planner& planner) {
 
 /// Whether something that was found comes out of a cell.
 bool has_leaked(const Planner& planner) {
-  const std::vector<std::string> residues = planner.residues();
+  const model::References residues = planner.residues();
   return std::any_of(residues.begin(), residues.end(), [&](const std::string& residue) {
     const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
     return found != planner.desk.records.residues.end() && !found->second.left_by.empty();
@@ -84,7 +84,8 @@ void add_disposal(Planner& planner) {
   }
   for (const PlanNeed& need : planner.plan.needs) {
     const auto chemistry = planner.desk.records.chemistries.find(Planner::id_of(need.record));
-    if (need.record.rfind("chemistry/", 0) != 0 || chemistry == planner.desk.records.chemistries.end()) continue;
+    if (!model::RecordRef(need.record).is(model::Kind::chemistry) || chemistry == planner.desk.records.chemistries.end())
+      continue;
     if (chemistry->second.waste.empty()) continue;
     Line line = planner.line();
     section.words(line.say(sentence_case(need.words) + ": ", model::Style::bold).say(chemistry->second.waste));

@@ -33,7 +33,7 @@ std::string sizes_at_hand(const Planner& planner, const std::string& series) {
 bool lists(const Planner& planner, const std::string& kind) {
   if (planner.drawer == nullptr || planner.drawer_is_whole) return planner.drawer != nullptr;
   const auto& items = planner.drawer->items;
-  return std::any_of(items.begin(), items.end(), [&kind](const auto& item) { return item.item.rfind(kind, 0) == 0; });
+  return std::any_of(items.begin(), items.end(), [&kind](const auto& item) { return item.item.text().rfind(kind, 0) == 0; });
 }
 
 bool fits_one_at_hand(const Planner& planner, const std::string& series) {
@@ -48,7 +48,7 @@ bool fits_one_at_hand(const Planner& planner, const std::string& series) {
 std::vector<std::string> grades_at_hand(const model::Stock& drawer) {
   std::vector<std::string> grades;
   for (const model::Stock::Item& item : drawer.items) {
-    const bool paper = item.item.rfind("abrasive/", 0) == 0 && item.count > 0 && !item.grade.empty();
+    const bool paper = item.item.is(model::Kind::abrasive) && item.count > 0 && !item.grade.empty();
     if (paper && std::find(grades.begin(), grades.end(), item.grade) == grades.end()) grades.push_back(item.grade);
   }
   return grades;
@@ -177,7 +177,7 @@ void Planner::reckon_doses() {
 }
 
 void Planner::reckon_life() {
-  const std::vector<std::string> taken = cells();
+  const model::References taken = cells();
   if (taken.size() == 1) ask("cell-life", {{"cell", id_of(taken.front())}, {"module", id_of(watch.module)}});
 }
 

@@ -73,7 +73,8 @@ Choices choices_of(const std::string& field, const model::KnowledgeBase& records
   if (words != word_choices().end()) return words->second;
   const auto of_case = [](bool plating) {
     return [plating](const model::Material& one) {
-      return one.family == "metal" || one.family == "plastic" || (plating && one.family == "plating");
+      return one.family == model::MaterialFamily::metal || one.family == model::MaterialFamily::plastic ||
+             (plating && one.family == model::MaterialFamily::plating);
     };
   };
   if (field == "module") return records_of(records.modules, kAll);
@@ -94,9 +95,9 @@ std::vector<model::FormQuestion::Slot> slots_of(const model::KnowledgeBase& reco
   for (const auto& [id, procedure] : records.procedures) {
     for (const auto& slot : procedure.slots) {
       model::FormQuestion::Slot one{id, slot.name, slot.asks, {}};
-      for (const std::string& allowed : slot.allowed) {
+      for (const model::RecordRef& allowed : slot.allowed) {
         const model::Record* record = records.find(allowed);
-        one.allowed.push_back({allowed, record == nullptr ? allowed : record->title});
+        one.allowed.push_back({allowed, record == nullptr ? allowed.text() : record->title});
       }
       slots.push_back(std::move(one));
     }

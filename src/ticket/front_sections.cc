@@ -7,21 +7,16 @@
 
 namespace benchleaf::compose {
 
-void add_once(std::vector<std::string>& list, const std::string& text) {
-  if (!text.empty() && !holds(list, text)) list.push_back(text);
-}
-
 namespace {
 
 /// Materials of this watch that a liquid could ruin: case, crystal, what stays inside.
-std::vector<std::string> materials_of(const Planner& planner) {
-  std::vector<std::string> materials;
-  std::vector<std::string> parts = case_materials(planner.watch);
-  const std::string crystal = crystal_part(planner, "part/acrylic-crystal");
-  if (!planner.crystal_material().empty()) parts.push_back(crystal);
+model::References materials_of(const Planner& planner) {
+  model::References materials;
+  model::References parts = case_materials(planner.watch);
+  if (!planner.crystal_material().empty()) parts.emplace_back(crystal_part(planner, "part/acrylic-crystal"));
   parts.insert(parts.end(), planner.watch.inside.begin(), planner.watch.inside.end());
-  for (const std::string& part : parts) {
-    for (const std::string& material : bench::materials_of({planner.desk.records, planner.desk.tables}, part))
+  for (const model::RecordRef& part : parts) {
+    for (const model::RecordRef& material : bench::materials_of({planner.desk.records, planner.desk.tables}, part))
       add_once(materials, material);
   }
   return materials;
@@ -37,27 +32,27 @@ bool is_needed(const Plan& plan, const std::string& record) {
 }
 
 /// Whether no abrasive of the handbook may touch a material.
-bool bears_no_abrasive(const Desk& desk, const std::string& material) {
+bool bears_no_abrasive(const Desk& desk, const model::RecordRef& material) {
   const auto& verdicts = desk.uses.liquids_on(material);
   return std::none_of(verdicts.begin(), verdicts.end(), [](const LiquidVerdict& one) {
-    return one.agent.rfind("abrasive/", 0) == 0 && one.item->verdict != model::Verdict::never;
+    return one.agent.is(model::Kind::abrasive) && one.item->verdict != model::Verdict::never;
   });
 }
 
 /// What a liquid is called, as the other lists and the steps of the sheet call it; where nothing that cuts is allowed, all of it
 /// is one word.
-std::string list_word(const Desk& desk, const std::string& agent, const std::string& material) {
-  const bool cuts = agent.rfind("abrasive/", 0) == 0;
+std::string list_word(const Desk& desk, const model::RecordRef& agent, const model::RecordRef& material) {
+  const bool cuts = agent.is(model::Kind::abrasive);
   return cuts && bears_no_abrasive(desk, material) ? "every paper, cloth and paste that cuts" : desk.name(agent);
 }
 
 /// One line a material: what never touches it. On the case and the crystal everything counts, on what stays inside what is on the
 /// bench for this plan. A liquid of the drawer that would ruin the case is a finding too.
 void add_banned(Planner& planner, SectionMaker& section) {
-  const std::vector<std::string> of_case = case_materials(planner.watch);
-  const std::vector<std::string> of_crystal =
-      bench::materials_of({planner.desk.records, planner.desk.tables}, crystal_part(planner, "part/acrylic-crystal"));
-  for (const std::string& material : materials_of(planner)) {
+  const model::References of_case = case_materials(planner.watch);
+  const model::References of_crystal = bench::materials_of({planner.desk.records, planner.desk.tables},
+                                                           model::RecordRef(crystal_part(planner, "part/acrylic-crystal")));
+  for (const model::RecordRef& material : materials_of(planner)) {
     std::vector<std::string> liquids;
     const bool on_case = holds(of_case, material);
     const bool on_crystal = holds(of_crystal, material);
@@ -65,7 +60,7 @@ void add_banned(Planner& planner, SectionMaker& section) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool at_hand = is_needed(planner.plan, verdict.agent) || lies_in(planner.drawer, verdict.agent);
       if (on_case || on_crystal || at_hand) add_once(liquids, list_word(planner.desk, verdict.agent, material));
-      const bool liquid = verdict.agent.rfind("chemistry/", 0) == 0;
+      const bool liquid = verdict.agent.is(model::Kind::chemistry);
       if (on_case && liquid && lies_in(planner.drawer, verdict.agent)) {
         planner.find(report::Rule::ticket_liquid, "case.surface",
                      Planner::id_of(verdict.agent) + " lies in the drawer and would ruin " + Planner::id_of(material) + ": " +
@@ -132,10 +127,10 @@ void add_never(Planner& planner) {
 /// What to do at once where the work of this watch can hurt somebody badly; each harm once.
 void add_first_aid(Planner& planner) {
   using Word = model::Message::Word;
-  std::vector<std::string> cautions;
+  model::References cautions;
   for (const PlanJob& job : planner.plan.jobs) {
     if (!job.held.empty()) continue;
-    for (const std::string& caution : job.bound.cautions) add_once(cautions, caution);
+    for (const model::RecordRef& caution : job.bound.cautions) add_once(cautions, caution);
     for (const auto& step : job.bound.steps) add_once(cautions, step.caution);
   }
   SectionMaker section(planner, "first-aid", "If it happens");
@@ -161,7 +156,7 @@ void add_ways_up(Planner& planner, SectionMaker& section) {
   for (int well = 1; well <= wells && wells > 1; ++well)
     line.say((well > 1 ? "," : ":") + std::string(" well ") + std::to_string(well) + " ").blank(14);
   line.say(", where the insulator lies, and over what the notch of the back stands.");
-  if (module != nullptr && wells > 1 && module->wiring == "series")
+  if (module != nullptr && wells > 1 && module->wiring == model::Wiring::series)
     line.say(" The cells lie in series: one with its can up, the other with its can down.");
   section.tick(line);
 }

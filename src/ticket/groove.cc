@@ -10,7 +10,7 @@ namespace {
 
 bool is_round(const Planner& planner) {
   const auto series = planner.desk.records.gaskets.find(Planner::id_of(planner.series()));
-  return series != planner.desk.records.gaskets.end() && series->second.profile == "round";
+  return series != planner.desk.records.gaskets.end() && series->second.profile == model::Profile::round;
 }
 
 /// What the calculator makes of a groove that was measured.

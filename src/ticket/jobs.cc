@@ -13,17 +13,17 @@ namespace {
 
 using Step = model::Procedure::Step;
 
-std::vector<std::string> parts_for(const Planner& planner, const std::string& named) {
+model::References parts_for(const Planner& planner, const model::RecordRef& named) {
   if (named == "part/steel-case" || named == "part/plated-case") return case_materials(planner.watch);
   if (named == "part/acrylic-crystal" || named == "part/loose-acrylic-crystal" || named == "part/mineral-crystal")
-    return {crystal_part(planner, named)};
+    return {model::RecordRef(crystal_part(planner, named))};
   return {named};
 }
 
-void put_own_parts(const Planner& planner, std::vector<std::string>& references) {
-  std::vector<std::string> own;
-  for (const std::string& reference : references) {
-    for (std::string& part : parts_for(planner, reference)) {
+void put_own_parts(const Planner& planner, model::References& references) {
+  model::References own;
+  for (const model::RecordRef& reference : references) {
+    for (model::RecordRef& part : parts_for(planner, reference)) {
       if (!holds(own, part)) own.push_back(std::move(part));
     }
   }
@@ -87,9 +87,9 @@ void speak_of_ladder(const std::vector<std::string>& rungs, model::Procedure& pr
 }
 
 /// Parts and materials of this watch, as far as they are known, and those that the steps name.
-std::vector<std::string> things_there(const Planner& planner, const model::Procedure& procedure) {
-  std::vector<std::string> there = case_materials(planner.watch);
-  const auto add = [&there](const std::vector<std::string>& more) { there.insert(there.end(), more.begin(), more.end()); };
+model::References things_there(const Planner& planner, const model::Procedure& procedure) {
+  model::References there = case_materials(planner.watch);
+  const auto add = [&there](const model::References& more) { there.insert(there.end(), more.begin(), more.end()); };
   add(planner.watch.inside);
   for (const model::Module* module : planner.modules()) add(module->parts);
   for (const Step& step : procedure.steps) {
@@ -103,9 +103,11 @@ std::vector<std::string> things_there(const Planner& planner, const model::Proce
 
 /// A procedure is written for any watch: what it says of a part that this one has not is left out.
 void drop_idle_cautions(const Planner& planner, model::Procedure& procedure) {
-  const std::vector<std::string> there = things_there(planner, procedure);
+  const model::References there = things_there(planner, procedure);
   const bench::StepWorld world{planner.desk.records, planner.desk.tables};
-  const auto idle = [&](const std::string& caution) { return !caution.empty() && !bench::has_to_guard(world, caution, there); };
+  const auto idle = [&](const model::RecordRef& caution) {
+    return !caution.empty() && !bench::has_to_guard(world, caution, there);
+  };
   auto& head = procedure.cautions;
   head.erase(std::remove_if(head.begin(), head.end(), idle), head.end());
   auto& steps = procedure.steps;
@@ -115,7 +117,7 @@ void drop_idle_cautions(const Planner& planner, model::Procedure& procedure) {
 /// Every caution that a step needs and that has not been read before it goes directly before it.
 void add_cautions(const bench::StepWorld& world, model::Procedure& procedure) {
   const std::vector<bench::CautionNeed> needs = bench::caution_needs(world, procedure);
-  std::vector<std::string> read = procedure.cautions;
+  model::References read = procedure.cautions;
   std::vector<Step> steps;
   for (std::size_t i = 0; i < procedure.steps.size(); ++i) {
     if (!procedure.steps[i].caution.empty()) read.push_back(procedure.steps[i].caution);
@@ -134,18 +136,18 @@ void add_cautions(const bench::StepWorld& world, model::Procedure& procedure) {
 /// What lies in the watch is met when its back is lifted, not when its own job begins. Where nobody knows, it may be a crust.
 void warn_of_leaks(const Planner& planner, model::Procedure& procedure) {
   constexpr const char* kCrust = "caution/caustic-crust";
-  std::vector<std::string> cautions;
+  model::References cautions;
   const bool unknown = planner.watch.residues.empty() && !planner.watch.crust;
   if (unknown && planner.desk.records.find(kCrust) != nullptr) cautions.emplace_back(kCrust);
   for (const std::string& residue : planner.residues()) {
     const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
     if (found == planner.desk.records.residues.end() || found->second.left_by.empty()) continue;
-    for (const std::string& caution : found->second.cautions) {
+    for (const model::RecordRef& caution : found->second.cautions) {
       if (!holds(procedure.cautions, caution)) add_once(cautions, caution);
     }
   }
   std::vector<Step> steps;
-  for (const std::string& caution : cautions) {
+  for (const model::RecordRef& caution : cautions) {
     Step step;
     step.caution = caution;
     steps.push_back(std::move(step));
@@ -189,13 +191,13 @@ std::string crystal_part(const Planner& planner, const std::string& named) {
   return material == "material/mineral-glass" ? "part/mineral-crystal" : material;
 }
 
-std::vector<std::string> case_materials(const model::Watch& watch) {
+model::References case_materials(const model::Watch& watch) {
   const bool known = watch.case_metal && !watch.case_metal->surface.empty();
-  std::vector<std::string> materials;
+  model::References materials;
   if (!known || watch.case_metal->surface == "material/gold-plate") materials.emplace_back("part/plated-case");
   if (known) materials.push_back(watch.case_metal->surface);
-  if (!watch.case_metal) materials.insert(materials.begin(), "part/steel-case");
-  const std::string metal = watch.case_metal ? watch.case_metal->metal : std::string();
+  if (!watch.case_metal) materials.emplace(materials.begin(), "part/steel-case");
+  const model::RecordRef metal = watch.case_metal ? watch.case_metal->metal : model::RecordRef();
   if (!metal.empty() && (!known || metal != watch.case_metal->surface)) materials.push_back(metal);
   return materials;
 }

@@ -44,7 +44,7 @@ void add_measured(Planner& planner, SectionMaker& section) {
   const model::Module* module = planner.module();
   Line current = planner.line();
   current.say("Current ").blank(18).say(" \u00B5A" + healthy_words(planner));
-  const bool lamp = module != nullptr && module->lamp != "none";
+  const bool lamp = module != nullptr && module->lamp != model::Lamp::none;
   if (planner.fact("cell-life.mean-current") != nullptr)
     planner
         .say_fact(current.say(lamp ? " In the mean of a day, lamp and all, " : " In the mean of a day "),

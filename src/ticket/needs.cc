@@ -24,13 +24,13 @@ std::string system_words(const model::Cell& cell) { return ", " + plain_words(ce
 /// A display that lights itself draws so much that only what is said without reserve does.
 void add_instead(Planner& planner, const model::Cell& cell, PlanNeed& need) {
   const model::Module* module = planner.module();
-  const std::string lamp = module == nullptr || module->lamp.empty() ? "yes" : module->lamp == "none" ? "no" : "yes";
+  const std::string lamp = module == nullptr || !module->lamp ? "yes" : module->lamp == model::Lamp::none ? "no" : "yes";
   const bench::Result result =
       bench::reckon("cell-swap", {{"cell", {cell.id, model::Trust::given, {}}}, {"lamp", {lamp, model::Trust::given, {}}}},
                     {planner.desk.tables, planner.figures});
   for (const bench::Output& output : result.outputs) {
     if (output.name.rfind(kCandidate, 0) != 0 || output.name.substr(kCandidate.size()) == cell.id) continue;
-    const bool draws_much = module != nullptr && module->lamp == "display-itself";
+    const bool draws_much = module != nullptr && module->lamp == model::Lamp::display_itself;
     const bool does = output.printed.rfind("use", 0) == 0 || (!draws_much && output.printed.rfind("with care", 0) == 0);
     if (does && need.instead.size() < 2) need.instead.push_back(output.label + ", " + output.printed);
   }
@@ -79,7 +79,7 @@ void add_cells_by_old_ones(Planner& planner) {
 void add_cells(Planner& planner) {
   const model::Module* module = planner.module();
   if (module == nullptr) return add_cells_by_old_ones(planner);
-  const std::vector<std::string> cells = planner.cells();
+  const model::References cells = planner.cells();
   if (cells.empty()) return;
   add_cell(planner, cells.front(), module->cell_count);
   for (std::size_t i = 1; i < cells.size() && !planner.plan.needs.empty(); ++i) {
@@ -180,7 +180,7 @@ bool is_needed(const Plan& plan, const std::string& record) {
 
 /// Liquids and tools of the steps that are done.
 void add_bench(Planner& planner) {
-  std::vector<std::string> tools;
+  model::References tools;
   const auto add = [&planner](const std::string& record) {
     if (is_needed(planner.plan, record) || planner.desk.records.find(record) == nullptr) return;
     PlanNeed need;
@@ -192,8 +192,8 @@ void add_bench(Planner& planner) {
   for (const PlanJob& job : planner.plan.jobs) {
     if (!job.held.empty()) continue;
     for (const auto& step : job.bound.steps) {
-      for (const std::string& liquid : step.with) {
-        if (liquid.rfind("chemistry/", 0) == 0) add(liquid);
+      for (const model::RecordRef& liquid : step.with) {
+        if (liquid.is(model::Kind::chemistry)) add(liquid);
       }
       tools.insert(tools.end(), step.tools.begin(), step.tools.end());
     }

@@ -69,10 +69,6 @@ void SectionMaker::close() {
   if (!section_.lines.empty()) planner_.plan.sections.push_back(std::move(section_));
 }
 
-bool holds(const std::vector<std::string>& list, std::string_view word) {
-  return std::find(list.begin(), list.end(), word) != list.end();
-}
-
 bool is_known(const std::optional<base::Quantity>& quantity) { return quantity && quantity->has_value(); }
 
 Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,

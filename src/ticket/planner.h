@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -37,15 +38,15 @@ struct Planner {
   /// Where it is not known: those that it may be by what shows the time. Those of the demonstration are no guess.
   std::vector<const model::Module*> modules() const;
   /// What the module takes, by the cells that were found or measured; more than one where these do not tell.
-  std::vector<std::string> cells() const;  ///< `cell/ID`
+  model::References cells() const;
   const model::Crystal* crystal() const;
   /// Where the record is not known, by what was seen: those that it may be, or empty.
-  std::vector<std::string> residues() const;  ///< `residue/ID`
+  model::References residues() const;
   /// Whether a crust that is known by its colour alone may be of lithium, which bears no water, or of a cell whose leak needs it.
   bool may_bear_no_water() const;
   std::string crystal_material() const;  ///< `material/acrylic`
   std::string series() const;            ///< `gasket/round-0-7`
-  const std::string& display() const;    ///< lcd, led, hands
+  std::string display() const;           ///< lcd, led, hands
   /// `round-0-7` of `gasket/round-0-7`.
   static std::string id_of(const std::string& reference) { return reference.substr(reference.find('/') + 1); }
 
@@ -106,13 +107,19 @@ class SectionMaker {
 /// Whether a gasket of the drawer is older than its rubber keeps, on the day of the count.
 bool is_past(const Planner& planner, const model::Stock::Item& item);
 /// Puts a text into a list unless it is empty or there.
-void add_once(std::vector<std::string>& list, const std::string& text);
+template <typename Word>
+void add_once(std::vector<Word>& list, const Word& text) {
+  if (!text.empty() && std::find(list.begin(), list.end(), text) == list.end()) list.push_back(text);
+}
 /// Whether a list has a word.
-bool holds(const std::vector<std::string>& list, std::string_view word);
+template <typename Word>
+bool holds(const std::vector<Word>& list, std::string_view word) {
+  return std::find(list.begin(), list.end(), word) != list.end();
+}
 /// Whether a quantity was measured.
 bool is_known(const std::optional<base::Quantity>& quantity);
 /// The materials of the case of this watch, those of both kinds of case where it is not known.
-std::vector<std::string> case_materials(const model::Watch& watch);
+model::References case_materials(const model::Watch& watch);
 /// Whether a job has a step on a part: `part/spring-bar`.
 bool works_on(const Planner& planner, const std::vector<model::Watch::Job>& jobs, const std::string& part);
 /// Whether the crystal is of what is sanded, as far as it is known.

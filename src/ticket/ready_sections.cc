@@ -40,7 +40,7 @@ void add_parts(Planner& planner) {
     const bool lacks = planner.drawer != nullptr && need.in_drawer == 0;
     if (need.used_up)
       add_part(planner, need, section);
-    else if (need.record.rfind("tool/", 0) == 0)
+    else if (model::RecordRef(need.record).is(model::Kind::tool))
       add_once(tools, need.words);
     else
       add_once(lacks ? to_order : shelf, need.place.empty() ? need.words : need.words + " (" + need.place + ")");
@@ -64,7 +64,8 @@ void add_liquids(Planner& planner) {
   }
   for (const PlanNeed& need : planner.plan.needs) {
     const auto chemistry = planner.desk.records.chemistries.find(Planner::id_of(need.record));
-    if (need.record.rfind("chemistry/", 0) != 0 || chemistry == planner.desk.records.chemistries.end()) continue;
+    if (!model::RecordRef(need.record).is(model::Kind::chemistry) || chemistry == planner.desk.records.chemistries.end())
+      continue;
     if (chemistry->second.dilute.empty()) continue;
     Line line = planner.line();
     section.words(line.say(sentence_case(need.words) + ": ", model::Style::bold).say(chemistry->second.dilute));

@@ -67,7 +67,7 @@ bool may_come_from(const Planner& planner, const model::Residue& residue) {
   });
 }
 
-model::Stock::Item at_hand(std::string item) {
+model::Stock::Item at_hand(model::RecordRef item) {
   model::Stock::Item one;
   one.item = std::move(item);
   one.count = 1;
@@ -76,18 +76,20 @@ model::Stock::Item at_hand(std::string item) {
 
 }  // namespace
 
-std::vector<std::string> Planner::residues() const {
+model::References Planner::residues() const {
   if (!watch.residues.empty() || !watch.crust) return watch.residues;
-  std::vector<std::string> may_be;
+  const auto colour = model::word_from<model::Colour>(watch.crust->colour);
+  model::References may_be;
   for (const auto& [id, residue] : desk.records.residues) {
-    if (holds(residue.colours, watch.crust->colour) && may_come_from(*this, residue)) may_be.push_back(residue.reference());
+    const bool looks_so = std::find(residue.colours.begin(), residue.colours.end(), colour) != residue.colours.end();
+    if (looks_so && may_come_from(*this, residue)) may_be.push_back(residue.reference());
   }
   return may_be;
 }
 
 bool Planner::may_bear_no_water() const {
   if (!watch.residues.empty()) return false;
-  const std::vector<std::string> all = residues();
+  const model::References all = residues();
   const auto is_lithium = [this](const std::string& residue) {
     const auto found = desk.records.residues.find(id_of(residue));
     return found != desk.records.residues.end() && holds(found->second.left_by, "lithium-manganese");
@@ -99,7 +101,7 @@ std::string young_leak(const Planner& planner) {
   constexpr std::string_view kSystem = "alkaline";
   const model::MercuryFree* free = planner.desk.tables.mercury_free_from(kSystem);
   if (free == nullptr) return {};
-  const std::vector<std::string> residues = planner.residues();
+  const model::References residues = planner.residues();
   const bool may_be = std::any_of(residues.begin(), residues.end(), [&](const std::string& residue) {
     const auto found = planner.desk.records.residues.find(Planner::id_of(residue));
     return found != planner.desk.records.residues.end() && holds(found->second.left_by, kSystem);
@@ -119,28 +121,28 @@ std::string Planner::series() const {
   if (!watch.gasket.empty() || !is_known(watch.old_gasket.section)) return watch.gasket;
   const auto section = watch.old_gasket.section->value_in(base::Unit::millimetre);
   for (const auto& [id, gasket] : desk.records.gaskets) {
-    if (gasket.profile != "round" || !is_known(gasket.section) || gasket.moving.value_or(false)) continue;
+    if (gasket.profile != model::Profile::round || !is_known(gasket.section) || gasket.moving.value_or(false)) continue;
     if (gasket.section->value_in(base::Unit::millimetre) == section) return gasket.reference();
   }
   return {};
 }
 
-const std::string& Planner::display() const { return module() == nullptr ? watch.display : module()->display; }
+std::string Planner::display() const { return module() == nullptr ? watch.display : word_of(module()->display); }
 
 std::vector<const model::Module*> Planner::modules() const {
   if (module() != nullptr) return {module()};
   std::vector<const model::Module*> may_be;
   for (const auto& [id, one] : desk.records.modules) {
-    const bool shows = watch.display.empty() || one.display == watch.display;
+    const bool shows = watch.display.empty() || word_of(one.display) == watch.display;
     if (shows && !derive::is_demonstration(one)) may_be.push_back(&one);
   }
   return may_be;
 }
 
-std::vector<std::string> Planner::cells() const {
+model::References Planner::cells() const {
   if (module() == nullptr) return {};
-  std::vector<std::string> taken;
-  for (const std::string& reference : module()->cells) {
+  model::References taken;
+  for (const model::RecordRef& reference : module()->cells) {
     const model::Cell* cell = desk.cell(reference);
     if (cell != nullptr && is_of_size_seen(*this, *cell)) taken.push_back(reference);
   }
@@ -151,10 +153,10 @@ std::optional<model::Stock> drawer_of(const model::Watch& watch) {
   if (!watch.on_hand) return std::nullopt;
   model::Stock drawer;
   for (const std::string& grade : watch.on_hand->grades) {
-    drawer.items.push_back(at_hand(scale_of(grade)));
+    drawer.items.push_back(at_hand(model::RecordRef(scale_of(grade))));
     drawer.items.back().grade = grade;
   }
-  for (const std::string& liquid : watch.on_hand->liquids) drawer.items.push_back(at_hand(liquid));
+  for (const model::RecordRef& liquid : watch.on_hand->liquids) drawer.items.push_back(at_hand(liquid));
   for (const auto& gasket : watch.on_hand->gaskets) {
     drawer.items.push_back(at_hand(gasket.series));
     drawer.items.back().size = gasket.inside;

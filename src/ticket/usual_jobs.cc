@@ -18,7 +18,7 @@ void add_clearing(const Planner& planner, const std::string& residue, std::vecto
   if (may_be_old && records.procedures.count("lift-an-old-leak") > 0) {
     const bool there =
         std::any_of(jobs.begin(), jobs.end(), [](const auto& job) { return job.procedure == "procedure/lift-an-old-leak"; });
-    if (!there) jobs.push_back({"procedure/lift-an-old-leak", {}});
+    if (!there) jobs.push_back({model::RecordRef("procedure/lift-an-old-leak"), {}});
     return;
   }
   const auto clears = std::find_if(records.procedures.begin(), records.procedures.end(), [&residue](const auto& one) {
@@ -34,7 +34,8 @@ class UsualJobs {
   explicit UsualJobs(const Planner& planner) : planner_(planner) {}
 
   void add(const char* id, std::vector<model::Watch::Filling> fill = {}) {
-    if (planner_.desk.records.procedures.count(id) > 0) jobs_.push_back({std::string("procedure/") + id, std::move(fill)});
+    if (planner_.desk.records.procedures.count(id) > 0)
+      jobs_.push_back({model::RecordRef(model::Kind::procedure, id), std::move(fill)});
   }
 
   void open_back() {
@@ -74,7 +75,8 @@ class UsualJobs {
     if (!scratched) return;
     if (material == "material/mineral-glass") add("leave-glass-unpolished");
     const bool measured = watch.crystal_size && is_known(watch.crystal_size->thickness);
-    if (material == "material/acrylic" && measured) add("polish-a-crystal", {{"crystal", "part/acrylic-crystal"}});
+    if (material == "material/acrylic" && measured)
+      add("polish-a-crystal", {{"crystal", model::RecordRef("part/acrylic-crystal")}});
   }
 
   void clean_case() {

@@ -38,7 +38,7 @@ void add_reset(Planner& planner, SectionMaker& section) {
   Line line = planner.line();
   line.say("Reset after the cell. ", model::Style::bold);
   const bool on_record = module != nullptr && !module->reset.empty() && module->reset != "none";
-  const bool series = module != nullptr && module->wiring == "series";
+  const bool series = module != nullptr && module->wiring == model::Wiring::series;
   if (on_record)
     line.say(module->reset);
   else
@@ -61,10 +61,10 @@ model::Runs step_runs(const Planner& planner, const Step& step) {
   line.say(step.text);
   if (!step.grade.empty()) line.say(" Grade " + step.grade + ".", model::Style::bold);
   std::vector<std::string> liquids;
-  for (const std::string& liquid : step.with) {
+  for (const model::RecordRef& liquid : step.with) {
     const std::string name = planner.desk.name(liquid);
     const bool said = step.text.find(name) != std::string::npos;
-    if (!said && liquid.rfind("chemistry/", 0) == 0) liquids.push_back(name);
+    if (!said && liquid.is(model::Kind::chemistry)) liquids.push_back(name);
   }
   if (!liquids.empty()) line.say(" With " + listed(liquids) + ".", model::Style::bold);
   if (!step.see.empty()) line.say(" Then: " + step.see, model::Style::italic);

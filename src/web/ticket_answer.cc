@@ -45,7 +45,7 @@ RecordType own_record(const PageLibrary& library, const read::Shape& shape, cons
   frame.root = tree;
   frame.unusable = std::move(report.unusable);
   frame.basis_paths = std::move(report.basis_paths);
-  frame.quantity_paths = std::move(report.quantity_paths);
+  read::keep_quantities(std::move(report.quantities), frame);
   const read::RecordNames names = names_of(library.records);
   for (read::FoundReference& found : report.references) frame.references.push_back(names.resolve(std::move(found)));
   RecordType record = read::typed_record<RecordType>(std::move(frame));

@@ -37,7 +37,7 @@ TEST_CASE("every record of every kind stands in the book once", "[compose]") {
   const std::vector<const model::Record*> records = real_book().records.all();
   REQUIRE(records.size() > 400);
   for (const model::Record* record : records) {
-    INFO(record->reference());
+    INFO(record->reference().text());
     const auto found = anchors.find(record->reference());
     REQUIRE(found != anchors.end());
     CHECK(found->second == 1);

@@ -116,7 +116,7 @@ TEST_CASE("facts stand by kind, then id, then path with digits as numbers") {
 }
 
 TEST_CASE("393: 309 is the same size and system, AG5 the same size and another (trade lists agree)") {
-  const auto& peers = real().derived.relations.same_size("cell/sr754w");
+  const auto& peers = real().derived.relations.same_size(model::RecordRef("cell/sr754w"));
   const auto peer = [&](const char* cell) {
     const auto found = std::find_if(peers.begin(), peers.end(), [&](const derive::Peer& one) { return one.cell == cell; });
     REQUIRE(found != peers.end());
@@ -133,7 +133,7 @@ TEST_CASE("same size holds both ways, never with itself, and same system comes f
   for (const auto& [id, cell] : real().base.cells) {
     bool other_seen = false;
     for (const auto& peer : real().derived.relations.same_size(cell.reference())) {
-      INFO(cell.reference() << " and " << peer.cell);
+      INFO(cell.reference().text() << " and " << peer.cell.text());
       CHECK(peer.cell != cell.reference());
       CHECK_FALSE((peer.same_system && other_seen));
       other_seen = other_seen || !peer.same_system;

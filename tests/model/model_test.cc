@@ -71,14 +71,24 @@ TEST_CASE("ids and references have one form") {
   }
   CHECK(is_record_id(std::string(48, 'a')));
   CHECK_FALSE(is_record_id(std::string(49, 'a')));
-  CHECK(split_reference("cell/sr754w")->first == Kind::cell);
-  CHECK(split_reference("cell/sr754w")->second == "sr754w");
+  CHECK(RecordRef("cell/sr754w").is(Kind::cell));
+  CHECK(RecordRef("cell/sr754w").id() == "sr754w");
+  CHECK(RecordRef(Kind::cell, "sr754w") == RecordRef("cell/sr754w"));
   for (const char* bad : {"sr754w", "cells/sr754w", "cell/", "cell/SR", "cell/a/b", "/a"}) {
     INFO(bad);
-    CHECK_FALSE(split_reference(bad));
+    CHECK_FALSE(RecordRef(bad).kind());
+    CHECK(RecordRef(bad).id() == bad);
   }
   CHECK(all_kinds().size() == 20);
   for (Kind kind : all_kinds()) CHECK(kind_from_name(kind_name(kind)) == kind);
+}
+
+TEST_CASE("the id of a fact has a record and a path") {
+  CHECK(FactId("cell/sr754w#size.height").record == "cell/sr754w");
+  CHECK(FactId("cell/sr754w#size.height").path == "size.height");
+  CHECK(FactId("cell/sr754w#size.height").kind() == Kind::cell);
+  CHECK(FactId("cell/sr754w").path.empty());
+  CHECK_FALSE(FactId("table/cell-systems#S.nominal").kind());
 }
 
 TEST_CASE("trust weakens along the order of the design, and what the user typed weakens nothing") {

@@ -103,7 +103,7 @@ TEST_CASE("a grave caution that is moved below its step is missed, in every proc
     const auto whole = procedure.steps;
     for (std::size_t i = 0; i + 1 < whole.size(); ++i) {
       if (whole[i].caution.empty() || needed.count(whole[i].caution) == 0) continue;
-      INFO(whole[i].caution);
+      INFO(whole[i].caution.text());
       // To the end: below every step that may need it.
       std::rotate(procedure.steps.begin() + static_cast<std::ptrdiff_t>(i),
                   procedure.steps.begin() + static_cast<std::ptrdiff_t>(i) + 1, procedure.steps.end());

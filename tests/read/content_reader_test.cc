@@ -90,7 +90,7 @@ TEST_CASE("a small tree without a fault is read whole") {
   CHECK(cell.trade_number == "393");
   CHECK(cell.size.diameter->value_in(benchleaf::base::Unit::millimetre) == 7.9);
   CHECK(cell.capacity->load == "not stated");
-  CHECK(cell.status == "current");
+  CHECK(cell.status == benchleaf::model::CellStatus::current);
   CHECK(cell.cells_in_series == 1);
   CHECK(cell.unusable.empty());
   CHECK(cell.basis_paths == std::vector<std::string>{"size.diameter", "size.height", "capacity.value"});
@@ -123,10 +123,11 @@ TEST_CASE("references find their record by bare id, in full and by alias") {
   Read read(good_files());
   CHECK(read.base.find("cell/sr754w") == &read.base.cells.at("sr754w"));
   CHECK(read.base.find("cell/old-name") == &read.base.cells.at("sr754w"));
-  CHECK(read.base.find(Kind::cell, "old-name") == &read.base.cells.at("sr754w"));
+  CHECK(read.base.find<benchleaf::model::Cell>(benchleaf::model::RecordRef(Kind::cell, "old-name")) ==
+        &read.base.cells.at("sr754w"));
   CHECK(read.base.find("term/sr754w") == nullptr);
   CHECK(read.base.find("sr754w") == nullptr);
-  CHECK(read.base.resolved("cell/old-name") == "cell/sr754w");
+  CHECK(read.base.resolved(benchleaf::model::RecordRef("cell/old-name")) == "cell/sr754w");
   CHECK(read.base.terms.at("cell").see == std::vector<std::string>{"cell/sr754w"});
 
   SECTION("a bare id that two kinds have names neither") {
@@ -255,7 +256,7 @@ TEST_CASE("the real content is read without a finding") {
   CHECK(base.all().size() > 400);
   for (const auto* record : base.all()) {
     for (const auto& reference : record->references) {
-      INFO(record->reference() << " " << reference.path << ": " << reference.text);
+      INFO(record->reference().text() << " " << reference.path << ": " << reference.text);
       CHECK((!reference.target.empty() || reference.text.front() == '$'));
     }
   }

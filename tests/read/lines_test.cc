@@ -83,7 +83,7 @@ TEST_CASE("all records but pages come back from their lines, typed as they were"
   std::size_t same = 0;
   for (const model::Record* one : before.all()) {
     if (one->kind == model::Kind::page) continue;
-    INFO(one->reference());
+    INFO(one->reference().text());
     const model::Record* other = after->find(one->reference());
     REQUIRE(other != nullptr);
     CHECK(other->title == one->title);

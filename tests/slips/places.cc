@@ -66,7 +66,7 @@ class Walk {
   }
 
  private:
-  const model::Reference* reference_at(const std::string& path) const {
+  const model::ReferencePlace* reference_at(const std::string& path) const {
     const auto found = references_.find(path);
     return found == references_.end() ? nullptr : found->second;
   }
@@ -85,7 +85,7 @@ class Walk {
 
   const Record& record_;
   Places& places_;
-  std::map<std::string, const model::Reference*> references_;
+  std::map<std::string, const model::ReferencePlace*> references_;
 };
 
 bool is_continuation(char byte) { return (static_cast<unsigned char>(byte) & 0xC0) == 0x80; }

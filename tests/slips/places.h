@@ -22,7 +22,7 @@ struct Place {
   std::string field;  ///< `abrasive grades.*.median`
   Sort sort;
   const model::Node* node;
-  const model::Reference* reference;  ///< of a reference, else nullptr
+  const model::ReferencePlace* reference;  ///< of a reference, else nullptr
 };
 
 /// A value together with its name in a mapping.

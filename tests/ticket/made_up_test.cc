@@ -31,31 +31,31 @@ class MadeUp {
     made.id = "made-up-" + std::to_string(number);
     made.title = "Made up " + std::to_string(number);
     if (coin()) made.number = "M-" + std::to_string(number);
-    if (coin()) made.module = one_of(records.modules, "module/");
-    if (coin()) made.crystal = one_of(records.crystals, "crystal/");
+    if (coin()) made.module = one_of(records.modules);
+    if (coin()) made.crystal = one_of(records.crystals);
     if (coin())
       made.crystal_size = model::Watch::CrystalSize{length(15, 36), coin() ? length(15, 36) : std::nullopt, length(0.4, 2.5)};
     if (coin()) made.scratch = length(0.002, 0.4);
-    if (coin()) made.cells_found = some_of(records.cells, "cell/", 2);
+    if (coin()) made.cells_found = some_of(records.cells, 2);
     if (coin()) made.back = std::vector<std::string>{"snap", "screwed", "four-screws", "none"}[below(4)];
-    if (coin()) made.gasket = one_of(records.gaskets, "gasket/");
+    if (coin()) made.gasket = one_of(records.gaskets);
     if (coin()) made.gasket_seat = length(6, 42);
     if (coin()) {
       made.case_metal = model::Watch::Case{{}, {}, {}};
-      if (coin()) made.case_metal->metal = one_of(records.materials, "material/");
-      if (coin()) made.case_metal->surface = one_of(records.materials, "material/");
+      if (coin()) made.case_metal->metal = one_of(records.materials);
+      if (coin()) made.case_metal->surface = one_of(records.materials);
     }
-    if (coin()) made.residues = some_of(records.residues, "residue/", 3);
-    if (coin()) made.inside = some_of(records.parts, "part/", 5);
-    if (coin()) made.symptoms = some_of(records.symptoms, "symptom/", 2);
+    if (coin()) made.residues = some_of(records.residues, 3);
+    if (coin()) made.inside = some_of(records.parts, 5);
+    if (coin()) made.symptoms = some_of(records.symptoms, 2);
     if (coin()) made.lug_width = length(8, 24);
     if (coin()) made.found = "made up";
     add_sightings(made);
     if (coin()) {
-      for (const std::string& procedure : some_of(records.procedures, "procedure/", 6)) made.jobs.push_back({procedure, {}});
+      for (const model::RecordRef& procedure : some_of(records.procedures, 6)) made.jobs.push_back({procedure, {}});
       if (coin())
-        made.jobs.push_back(
-            {"procedure/polish-a-crystal", {{"crystal", coin() ? "part/acrylic-crystal" : "part/loose-acrylic-crystal"}}});
+        made.jobs.push_back({model::RecordRef("procedure/polish-a-crystal"),
+                             {{"crystal", model::RecordRef(coin() ? "part/acrylic-crystal" : "part/loose-acrylic-crystal")}}});
     }
     return made;
   }
@@ -77,19 +77,19 @@ class MadeUp {
     if (coin()) made.lume = word({"none", "some"});
     if (coin()) made.wants = "worn again";
     if (coin()) return;
-    made.on_hand = model::Watch::OnHand{{"P400", "P1200"}, some_of(records.chemistries, "chemistry/", 6), {}};
-    made.on_hand->gaskets.push_back({one_of(records.gaskets, "gasket/"), length(6, 42)});
+    made.on_hand = model::Watch::OnHand{{"P400", "P1200"}, some_of(records.chemistries, 6), {}};
+    made.on_hand->gaskets.push_back({one_of(records.gaskets), length(6, 42)});
   }
   std::string word(const std::vector<std::string>& words) { return words[below(words.size())]; }
   std::size_t below(std::size_t end) { return random_() % end; }
   template <class Records>
-  std::string one_of(const Records& records, const std::string& kind) {
-    return kind + std::next(records.begin(), static_cast<std::ptrdiff_t>(below(records.size())))->first;
+  model::RecordRef one_of(const Records& records) {
+    return std::next(records.begin(), static_cast<std::ptrdiff_t>(below(records.size())))->second.reference();
   }
   template <class Records>
-  std::vector<std::string> some_of(const Records& records, const std::string& kind, std::size_t most) {
-    std::set<std::string> some;
-    for (std::size_t i = below(most) + 1; i > 0; --i) some.insert(one_of(records, kind));
+  model::References some_of(const Records& records, std::size_t most) {
+    std::set<model::RecordRef> some;
+    for (std::size_t i = below(most) + 1; i > 0; --i) some.insert(one_of(records));
     return {some.begin(), some.end()};
   }
   std::optional<base::Quantity> length(double from, double to) {
@@ -107,12 +107,12 @@ class MadeUp {
 std::string ruins(const model::Procedure& procedure) {
   const auto& made = real_book();
   for (const auto& step : procedure.steps) {
-    std::vector<std::string> materials;
-    for (const std::string& part : step.on) {
+    model::References materials;
+    for (const model::RecordRef& part : step.on) {
       const auto of = bench::materials_of({made.records, made.tables}, part);
       materials.insert(materials.end(), of.begin(), of.end());
     }
-    for (const std::string& agent : step.with) {
+    for (const model::RecordRef& agent : step.with) {
       const auto* liquid = bench::chemistry_named({made.records, made.tables}, agent);
       const auto* abrasive = bench::abrasive_named({made.records, made.tables}, agent);
       if (liquid == nullptr && abrasive == nullptr) continue;
@@ -159,7 +159,7 @@ bool may_have_crystal_display(const model::Watch& watch, const model::Procedure&
   }
   if (is_among(watch.inside, "part/display-glass")) return true;
   if (watch.module.empty()) return watch.display != "led";
-  return is_among(records.modules.at(watch.module.substr(watch.module.find('/') + 1)).cautions, kDirectCurrent);
+  return is_among(records.modules.at(watch.module.id()).cautions, kDirectCurrent);
 }
 
 bool says(const model::Procedure& procedure, const std::string& caution) {
@@ -176,7 +176,7 @@ bool names_job(const model::Watch& watch, const std::vector<std::string>& proced
 /// Acrylic alone is sanded; what is not known may be acrylic.
 bool may_be_acrylic(const model::Watch& watch) {
   if (watch.crystal.empty()) return !signs_agree(watch.crystal_signs) || watch.crystal_signs.scratches == "soft";
-  return real_book().records.crystals.at(watch.crystal.substr(watch.crystal.find('/') + 1)).material == "material/acrylic";
+  return real_book().records.crystals.at(watch.crystal.id()).material == "material/acrylic";
 }
 
 /// Without a list of jobs the depth decides whether it is sanded.
@@ -293,7 +293,7 @@ TEST_CASE("the checks of this test refuse what is wrong") {
       crust.steps.end());
   CHECK_FALSE(lacks_caution(crust, needs).empty());
   for (auto& step : crust.steps) {
-    if (!step.with.empty()) step.on = {"part/polariser"};
+    if (!step.with.empty()) step.on = {model::RecordRef("part/polariser")};
   }
   CHECK_FALSE(ruins(crust).empty());
 }

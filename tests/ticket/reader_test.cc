@@ -31,7 +31,7 @@ model::Watch bare(const std::string& id) {
 /// The same, and the cell in it can be read.
 model::Watch with_cell(const std::string& id) {
   model::Watch watch = bare(id);
-  watch.cells_found = {"cell/sr44w"};
+  watch.cells_found = {model::RecordRef("cell/sr44w")};
   return watch;
 }
 
@@ -91,7 +91,7 @@ TEST_CASE("a current is held against a figure, or the sheet says that there is n
   CHECK(has(grey, "liquid crystal, no lamp, 1 to 3 \u00B5A. Of another kind"));
   CHECK_FALSE(has(grey, "light-emitting display, two cells"));
   CHECK_FALSE(has(grey, "demonstration"));
-  watch.module = "module/lcd-scattering";  // its record has no figure
+  watch.module = model::RecordRef("module/lcd-scattering");  // its record has no figure
   CHECK(has(words_of(plan_of(watch)), "no healthy figure is on record"));
 }
 
@@ -99,16 +99,16 @@ TEST_CASE("as many cells are got as the watch takes") {
   for (const auto& [id, module] : real_book().records.modules) {
     INFO(id);
     model::Watch watch = bare("cells");
-    watch.module = "module/" + id;
+    watch.module = model::RecordRef("module/" + id);
     const compose::Plan plan = plan_of(watch);
     CHECK(cells_to_get(plan) == module.cell_count);
     CHECK(has(words_of(section_of(plan, "card")), "Cell fitted: " + std::to_string(module.cell_count)) ==
           (module.cells.size() == 1));
   }
   model::Watch watch = bare("cells");
-  watch.module = "module/lcd-no-lamp";  // takes 7.9 x 5.4, 7.9 x 3.6 or 11.6 x 2.1 mm
+  watch.module = model::RecordRef("module/lcd-no-lamp");  // takes 7.9 x 5.4, 7.9 x 3.6 or 11.6 x 2.1 mm
   CHECK(has(words_of(section_of(plan_of(watch), "parts")), "in a well of its size"));
-  watch.cells_found = {"cell/lr736"};  // 7.9 x 3.6 mm
+  watch.cells_found = {model::RecordRef("cell/lr736")};  // 7.9 x 3.6 mm
   CHECK(need_of(plan_of(watch), "cell/sr41sw") != nullptr);
   watch.cells_found.clear();
   watch.cell_size = model::Watch::CellSize{quantity("7.9 mm"), quantity("5.5 mm")};
@@ -131,7 +131,8 @@ TEST_CASE("bars are ordered where bars are fitted, and the lugs are measured whe
   REQUIRE(bars(plan_of(watch)) != nullptr);
   CHECK(bars(plan_of(watch))->size.empty());
   watch = with_cell("bath");  // its bars come out for the bath
-  watch.case_metal = model::Watch::Case{"material/stainless-steel", "material/stainless-steel", "none"};
+  watch.case_metal =
+      model::Watch::Case{model::RecordRef("material/stainless-steel"), model::RecordRef("material/stainless-steel"), "none"};
   CHECK(job_of(plan_of(watch), "fit-spring-bars") != nullptr);
 }
 
@@ -158,10 +159,10 @@ TEST_CASE("a caution stands where there is something that it guards") {
   watch.display = "hands";
   CHECK(cautions(*job_of(plan_of(watch), "change-the-cell"), current));
   const bench::StepWorld world{real_book().records, real_book().tables};
-  CHECK(bench::has_to_guard(world, "caution/swallowed-cell", {}));       // a person
-  CHECK(bench::has_to_guard(world, "caution/not-water-resistant", {}));  // no part asks for it
-  CHECK_FALSE(bench::has_to_guard(world, "caution/no-direct-current", {"part/hands"}));
-  CHECK(bench::has_to_guard(world, "caution/thin-gold", {"material/gold-plate"}));
+  CHECK(bench::has_to_guard(world, model::RecordRef("caution/swallowed-cell"), {}));       // a person
+  CHECK(bench::has_to_guard(world, model::RecordRef("caution/not-water-resistant"), {}));  // no part asks for it
+  CHECK_FALSE(bench::has_to_guard(world, model::RecordRef("caution/no-direct-current"), {model::RecordRef("part/hands")}));
+  CHECK(bench::has_to_guard(world, model::RecordRef("caution/thin-gold"), {model::RecordRef("material/gold-plate")}));
 }
 
 TEST_CASE("what the lines work with stands in the list of tools") {
@@ -206,12 +207,12 @@ TEST_CASE("what is measured in a job has room on its sheet") {
 
 TEST_CASE("a leak that is known to be young has a way to go") {
   model::Watch watch = bare("young");
-  watch.residues = {"residue/potassium-carbonate-crust"};
+  watch.residues = {model::RecordRef("residue/potassium-carbonate-crust")};
   const compose::Plan plan = plan_of(watch);
   REQUIRE(job_of(plan, "lift-an-old-leak") != nullptr);
   // table mercury-free: alkaline cells after 2016
   CHECK(has(words_of(plan), "Of an alkaline cell bought after 2016, by its receipt: the same steps, but no label mercury"));
-  watch.residues = {"residue/silver-black-film"};
+  watch.residues = {model::RecordRef("residue/silver-black-film")};
   CHECK_FALSE(has(words_of(plan_of(watch)), "no label mercury"));
   watch = bare("young");
   const auto how = [](const compose::Plan& one, const std::string& field) {
@@ -222,7 +223,7 @@ TEST_CASE("a leak that is known to be young has a way to go") {
   const std::string title = real_book().records.procedures.at("clear-alkaline-crust").title;
   CHECK(has(how(plan_of(watch), "crust.colour"), "after 2016, by its receipt: with the job \"" + title + "\""));
   watch.crust = model::Watch::Crust{"white", "at the leaf"};
-  watch.cells_found = {"cell/lr754"};
+  watch.cells_found = {model::RecordRef("cell/lr754")};
   CHECK(has(how(plan_of(watch), "residues"), title));
 }
 
@@ -244,7 +245,7 @@ TEST_CASE("the crystal is measured where a job uses the measure, and a scratch t
   watch.crystal_size->thickness = quantity("1.4 mm");  // 1.284 mm would be left, by the worked sheet's formula
   const std::string thin = words_of(section_of(plan_of(watch), "never"));
   CHECK(has(thin, "The scratch stays, or the crystal is changed: acrylic dome, press fit, about 26.0 mm, 1.4 mm thick."));
-  watch.crystal = "crystal/mineral-flat-gasket";
+  watch.crystal = model::RecordRef("crystal/mineral-flat-gasket");
   const std::string glass = words_of(section_of(plan_of(watch), "never"));
   CHECK(has(glass, "The scratch stays, or the crystal is changed: flat mineral glass on a gasket, about 26.0 mm"));
   CHECK_FALSE(has(glass, ".."));
@@ -312,7 +313,7 @@ TEST_CASE("a leak that is known is warned of before the back is lifted") {
   // where nobody has looked yet, a crust may lie in it
   CHECK(job_of(plan_of(bare("unseen")), "open-a-snap-back")->bound.steps.front().caution == "caution/caustic-crust");
   model::Watch watch = bare("film");
-  watch.residues = {"residue/lithium-electrolyte-film"};
+  watch.residues = {model::RecordRef("residue/lithium-electrolyte-film")};
   const compose::Plan film = plan_of(watch);
   CHECK(job_of(film, "open-a-snap-back")->bound.steps.front().caution ==
         real_book().records.residues.at("lithium-electrolyte-film").cautions.front());

@@ -120,7 +120,7 @@ TEST_CASE("a leak of which nothing else is known is treated as one with mercury"
   model::Watch watch;
   watch.id = "unknown";
   watch.back = "snap";
-  watch.residues = {"residue/potassium-carbonate-crust"};
+  watch.residues = {model::RecordRef("residue/potassium-carbonate-crust")};
   report::Findings findings;
   const compose::Plan plan = plan_of(watch, nullptr, findings);
   const auto has = [&plan](const std::string& procedure) {
@@ -138,7 +138,7 @@ TEST_CASE("what was only seen leads to a plan that is safe for all that it may b
   report::Findings findings;
   SECTION("a white crust at an alkaline cell may be its leak, and counts as an old one") {
     watch.crust = model::Watch::Crust{"white", "at the minus leaf"};
-    watch.cells_found = {"cell/lr754"};
+    watch.cells_found = {model::RecordRef("cell/lr754")};
     const compose::Plan plan = plan_of(watch, nullptr, findings);
     const auto check =
         std::find_if(plan.checks.begin(), plan.checks.end(), [](const auto& one) { return one.field == "residues"; });
@@ -199,7 +199,7 @@ TEST_CASE("what was only seen leads to a plan that is safe for all that it may b
     CHECK(messages(findings).empty());
     CHECK(base::to_terminal(plan.facts.find("watch/quillfen-d-001#scratch-ladder.ladder")->printed) ==
           "P1200, P2500, then polish");
-    watch.on_hand->gaskets = {{"gasket/round-0-7", std::get<base::Quantity>(base::parse_quantity("20 mm"))}};
+    watch.on_hand->gaskets = {{model::RecordRef("gasket/round-0-7"), std::get<base::Quantity>(base::parse_quantity("20 mm"))}};
     plan_of(watch, nullptr, findings);
     CHECK(messages(findings).rfind("ticket.gasket: no gasket on hand fits a seat of 28.60 mm", 0) == 0);
   }
@@ -225,7 +225,7 @@ TEST_CASE("what stands in the way is a finding, and the work is left out") {
   SECTION("a liquid in the drawer that would ruin the plate") {
     model::Stock drawer = drawer_of_demonstration();
     model::Stock::Item bleach;
-    bleach.item = "chemistry/household-bleach";
+    bleach.item = model::RecordRef("chemistry/household-bleach");
     bleach.count = 1;
     drawer.items.push_back(bleach);
     plan_of(watch, &drawer, findings);
@@ -233,7 +233,7 @@ TEST_CASE("what stands in the way is a finding, and the work is left out") {
   }
   SECTION("a step that the records forbid on this case") {
     watch.jobs = {{"procedure/polish-a-crystal", {{"crystal", "part/acrylic-crystal"}}}};
-    watch.crystal = "crystal/mineral-flat-gasket";
+    watch.crystal = model::RecordRef("crystal/mineral-flat-gasket");
     const compose::Plan plan = plan_of(watch, nullptr, findings);
     REQUIRE(plan.jobs.size() == 1);
     CHECK_FALSE(plan.jobs.front().held.empty());

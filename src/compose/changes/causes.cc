@@ -5,7 +5,7 @@
 namespace benchleaf::compose {
 namespace {
 
-std::string record_of(const std::string& id) { return id.substr(0, id.find('#')); }
+std::string record_of(const std::string& id) { return std::string(model::FactId(id).record); }
 
 }  // namespace
 

@@ -200,15 +200,15 @@ void compare_records(const State& before, const State& after, const model::Recor
 
 }  // namespace
 
-void Renamed::add_record(const std::string& before, const std::string& after) {
+void Renamed::add_record(const model::RecordRef& before, const model::RecordRef& after) {
   records_.emplace(before, after);
-  ids_.emplace(before.substr(before.find('/') + 1), after.substr(after.find('/') + 1));
+  ids_.emplace(before.id(), after.id());
 }
 
 std::string Renamed::operator()(const std::string& before) const {
   const auto fact = facts_.find(before);
   if (fact != facts_.end()) return fact->second;
-  const std::size_t mark = std::min(before.find('#'), before.size());
+  const std::size_t mark = model::FactId(before).record.size();
   const auto record = records_.find(std::string_view(before).substr(0, mark));
   std::string name = record == records_.end() ? before.substr(0, mark) : record->second;
   for (std::size_t at = mark; at < before.size();) {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "compose/changes/changes.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::compose {
 
@@ -12,7 +13,7 @@ namespace benchleaf::compose {
 /// it, `cell/old` under a new id. The names of the earlier state lead to those of the later one.
 class Renamed {
  public:
-  void add_record(const std::string& before, const std::string& after);
+  void add_record(const model::RecordRef& before, const model::RecordRef& after);
   void add_fact(const std::string& before, const std::string& after) {
     if (before != after) facts_.emplace(before, after);
   }

@@ -55,7 +55,8 @@ Node list(std::vector<Node> items) {
 /// Copies a tree and leaves out what says nothing or is told elsewhere.
 class TreeCopy {
  public:
-  TreeCopy(const std::vector<model::Reference>& references, const model::Record* record, const Named& named) : record_(record) {
+  TreeCopy(const std::vector<model::ReferencePlace>& references, const model::Record* record, const Named& named)
+      : record_(record) {
     for (const auto& reference : references) {
       if (!reference.target.empty()) targets_.emplace(reference.path, named(reference.target));
     }
@@ -190,7 +191,7 @@ std::string basis_words(const model::Record& record, std::string_view path) {
   const model::Basis* basis = record.basis_for(path);
   if (basis == nullptr) return {};
   std::string words(model::trust_name(basis->trust));
-  for (const std::string& part : {basis->source, basis->where}) {
+  for (const std::string& part : {basis->source.text(), basis->where}) {
     if (!part.empty()) words += ", " + part;
   }
   return basis->as_of.empty() ? words : words + ", as of " + basis->as_of;

@@ -21,7 +21,7 @@ model::TableRow number_row(const Desk& desk, const model::Cell& cell, bool joins
     size.push_back(figure_run(*high));
   }
   mark_doubt(desk, size, cell, "size.height");
-  const bool high = cell.drain == "high";
+  const bool high = cell.drain == model::Drain::high;
   return {{::benchleaf::compose::cell({model::text_run(cell_key(cell), model::Style::number)}),
            ::benchleaf::compose::cell(std::move(size)),
            ::benchleaf::compose::cell({model::text_run(kind_words(cell), high ? model::Style::bold : model::Style::plain)})},
@@ -32,7 +32,8 @@ model::TableRow number_row(const Desk& desk, const model::Cell& cell, bool joins
 }  // namespace
 
 std::string kind_words(const model::Cell& cell) {
-  if (cell.system == "silver-oxide") return cell.drain == "low" || cell.drain == "high" ? cell.drain : "silver";
+  if (cell.system == "silver-oxide")
+    return cell.drain == model::Drain::low || cell.drain == model::Drain::high ? word_of(cell.drain) : "silver";
   if (cell.system == "alkaline") return "alkaline";
   if (cell.system == "mercuric-oxide") return "mercury, none made";
   return plain_words(cell.system);
@@ -56,7 +57,7 @@ void mark_doubt(const Desk& desk, model::Runs& runs, const model::Record& record
 
 PanelBlocks cell_numbers(const Desk& desk, const Wanted& wanted) {
   std::vector<const model::Cell*> cells;
-  for (const model::Cell* cell : wanted_records(desk, wanted, model::Kind::cell, desk.records.cells)) {
+  for (const model::Cell* cell : wanted_records(desk, wanted, desk.records.cells)) {
     if (!cell->trade_number.empty() || !wanted.records.empty()) cells.push_back(cell);
   }
   std::sort(cells.begin(), cells.end(),

@@ -79,7 +79,7 @@ model::SheetSet make_chart(const Desk& desk, const model::Chart& chart, bool sma
   set.title = chart.title;
   set.language = desk.records.handbook.language;
   set.iso_date = iso_date(desk.records.handbook);
-  set.landscape = chart.orientation == "landscape";
+  set.landscape = chart.orientation == model::Orientation::landscape;
   for (const std::string& paper : chart.papers) {
     if (is_small(paper) == small) set.papers.push_back(paper);
   }

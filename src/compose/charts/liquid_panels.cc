@@ -77,9 +77,9 @@ std::string short_name(const model::Record& record) {
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
   model::Matrix matrix;
-  const auto materials = wanted_records(desk, wanted, model::Kind::material, desk.records.materials);
+  const auto materials = wanted_records(desk, wanted, desk.records.materials);
   for (const model::Material* material : materials) matrix.columns.push_back(head(*material));
-  for (const model::Chemistry* liquid : wanted_records(desk, wanted, model::Kind::chemistry, desk.records.chemistries)) {
+  for (const model::Chemistry* liquid : wanted_records(desk, wanted, desk.records.chemistries)) {
     model::Matrix::Row row{head(*liquid), {}};
     for (const model::Material* material : materials) row.cells.push_back(verdict_on(*liquid, material->reference()));
     matrix.rows.push_back(std::move(row));
@@ -133,7 +133,7 @@ PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
   model::Table table;
   table.columns = {column("looks", model::Column::Align::left, true), column("dab with, in order"), column("never")};
-  for (const model::Residue* residue : wanted_records(desk, wanted, model::Kind::residue, desk.records.residues)) {
+  for (const model::Residue* residue : wanted_records(desk, wanted, desk.records.residues)) {
     Line dab(desk);
     for (const std::string& liquid : residue->answers) {
       const model::Record* record = desk.records.find(liquid);

@@ -46,7 +46,7 @@ std::string rule_of(const model::PublishedTable::Row& row) {
 }  // namespace
 
 PanelBlocks gasket_nest(const Desk& desk, const Wanted& wanted) {
-  const auto [least, most] = span_of(wanted_records(desk, wanted, model::Kind::gasket, desk.records.gaskets));
+  const auto [least, most] = span_of(wanted_records(desk, wanted, desk.records.gaskets));
   if (least <= 0) return {};
   model::Pictures row;
   for (int first = least; first < least + kNestStep && first <= most; ++first) {
@@ -66,7 +66,7 @@ PanelBlocks twin_scale(const Desk&, const Wanted&) {
 PanelBlocks consumption_limits(const Desk& desk, const Wanted& wanted) {
   model::Table table;
   table.columns = {column({}, model::Column::Align::left, true), column({})};
-  for (const model::Module* module : wanted_records(desk, wanted, model::Kind::module, desk.records.modules)) {
+  for (const model::Module* module : wanted_records(desk, wanted, desk.records.modules)) {
     if (module->healthy.empty()) continue;
     model::Runs words{model::text_run(module->healthy)};
     mark_doubt(desk, words, *module, "loads.0.current");

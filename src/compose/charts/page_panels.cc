@@ -37,13 +37,12 @@ Answered without_signs(model::Table table) {
 /// What the pages of a panel ask and are told, in the order of the pages.
 std::vector<Answered> answers_of(const Desk& desk, const Wanted& wanted) {
   std::vector<Answered> answers;
-  for (const std::string& reference : wanted.records) {
-    const model::Record* record = desk.records.find(reference);
-    if (record == nullptr || record->kind != model::Kind::page) continue;
-    const auto& page = static_cast<const model::Page&>(*record);
-    for (const model::PagePart& part : page.parts) {
+  for (const model::RecordRef& reference : wanted.records) {
+    const auto* page = desk.records.find<model::Page>(reference);
+    if (page == nullptr) continue;
+    for (const model::PagePart& part : page->parts) {
       const auto* request = std::get_if<model::DerivedRequest>(&part);
-      auto table = request == nullptr ? std::nullopt : reckoned_table(desk, page, *request);
+      auto table = request == nullptr ? std::nullopt : reckoned_table(desk, *page, *request);
       if (table) answers.push_back(without_signs(std::move(*table)));
     }
   }

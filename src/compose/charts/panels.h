@@ -64,12 +64,11 @@ std::shared_ptr<const model::Drawing> square_code(const std::string& text);
 
 /// Records of a kind that a panel names, or all of that kind.
 template <class RecordType>
-std::vector<const RecordType*> wanted_records(const Desk& desk, const Wanted& wanted, model::Kind kind,
+std::vector<const RecordType*> wanted_records(const Desk& desk, const Wanted& wanted,
                                               const std::map<std::string, RecordType, std::less<>>& all) {
   std::vector<const RecordType*> found;
-  for (const std::string& reference : wanted.records) {
-    const model::Record* record = desk.records.find(reference);
-    if (record != nullptr && record->kind == kind) found.push_back(static_cast<const RecordType*>(record));
+  for (const model::RecordRef& reference : wanted.records) {
+    if (const auto* record = desk.records.find<RecordType>(reference)) found.push_back(record);
   }
   if (!wanted.records.empty()) return found;
   for (const auto& [id, record] : all) found.push_back(&record);

@@ -24,7 +24,7 @@ Place place_of(const model::Cell& cell) {
   if (is_lithium(cell)) return lithium;
   if (cell.system == "alkaline") return bench_test;
   if (cell.system != "silver-oxide") return other;
-  return cell.drain == "low" ? silver_low : cell.drain == "high" ? silver_high : other;
+  return cell.drain == model::Drain::low ? silver_low : cell.drain == model::Drain::high ? silver_high : other;
 }
 
 /// `SR754` of SR754SW: what names the size and the system.

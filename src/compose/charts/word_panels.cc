@@ -38,11 +38,8 @@ model::Paragraph plain(model::Runs runs) {
 
 PanelBlocks hurt_messages(const Desk& desk, const Wanted& wanted) {
   model::Messages row;
-  for (const std::string& reference : wanted.records) {
-    const model::Record* record = desk.records.find(reference);
-    if (record != nullptr && record->kind == model::Kind::caution) {
-      row.messages.push_back(hurt_message(desk, static_cast<const model::Caution&>(*record)));
-    }
+  for (const model::RecordRef& reference : wanted.records) {
+    if (const auto* caution = desk.records.find<model::Caution>(reference)) row.messages.push_back(hurt_message(desk, *caution));
   }
   if (row.messages.empty()) return {};
   return {std::move(row)};
@@ -76,7 +73,7 @@ PanelBlocks picture_row(const Desk&, const Wanted& wanted) {
 PanelBlocks abrasive_grades(const Desk& desk, const Wanted& wanted) {
   model::Table table;
   table.columns = {column("scale", model::Column::Align::left, true), column("grades, with the middle of their grain")};
-  for (const model::Abrasive* scale : wanted_records(desk, wanted, model::Kind::abrasive, desk.records.abrasives)) {
+  for (const model::Abrasive* scale : wanted_records(desk, wanted, desk.records.abrasives)) {
     Line line(desk);
     for (std::size_t i = 0; i < scale->grades.size(); ++i) {
       const std::string path = "grades." + std::to_string(i) + ".median";

@@ -25,8 +25,8 @@ bool has_capacity(const model::Cell& cell) { return cell.capacity && cell.capaci
 model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
   line.say(sentence_case(plain_words(cell.system)));
-  if (!cell.drain.empty() && cell.drain != "not stated")
-    line.say(", " + cell.drain + (cell.drain == "general" ? " use" : " drain"));
+  if (cell.drain && cell.drain != model::Drain::not_stated)
+    line.say(", " + word_of(cell.drain) + (cell.drain == model::Drain::general ? " use" : " drain"));
   line.say(".");
   line.fact(cell, "nominal", " ");
   if (cell.cells_in_series > 1) line.fact(cell, "cells-in-series", ", cells in series: ");
@@ -35,13 +35,13 @@ model::Runs lead_line(const Desk& desk, const model::Cell& cell) {
     line.fact(cell, "capacity.load", ", load ");
   }
   line.say(".");
-  if (cell.status == "withdrawn") line.say(" No longer made.", Style::bold);
+  if (cell.status == model::CellStatus::withdrawn) line.say(" No longer made.", Style::bold);
   if (!cell.uses.empty()) line.say(" " + cell.uses);
   return line.take();
 }
 
 std::string drain_words(const model::Cell& cell) {
-  if (cell.drain == "low" || cell.drain == "high") return cell.drain + " drain";
+  if (cell.drain == model::Drain::low || cell.drain == model::Drain::high) return word_of(cell.drain) + " drain";
   return {};
 }
 
@@ -51,7 +51,7 @@ void say_peer(const Desk& desk, Line& line, const derive::Peer& peer, bool first
   if (!first) line.say("; ");
   line.link(peer.cell);
   std::string what = peer.same_system ? drain_words(*cell) : plain_words(cell->system);
-  if (cell->status == "withdrawn") what += what.empty() ? "no longer made" : ", no longer made";
+  if (cell->status == model::CellStatus::withdrawn) what += what.empty() ? "no longer made" : ", no longer made";
   if (!what.empty()) line.say(" " + what);
   line.say("\u00A0").sign({peer.trust, true});
 }
@@ -120,9 +120,9 @@ model::Entry make_entry(const Desk& desk, const model::Cell& cell) {
   maker.paragraph(lead_line(desk, cell), model::Paragraph::Role::lead);
   add_same_size(desk, cell, maker);
   add_name_reading(desk, cell, maker);
-  if (!cell.electrolyte.empty() && cell.electrolyte != "not stated") {
+  if (cell.electrolyte && cell.electrolyte != model::Electrolyte::not_stated) {
     Line line(desk);
-    line.say(plain_words(cell.electrolyte)).fact(cell, "mass", "; mass ").say(".");
+    line.say(plain_words(word_of(cell.electrolyte))).fact(cell, "mass", "; mass ").say(".");
     maker.run_in("Holds", line);
   }
   add_margin(desk, cell, maker);

@@ -102,9 +102,8 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   chapter.door.thing = wanted.door;
   if (!wanted.door_line.empty()) chapter.door.line = {model::text_run(wanted.door_line)};
   std::vector<const model::Page*> pages;
-  for (const std::string& reference : wanted.pages) {
-    const model::Record* record = desk.records.find(reference);
-    if (record != nullptr && record->kind == model::Kind::page) pages.push_back(static_cast<const model::Page*>(record));
+  for (const model::RecordRef& reference : wanted.pages) {
+    if (const auto* page = desk.records.find<model::Page>(reference)) pages.push_back(page);
   }
   const bool page_opens = !pages.empty() && pages.front()->title == wanted.title;
   if (!page_opens) chapter.blocks.push_back(heading_block(1, wanted.title, "chapter/" + wanted.id));

@@ -38,7 +38,7 @@ model::Entry make_entry(const Desk& desk, const model::Chart& chart) {
   if (!chart.subtitle.empty()) maker.entry().second = {model::text_run(chart.subtitle)};
   Line papers(desk);
   for (const std::string& paper : chart.papers) papers.say(papers.empty() ? "one sheet, " : " or ").say(paper_words(paper));
-  maker.entry().aliases = papers.say(", " + chart.orientation).take();
+  maker.entry().aliases = papers.say(", " + word_of(chart.orientation)).take();
   model::List list;
   Line bare(desk);  // panels of which there is no more to say than their titles
   for (const model::Chart::Panel& panel : chart.panels) {

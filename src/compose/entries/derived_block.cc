@@ -50,7 +50,7 @@ void say_family(const Desk& desk, Line& line, const derive::SizeFamily& family) 
     const model::Cell* one = desk.cell(reference);
     if (one == nullptr) continue;
     line.say(starts ? "" : "; ").link(reference).say(" " + plain_words(one->system));
-    if (one->drain == "low" || one->drain == "high") line.say(", " + one->drain);
+    if (one->drain == model::Drain::low || one->drain == model::Drain::high) line.say(", " + word_of(one->drain));
     starts = false;
   }
 }
@@ -80,10 +80,9 @@ std::optional<model::Block> made_block(const Desk& desk, const model::Page& page
   if (auto table = reckoned_table(desk, page, request)) return model::Block{std::move(*table)};
   if (show == "message") {
     const std::string name = word_of(request.body, "record");
-    const model::Record* record = desk.records.find(name.find('/') == std::string::npos ? "caution/" + name : name);
-    if (record != nullptr && record->kind == model::Kind::caution) {
-      return model::Block{message_of(desk, static_cast<const model::Caution&>(*record))};
-    }
+    const model::RecordRef whole(name);
+    const auto* caution = desk.records.find<model::Caution>(whole.kind() ? whole : model::RecordRef(model::Kind::caution, name));
+    if (caution != nullptr) return model::Block{message_of(desk, *caution)};
   }
   return std::nullopt;
 }

@@ -7,7 +7,7 @@ namespace benchleaf::compose {
 model::Entry make_entry(const Desk& desk, const model::Symptom& symptom) {
   EntryMaker maker(desk, symptom, model::Entry::Rank::title);
   Line shown(desk);
-  for (const std::string& display : symptom.shown_by) shown.say(shown.empty() ? "" : ", ").say(display_words(display));
+  for (const model::Display display : symptom.shown_by) shown.say(shown.empty() ? "" : ", ").say(display_words(display));
   maker.entry().second = shown.take();
   maker.paragraph({model::text_run(symptom.looks)}, model::Paragraph::Role::lead);
   model::Table table;

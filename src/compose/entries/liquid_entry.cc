@@ -13,7 +13,7 @@ void add_head(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& m
   model::Entry& entry = maker.entry();
   if (!chemistry.also_called.empty()) entry.second = {model::text_run(listed(chemistry.also_called))};
   Line line(desk);
-  line.say(plain_words(chemistry.family) + ", " + plain_words(chemistry.form));
+  line.say(plain_words(word_of(chemistry.family)) + ", " + plain_words(word_of(chemistry.form)));
   const std::vector<Labelled> values{
       {" · pH ", "ph"}, {" · density ", "density"}, {" · flash point ", "flash-point"}, {" · boils at ", "boiling-point"}};
   for (const Labelled& value : values) line.fact(chemistry, value.path, value.label);

@@ -24,7 +24,7 @@ void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& 
     add_verdicts(desk, maker, "liquids-on", "liquid or abrasive", std::move(rows));
   }
   Line missing(desk);
-  const auto add_missing = [&](const std::string& reference) {
+  const auto add_missing = [&](const model::RecordRef& reference) {
     if (judged.count(reference) == 0) missing.say(missing.empty() ? "" : ", ").say(desk.name(reference));
   };
   for (const auto& [id, chemistry] : desk.records.chemistries) add_missing(chemistry.reference());
@@ -32,12 +32,15 @@ void add_liquids(const Desk& desk, const model::Material& material, EntryMaker& 
   maker.run_in("Not known", missing);
 }
 
-std::string again_words(const std::string& again) {
-  if (again == "reuse") return "may be used again";
-  if (again == "inspect") return "used again if it passes a look";
-  if (again == "renew") return "renewed each time";
-  if (again == "never-remove") return "never taken out";
-  return plain_words(again);
+std::string again_words(std::optional<model::Again> again) {
+  if (!again) return {};
+  switch (*again) {
+    case model::Again::reuse: return "may be used again";
+    case model::Again::inspect: return "used again if it passes a look";
+    case model::Again::renew: return "renewed each time";
+    case model::Again::never_remove: break;
+  }
+  return "never taken out";
 }
 
 }  // namespace
@@ -48,7 +51,7 @@ model::Entry make_entry(const Desk& desk, const model::Material& material) {
   if (!material.short_name.empty()) names.say(material.short_name);
   for (const std::string& name : material.also_called) names.say(names.empty() ? "" : ", ").say(name);
   maker.entry().second = names.take();
-  maker.entry().aliases = {model::text_run(material.family)};
+  maker.entry().aliases = {model::text_run(word_of(material.family))};
   maker.paragraph({model::text_run(material.found_in)});
   maker.run_in("Tell it by", material.recognise);
   maker.run_in("Care", material.care);

@@ -28,7 +28,7 @@ void add_loads(const Desk& desk, const model::Module& module, EntryMaker& maker)
 void add_supply(const Desk& desk, const model::Module& module, EntryMaker& maker) {
   Line cells(desk);
   cells.fact(module, "cell-count");
-  if (module.cell_count > 1 && module.wiring != "not known") cells.say(" in " + module.wiring);
+  if (module.cell_count > 1 && module.wiring != model::Wiring::not_known) cells.say(" in " + word_of(module.wiring));
   if (!module.cells.empty()) cells.say(cells.empty() ? "" : ": ").links(module.cells);
   maker.run_in(module.cell_count == 1 ? "Cell" : "Cells", cells);
   Line supply(desk);
@@ -43,7 +43,8 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   EntryMaker maker(desk, module, model::Entry::Rank::title);
   Line second(desk);
   second.say(display_words(module.display));
-  if (module.lamp != "none" && module.lamp != "display-itself") second.say(", " + plain_words(module.lamp));
+  if (module.lamp != model::Lamp::none && module.lamp != model::Lamp::display_itself)
+    second.say(", " + plain_words(word_of(module.lamp)));
   maker.entry().second = second.take();
   if (!module.era.empty()) maker.entry().aliases = {model::text_run(module.era)};
   maker.paragraph({model::text_run(module.recognise)}, model::Paragraph::Role::lead);
@@ -52,9 +53,10 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   maker.run_in("Healthy", module.healthy);
   maker.run_in("Reset", module.reset);
   Line joined(desk);
-  for (const std::string& way : module.joined) joined.say(joined.empty() ? "" : ", ").say(plain_words(way));
+  for (const model::Joint way : module.joined) joined.say(joined.empty() ? "" : ", ").say(plain_words(word_of(way)));
   maker.run_in("Held by", joined);
-  if (!module.contact.empty() && module.contact != "none") maker.run_in("Display contact", plain_words(module.contact));
+  if (module.contact && module.contact != model::Contact::none)
+    maker.run_in("Display contact", plain_words(word_of(module.contact)));
   maker.links("Parts", module.parts);
   maker.caution_line(module.cautions);
   return maker.finish();

@@ -43,11 +43,11 @@ class ProcedureSetter {
   }
 
   /// What the steps put on something, each once, in the order of the steps.
-  std::vector<std::string> liquids() const {
-    std::vector<std::string> found;
+  model::References liquids() const {
+    model::References found;
     for (const model::Procedure::Step& step : procedure_.steps) {
-      for (const std::string& liquid : step.with) {
-        if (liquid.front() != '$' && std::find(found.begin(), found.end(), liquid) == found.end()) found.push_back(liquid);
+      for (const model::RecordRef& liquid : step.with) {
+        if (liquid.text().front() != '$' && std::find(found.begin(), found.end(), liquid) == found.end()) found.push_back(liquid);
       }
     }
     return found;
@@ -55,7 +55,7 @@ class ProcedureSetter {
 
   /// Cautions that stand one after the other are set the gravest first, then the step that they guard.
   void add_steps() {
-    std::vector<std::string> waiting;
+    model::References waiting;
     int number = 0;
     for (const model::Procedure::Step& step : procedure_.steps) {
       if (!step.caution.empty()) {
@@ -86,15 +86,15 @@ class ProcedureSetter {
     return line.take();
   }
 
-  void add_named(Line& line, const char* word, const std::vector<std::string>& references) const {
+  void add_named(Line& line, const char* word, const model::References& references) const {
     if (references.empty()) return;
     line.say(line.empty() ? "" : "  ").say(word, Style::bold).say(" ");
     bool first = true;
-    for (const std::string& reference : references) {
+    for (const model::RecordRef& reference : references) {
       line.say(first ? "" : ", ");
       first = false;
-      if (reference.front() == '$')
-        line.say(plain_words(reference.substr(1)), Style::italic);
+      if (reference.text().front() == '$')
+        line.say(plain_words(reference.text().substr(1)), Style::italic);
       else
         line.name(reference);
     }

@@ -59,11 +59,11 @@ class ProseSetter {
         done.push_back(std::move(run));
         continue;
       }
-      const std::string record = run.target.substr(0, run.target.find('#'));
+      const model::RecordRef record(model::FactId(run.target).record);
       const bool leads = desk_.records.find(record) != nullptr;
       const bool link_ends = i + 1 == runs.size() || runs[i + 1].target != runs[i].target;
-      run.target = leads ? desk_.records.resolved(record) + run.target.substr(record.size()) : std::string();
-      const std::string target = run.target.substr(0, run.target.find('#'));
+      run.target = leads ? desk_.records.resolved(record) + run.target.substr(record.text().size()) : std::string();
+      const std::string target(model::FactId(run.target).record);
       done.push_back(std::move(run));
       if (leads && link_ends && pages) done.push_back(page_after(target));
     }

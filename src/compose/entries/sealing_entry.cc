@@ -7,7 +7,9 @@ namespace benchleaf::compose {
 
 namespace {
 
-std::string profile_words(const std::string& profile) { return profile == "l" ? "L section" : profile + " section"; }
+std::string profile_words(std::optional<model::Profile> profile) {
+  return profile == model::Profile::l ? "L section" : word_of(profile) + " section";
+}
 
 void add_sizes(const Desk& desk, const model::Record& record, const std::string& path, const char* label, EntryMaker& maker) {
   Line line(desk);
@@ -16,15 +18,15 @@ void add_sizes(const Desk& desk, const model::Record& record, const std::string&
   maker.run_in(label, line);
 }
 
-std::string form_words(const std::string& form) {
-  if (form == "coated") return "coated on paper or cloth";
-  if (form == "bonded-or-loose") return "bonded or loose grain";
+std::string form_words(std::optional<model::AbrasiveForm> form) {
+  if (form == model::AbrasiveForm::coated) return "coated on paper or cloth";
+  if (form == model::AbrasiveForm::bonded_or_loose) return "bonded or loose grain";
   return "coated, bonded or loose";
 }
 
-std::string polish_words(const std::string& polish) {
-  if (polish == "yes") return "Can be polished";
-  if (polish == "no") return "Cannot be polished";
+std::string polish_words(std::optional<model::Polish> polish) {
+  if (polish == model::Polish::yes) return "Can be polished";
+  if (polish == model::Polish::no) return "Cannot be polished";
   return "Can be polished within limits";
 }
 
@@ -36,7 +38,7 @@ model::Entry make_entry(const Desk& desk, const model::Gasket& gasket) {
   line.say(profile_words(gasket.profile) + ", ").link(gasket.material);
   maker.entry().second = line.take();
   Line seats(desk);
-  for (const std::string& seat : gasket.seats) seats.say(seats.empty() ? "for " : ", ").say(plain_words(seat));
+  for (const model::Seat seat : gasket.seats) seats.say(seats.empty() ? "for " : ", ").say(plain_words(word_of(seat)));
   if (gasket.moving) seats.say(*gasket.moving ? "; moves" : "; does not move");
   maker.entry().aliases = seats.take();
   maker.values("gasket-values", {{"Section", "section"},
@@ -51,10 +53,11 @@ model::Entry make_entry(const Desk& desk, const model::Gasket& gasket) {
 
 model::Entry make_entry(const Desk& desk, const model::Crystal& crystal) {
   EntryMaker maker(desk, crystal, model::Entry::Rank::short_title);
-  maker.entry().second = Line(desk)
-                             .say(sentence_case(plain_words(crystal.form)) + ", " + plain_words(crystal.fixing) + ", ")
-                             .link(crystal.material)
-                             .take();
+  maker.entry().second =
+      Line(desk)
+          .say(sentence_case(plain_words(word_of(crystal.form))) + ", " + plain_words(word_of(crystal.fixing)) + ", ")
+          .link(crystal.material)
+          .take();
   maker.paragraph({model::text_run(crystal.recognise)}, model::Paragraph::Role::lead);
   maker.values("crystal-values", {{"Thickness", "thickness"}, {"Over the seat by", "oversize"}});
   add_sizes(desk, crystal, "sizes", "Sizes", maker);

@@ -36,7 +36,9 @@ void add_class_table(const Desk& desk, const model::Substance& substance, EntryM
   maker.table(std::move(table));
 }
 
-std::string acts_words(const std::string& acts) { return acts == "neither" ? "neither acid nor base" : acts; }
+std::string acts_words(std::optional<model::ActsAs> acts) {
+  return acts == model::ActsAs::neither ? "neither acid nor base" : word_of(acts);
+}
 
 }  // namespace
 
@@ -81,7 +83,8 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   for (const std::string& system : residue.left_by)
     second.say(second.empty() ? "left by cells of " : ", ").say(plain_words(system));
   maker.entry().second = second.take();
-  maker.entry().aliases = Line(desk).say(residue.side == "not known" ? "side not known" : residue.side).take();
+  maker.entry().aliases =
+      Line(desk).say(residue.side == model::Side::not_known ? "side not known" : word_of(residue.side)).take();
   maker.paragraph({model::text_run(residue.looks)}, model::Paragraph::Role::lead);
   maker.messages(residue.cautions);
   Line made(desk);

@@ -11,7 +11,7 @@ namespace {
 void add_dependants(const Desk& desk, const model::Source& source, EntryMaker& maker) {
   Line line(desk);
   for (const model::Kind kind : model::all_kinds()) {
-    const std::vector<std::string> records = desk.uses.named_by(source.reference(), kind);
+    const model::References records = desk.uses.named_by(source.reference(), kind);
     constexpr std::size_t kMostNamed = 6;
     if (records.empty()) continue;
     line.say(line.empty() ? "" : "; ");
@@ -46,7 +46,7 @@ model::Entry make_entry(const Desk& desk, const model::Term& term) {
 model::Entry make_entry(const Desk& desk, const model::Source& source) {
   EntryMaker maker(desk, source, model::Entry::Rank::small);
   Line what(desk);
-  what.say(source.work);
+  what.say(word_of(source.work));
   for (const std::string* part : {&source.publisher, &source.edition, &source.year}) {
     if (!part->empty()) what.say(", " + *part);
   }

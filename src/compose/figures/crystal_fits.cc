@@ -61,8 +61,8 @@ class FitRow {
   }
 
  private:
-  std::vector<std::string> held_alike() const {
-    std::vector<std::string> others;
+  model::References held_alike() const {
+    model::References others;
     for (const auto& [id, other] : desk_.records.crystals) {
       if (other.fixing == crystal_.fixing && id != crystal_.id) others.push_back(other.reference());
     }

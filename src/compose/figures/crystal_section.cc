@@ -14,6 +14,7 @@ namespace {
 
 using Anchor = model::TextShape::Anchor;
 using model::Drawing;
+using model::Fixing;
 using model::Ink;
 using model::Mm;
 using model::PathShape;
@@ -160,13 +161,13 @@ void add_cemented(Drawing& drawing, const CrystalFit& fit) {
 std::string alternative(const CrystalFit& fit) {
   const std::string thick = fit.thickness->printed + " thick";
   const std::string half = fit.oversize == nullptr ? std::string() : "half of " + fit.oversize->printed;
-  if (fit.fixing == "press-fit")
+  if (fit.fixing == Fixing::press_fit)
     return "The edge of a crystal in section: a dome with a skirt, " + thick +
            ", under a lip of the case. Left free, its edge stands " + half + " beyond the wall of the seat.";
-  if (fit.fixing == "tension-ring")
+  if (fit.fixing == Fixing::tension_ring)
     return "The edge of a crystal in section: a dome with a skirt, " + thick + ", a " + fit.holder +
            " inside the skirt, no lip. Left free, its edge stands " + half + " beyond the wall of the seat.";
-  if (fit.fixing == "gasket")
+  if (fit.fixing == Fixing::gasket)
     return "The edge of a glass in section, " + thick + ", on the foot of an " + fit.holder + " with a wall of " +
            fit.wall->printed + " and " + fit.height->printed + " high, which lies in the seat. The edge of the glass stands " +
            half + " into the wall of the ring.";
@@ -181,11 +182,11 @@ bool is_length(const model::Fact* fact) {
 
 bool complete(const CrystalFit& fit) {
   if (!is_length(fit.thickness)) return false;
-  if (fit.fixing == "cemented") return true;
+  if (fit.fixing == Fixing::cemented) return true;
   if (!is_length(fit.oversize)) return false;
-  if (fit.fixing == "gasket")
+  if (fit.fixing == Fixing::gasket)
     return !fit.holder.empty() && is_length(fit.wall) && fit.wall->value && is_length(fit.height) && fit.height->value;
-  return fit.fixing == "press-fit" || (fit.fixing == "tension-ring" && !fit.holder.empty());
+  return fit.fixing == Fixing::press_fit || (fit.fixing == Fixing::tension_ring && !fit.holder.empty());
 }
 
 std::string scale_words(const CrystalFit& fit) {
@@ -202,11 +203,11 @@ std::shared_ptr<const Drawing> crystal_section(const CrystalFit& fit) {
   Drawing drawing;
   drawing.width_mm = kWidth;
   drawing.height_mm = kHeight;
-  if (fit.fixing == "press-fit") add_press_fit(drawing, fit);
-  if (fit.fixing == "tension-ring") add_tension_ring(drawing, fit);
-  if (fit.fixing == "gasket") add_gasket(drawing, fit);
-  if (fit.fixing == "cemented") add_cemented(drawing, fit);
-  if (fit.fixing != "cemented") add_seat_word(drawing);
+  if (fit.fixing == Fixing::press_fit) add_press_fit(drawing, fit);
+  if (fit.fixing == Fixing::tension_ring) add_tension_ring(drawing, fit);
+  if (fit.fixing == Fixing::gasket) add_gasket(drawing, fit);
+  if (fit.fixing == Fixing::cemented) add_cemented(drawing, fit);
+  if (fit.fixing != Fixing::cemented) add_seat_word(drawing);
   write_scale(drawing, scale_words(fit));
   drawing.alt = alternative(fit);
   return std::make_shared<const Drawing>(std::move(drawing));

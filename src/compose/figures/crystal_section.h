@@ -1,16 +1,18 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 
 #include "model/drawing.h"
 #include "model/fact.h"
+#include "model/words.h"
 
 namespace benchleaf::compose {
 
 /// A crystal and what holds it, as records have it.
 struct CrystalFit {
-  std::string fixing;                      ///< press-fit, tension-ring, gasket, cemented
+  std::optional<model::Fixing> fixing;
   std::string holder;                      ///< the word for what holds it: tension ring, L gasket; or empty
   const model::Fact* thickness = nullptr;  ///< of the crystal
   const model::Fact* oversize = nullptr;   ///< across, over its seat, or over the inside of its ring; none where cemented

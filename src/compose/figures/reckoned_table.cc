@@ -13,10 +13,13 @@ namespace benchleaf::compose {
 
 namespace {
 
+using model::Kind;
+
 /// A record that a row of answers names, else the words as they are.
 model::Runs question_words(const Desk& desk, const std::string& words) {
-  for (const char* kind : {"residue/", "substance/", "chemistry/", "cell/"}) {
-    if (desk.records.find(kind + words) != nullptr) return Line(desk).link(kind + words).take();
+  for (const Kind kind : {Kind::residue, Kind::substance, Kind::chemistry, Kind::cell}) {
+    const model::RecordRef reference(kind, words);
+    if (desk.records.find(reference) != nullptr) return Line(desk).link(reference).take();
   }
   return {model::text_run(words)};
 }

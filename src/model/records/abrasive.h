@@ -20,7 +20,7 @@ struct Abrasive : Record {
   };
 
   std::string scale;
-  std::string form;  ///< coated, bonded-or-loose, any
+  std::optional<AbrasiveForm> form;
   std::string standard;
   std::string mark;
   std::vector<Grade> grades;

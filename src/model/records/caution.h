@@ -11,8 +11,8 @@ namespace benchleaf::model {
 /// A hazard of the bench and what to do about it, in the words of ANSI Z535.
 struct Caution : Record {
   Message::Word word = Message::Word::notice;
-  std::string severity;    ///< death-or-serious, minor-or-moderate, property
-  std::string likelihood;  ///< will, could
+  std::optional<Severity> severity;
+  std::optional<Likelihood> likelihood;
   std::string hazard;
   std::string harm;
   std::string avoid;

@@ -27,11 +27,11 @@ struct Cell : Record {
   int cells_in_series = 1;
   Size size;
   std::optional<base::Quantity> nominal;
-  std::string drain;  ///< low, high, general, not stated, or empty
+  std::optional<Drain> drain;
   std::optional<Capacity> capacity;
   std::optional<base::Quantity> mass;
-  std::string electrolyte;  ///< sodium-hydroxide, potassium-hydroxide, lithium-salt, not stated, or empty
-  std::string status;       ///< current or withdrawn; current where the record says nothing
+  std::optional<Electrolyte> electrolyte;
+  CellStatus status = CellStatus::current;  ///< current where the record says nothing
   std::string uses;
 };
 

@@ -21,9 +21,9 @@ struct Chart : Record {
   };
   struct Panel {
     std::string title;
-    std::string note;                  ///< small words beside the title
-    std::string shows;                 ///< what compose fills it with: cell-numbers, material-matrix, ...
-    std::vector<std::string> records;  ///< `kind/id`
+    std::string note;    ///< small words beside the title
+    std::string shows;   ///< what compose fills it with: cell-numbers, material-matrix, ...
+    References records;  ///< `kind/id`
     std::string words;
     std::vector<Row> rows;
     std::vector<Picture> pictures;
@@ -36,7 +36,7 @@ struct Chart : Record {
 
   std::string subtitle;
   std::vector<std::string> papers;  ///< a4, letter, a3, tabloid
-  std::string orientation;          ///< portrait, landscape
+  std::optional<Orientation> orientation;
   std::vector<Panel> panels;
 };
 

@@ -12,7 +12,7 @@ namespace benchleaf::model {
 
 /// What happens when two liquids, or a liquid and a residue, meet; it holds both ways.
 struct Meeting {
-  std::string with;                  ///< `chemistry/ID`, `residue/ID`, or `substance/ID` for every liquid that has it
+  RecordRef with;                    ///< `chemistry/ID`, `residue/ID`, or `substance/ID` for every liquid that has it
   Verdict verdict = Verdict::never;  ///< ok is use, with-care is with_limits
   std::string product;
   std::string effect;
@@ -21,7 +21,7 @@ struct Meeting {
 
 /// What a liquid or an abrasive does to a material.
 struct OnMaterial {
-  std::string material;  ///< `material/ID`
+  RecordRef material;  ///< `material/ID`
   Verdict verdict = Verdict::never;
   std::string why;
   std::string condition;
@@ -32,22 +32,22 @@ struct OnMaterial {
 /// A liquid, paste or grease as it is used at the bench.
 struct Chemistry : Record {
   struct Ingredient {
-    std::string substance;  ///< `substance/ID`
+    RecordRef substance;  ///< `substance/ID`
     std::optional<base::Quantity> strength;
   };
   using OnMaterial = model::OnMaterial;
 
   /// What the bottle's label says by the law on chemicals.
   struct Label {
-    std::string signal;  ///< danger, warning, none
+    std::optional<LabelSignal> signal;
     std::vector<std::string> pictograms;
     std::vector<std::string> statements;
   };
 
   std::string short_name;  ///< for the head of a column
   std::vector<std::string> also_called;
-  std::string family;  ///< `kind`: water, acid, base, solvent, soap, cleaner, oxidiser, grease, adhesive, polish
-  std::string form;    ///< liquid, paste, grease, powder, aerosol
+  std::optional<LiquidFamily> family;  ///< `kind`
+  std::optional<LiquidForm> form;
   std::vector<Ingredient> made_of;
   std::optional<base::Quantity> ph;
   std::optional<base::Quantity> density;
@@ -62,7 +62,7 @@ struct Chemistry : Record {
   std::string after;
   std::string storage;
   std::string waste;
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

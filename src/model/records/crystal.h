@@ -12,18 +12,18 @@ namespace benchleaf::model {
 
 /// A kind of watch crystal: material, form and the way it is held.
 struct Crystal : Record {
-  std::string material;  ///< `material/ID`
-  std::string form;      ///< round-domed, round-flat, rectangular, shaped
-  std::string fixing;    ///< press-fit, tension-ring, gasket, cemented
+  RecordRef material;  ///< `material/ID`
+  std::optional<CrystalForm> form;
+  std::optional<Fixing> fixing;
   std::optional<SizeRange> sizes;
   std::optional<base::Quantity> thickness;
   std::optional<base::Quantity> oversize;
   std::string recognise;
   std::string remove;
   std::string fit;
-  std::string polish;                 ///< yes, limited, no
-  std::vector<std::string> grades;    ///< `abrasive/ID`
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  std::optional<Polish> polish;
+  References grades;    ///< `abrasive/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

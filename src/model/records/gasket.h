@@ -18,15 +18,15 @@ struct SizeRange {
 
 /// A series of gaskets with one section.
 struct Gasket : Record {
-  std::string profile;  ///< round, flat, l
+  std::optional<Profile> profile;
   std::optional<base::Quantity> section;
   std::optional<base::Quantity> section_tolerance;
   std::optional<base::Quantity> wall;
   std::optional<base::Quantity> height;
   SizeRange inside;
   std::optional<base::Quantity> inside_tolerance;
-  std::string material;            ///< `material/ID`
-  std::vector<std::string> seats;  ///< case-back, crystal, bezel, crown, pusher, screw
+  RecordRef material;  ///< `material/ID`
+  std::vector<Seat> seats;
   std::optional<bool> moving;
   std::string recognise;
 };

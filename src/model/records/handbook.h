@@ -1,8 +1,10 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
+#include "model/book.h"
 #include "model/record.h"
 
 namespace benchleaf::model {
@@ -16,7 +18,7 @@ struct Handbook {
     std::string tab;
     std::string door;  ///< words on the start page that lead here, or empty
     std::string door_line;
-    std::vector<std::string> pages;  ///< `page/ID`
+    References pages;  ///< `page/ID`
     std::vector<Kind> kinds;
     base::Span span;
   };
@@ -33,10 +35,15 @@ struct Handbook {
   std::string standing_line;
   std::string scope;
   std::string promise;
+  std::string not_replaced;  ///< and what comes first in an accident
+  std::string answers;
+  std::string signs;
+  std::map<Verdict, std::string> verdicts;  ///< what each says to the reader; empty: the book does not explain them
+  std::string signal_words;
   std::vector<Chapter> chapters;
   Node root;
   std::vector<std::string> unusable;
-  std::vector<Reference> references;
+  std::vector<ReferencePlace> references;
 };
 
 }  // namespace benchleaf::model

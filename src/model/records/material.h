@@ -11,7 +11,7 @@ namespace benchleaf::model {
 
 /// What a part is made of, as far as cleaning, sealing and polishing ask.
 struct Material : Record {
-  std::string family;  ///< `kind`: metal, plating, glass, plastic, rubber, film, coating, composite, mineral
+  std::optional<MaterialFamily> family;  ///< `kind`
   std::string short_name;
   std::vector<std::string> also_called;
   std::string found_in;
@@ -29,7 +29,7 @@ struct Material : Record {
   std::optional<base::Quantity> shelf_life;
   std::optional<base::Quantity> layer;
   std::string care;
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

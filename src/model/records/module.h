@@ -19,21 +19,21 @@ struct Module : Record {
     std::optional<base::Quantity> per_day;
   };
 
-  std::string display;  ///< lcd, led, hands
-  std::string lamp;     ///< none, filament-lamp, led, electroluminescent-panel, tritium, display-itself
+  std::optional<Display> display;
+  std::optional<Lamp> lamp;
   std::string recognise;
   std::string era;
   int cell_count = 0;
-  std::string wiring;              ///< single, series, parallel, not known
-  std::vector<std::string> cells;  ///< `cell/ID`
+  std::optional<Wiring> wiring;
+  References cells;  ///< `cell/ID`
   std::optional<base::Quantity> supply;
   std::vector<Load> loads;
-  std::vector<std::string> joined;  ///< clip, screw, heat-stake, solder, cement
-  std::string contact;              ///< zebra-strip, pin-and-solder, spring-contacts, ribbon, none, or empty
+  std::vector<Joint> joined;
+  std::optional<Contact> contact;
   std::string reset;
-  std::vector<std::string> parts;  ///< `part/ID`
+  References parts;  ///< `part/ID`
   std::string healthy;
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

@@ -11,9 +11,9 @@ namespace benchleaf::model {
 struct Overlay {
   /// Pages that a chapter of the handbook gets besides its own.
   struct MorePages {
-    std::string chapter;             ///< id of a chapter of the handbook
-    std::vector<std::string> pages;  ///< `page/ID`
-    base::Span span;                 ///< of the chapter's id
+    std::string chapter;  ///< id of a chapter of the handbook
+    References pages;     ///< `page/ID`
+    base::Span span;      ///< of the chapter's id
   };
 
   base::FileId file = base::kNoFile;
@@ -25,7 +25,7 @@ struct Overlay {
   std::vector<MorePages> chapters;
   Node root;
   std::vector<std::string> unusable;
-  std::vector<Reference> references;
+  std::vector<ReferencePlace> references;
 };
 
 }  // namespace benchleaf::model

@@ -22,8 +22,8 @@ using PagePart = std::variant<Block, DerivedRequest>;
 struct Page : Record {
   std::string lead;
   Trust trust = Trust::memory;
-  std::vector<std::string> sources;  ///< `source/ID`
-  std::vector<PagePart> parts;       ///< in file order; headings are of level 2 to 4
+  References sources;           ///< `source/ID`
+  std::vector<PagePart> parts;  ///< in file order; headings are of level 2 to 4
 };
 
 }  // namespace benchleaf::model

@@ -15,16 +15,16 @@ struct Part : Record {
     std::string why;
   };
 
-  std::vector<std::string> made_of;  ///< `material/ID`
+  References made_of;  ///< `material/ID`
   std::string where;
   std::string recognise;
   std::string if_damaged;
-  std::string again;  ///< reuse, inspect, renew, never-remove
+  std::optional<Again> again;
   std::string why_again;
   std::string care;
   bool seam = false;  ///< whether a liquid on it creeps to whatever is inside
   std::vector<Limit> limits;
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

@@ -14,18 +14,18 @@ struct Procedure : Record {
   struct Slot {
     std::string name;
     std::string asks;
-    std::vector<std::string> allowed;  ///< `kind/id`
+    References allowed;  ///< `kind/id`
   };
   /// A caution in its place, or a step: exactly one of `caution` and `text` is set.
   struct Step {
-    std::string caution;             ///< `caution/ID`
-    std::string text;                ///< `do`
-    std::vector<std::string> tools;  ///< `using`: `tool/ID`
-    std::vector<std::string> on;
-    std::vector<std::string> with;
+    RecordRef caution;  ///< `caution/ID`
+    std::string text;   ///< `do`
+    References tools;   ///< `using`: `tool/ID`
+    References on;
+    References with;
     std::string grade;
-    std::vector<std::string> reaches;
-    std::vector<std::string> meets;
+    References reaches;
+    References meets;
     bool rinse = false;
     std::string see;
     std::vector<std::string> how;      ///< ways of working, as ways.h lists them; empty: what liquid and tools imply
@@ -38,14 +38,14 @@ struct Procedure : Record {
   std::string purpose;
   std::optional<base::Quantity> time;
   std::vector<std::string> before;
-  std::vector<std::string> tools;   ///< `tool/ID`
-  std::vector<std::string> inside;  ///< `part/ID`, `material/ID`
+  References tools;   ///< `tool/ID`
+  References inside;  ///< `part/ID`, `material/ID`
   std::vector<Slot> slots;
-  std::vector<std::string> cautions;  ///< `caution/ID`
-  std::vector<Step> steps;            ///< places as in the file: `steps.0` is steps[0]
+  References cautions;      ///< `caution/ID`
+  std::vector<Step> steps;  ///< places as in the file: `steps.0` is steps[0]
   std::vector<std::string> stop;
   std::string done;
-  std::vector<std::string> next;  ///< `procedure/ID`
+  References next;  ///< `procedure/ID`
 };
 
 }  // namespace benchleaf::model

@@ -13,7 +13,7 @@ namespace benchleaf::model {
 /// What a leaked cell or an old repair leaves behind.
 struct Residue : Record {
   struct Share {
-    std::string substance;  ///< `substance/ID`
+    RecordRef substance;  ///< `substance/ID`
     std::optional<base::Quantity> share;
   };
 
@@ -21,13 +21,13 @@ struct Residue : Record {
   std::vector<std::string> left_by;  ///< systems of cells, as in the table cell-systems
   std::vector<Share> made_of;
   std::string looks;
-  std::vector<std::string> colours;  ///< white, grey, green, black, brown, oily
-  std::string side;                  ///< alkaline, acidic, neutral, organic, not known
-  std::vector<std::string> answers;  ///< `chemistry/ID`
+  std::vector<Colour> colours;
+  std::optional<Side> side;
+  References answers;  ///< `chemistry/ID`
   std::string why;
   bool stays = false;  ///< whether a rinse leaves it where it is
   std::vector<Meeting> meets;
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  References cautions;  ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

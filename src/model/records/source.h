@@ -9,7 +9,7 @@ namespace benchleaf::model {
 
 /// A work that values come from: what it is, and what of it was read.
 struct Source : Record {
-  std::string work;  ///< `kind`: standard, handbook, paper, encyclopaedia, dataset, law, guide, sheet, page, practice
+  std::optional<Work> work;  ///< `kind`
   std::string publication;
   std::string publisher;
   std::string edition;

@@ -12,7 +12,7 @@ namespace benchleaf::model {
 /// What lies in the drawer, for a ticket.
 struct Stock : Record {
   struct Item {
-    std::string item;  ///< `kind/id`
+    RecordRef item;  ///< `kind/id`
     std::optional<base::Quantity> size;
     std::string grade;
     int count = 0;

@@ -12,7 +12,7 @@ namespace benchleaf::model {
 /// A pure substance, or a mixture known by one number.
 struct Substance : Record {
   struct Gas {
-    std::string what;                     ///< `substance/ID`
+    RecordRef what;                       ///< `substance/ID`
     std::optional<base::Quantity> moles;  ///< of gas from one mole of this
   };
   /// One class of the classification of chemicals, from a concentration upwards where `from` is given.
@@ -34,7 +34,7 @@ struct Substance : Record {
   std::optional<base::Quantity> lower_limit;  ///< of explosion, in air
   std::optional<base::Quantity> upper_limit;
   std::vector<base::Quantity> acid_constants;  ///< pKa, the readable ones in file order
-  std::string acts_as;                         ///< acid, base, neither
+  std::optional<ActsAs> acts_as;
   std::optional<base::Quantity> equivalents;
   std::optional<Gas> gas;
   std::vector<HazardClass> classes;

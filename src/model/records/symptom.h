@@ -13,11 +13,11 @@ struct Symptom : Record {
     std::string cause;
     std::string test;
     std::string cure;
-    std::string procedure;  ///< `procedure/ID`, or empty
-    std::string stop;       ///< where to stop and whom to ask, or empty
+    RecordRef procedure;  ///< `procedure/ID`, or empty
+    std::string stop;     ///< where to stop and whom to ask, or empty
   };
 
-  std::vector<std::string> shown_by;  ///< lcd, led, hands
+  std::vector<Display> shown_by;
   std::string looks;
   std::vector<Cause> causes;
   std::vector<std::string> never;

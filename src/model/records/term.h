@@ -14,7 +14,7 @@ struct Term : Record {
   std::string american;
   std::string meaning;
   std::string not_to_confuse;
-  std::vector<std::string> see;  ///< `kind/id`
+  References see;  ///< `kind/id`
 };
 
 }  // namespace benchleaf::model

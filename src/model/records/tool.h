@@ -12,10 +12,10 @@ struct Tool : Record {
   std::string use;
   std::string instead;
   std::string size;
-  std::string touches;  ///< `material/ID`, or empty
+  RecordRef touches;  ///< `material/ID`, or empty
   std::string check;
-  std::vector<std::string> works;     ///< ways of working that it brings into a step
-  std::vector<std::string> cautions;  ///< `caution/ID`
+  std::vector<std::string> works;  ///< ways of working that it brings into a step
+  References cautions;             ///< `caution/ID`
 };
 
 }  // namespace benchleaf::model

@@ -34,8 +34,8 @@ struct Watch : Record {
     std::optional<base::Quantity> width;
   };
   struct Case {
-    std::string metal;    ///< `material/ID`
-    std::string surface;  ///< `material/ID`
+    RecordRef metal;    ///< `material/ID`
+    RecordRef surface;  ///< `material/ID`
     std::string mark;
   };
   /// A leak by its look.
@@ -44,46 +44,46 @@ struct Watch : Record {
     std::string place;
   };
   struct GasketAtHand {
-    std::string series;  ///< `gasket/ID`
+    RecordRef series;  ///< `gasket/ID`
     std::optional<base::Quantity> inside;
   };
   struct OnHand {
     std::vector<std::string> grades;
-    std::vector<std::string> liquids;  ///< `chemistry/ID`
+    References liquids;  ///< `chemistry/ID`
     std::vector<GasketAtHand> gaskets;
   };
   /// A slot of a procedure and the record that fills it.
   struct Filling {
     std::string slot;
-    std::string record;  ///< `kind/id`
+    RecordRef record;  ///< `kind/id`
   };
   struct Job {
-    std::string procedure;  ///< `procedure/ID`
+    RecordRef procedure;  ///< `procedure/ID`
     std::vector<Filling> fill;
   };
 
   std::string number;
-  std::string module;   ///< `module/ID`
+  RecordRef module;     ///< `module/ID`
   std::string display;  ///< lcd, led, hands
-  std::string crystal;  ///< `crystal/ID`
+  RecordRef crystal;    ///< `crystal/ID`
   CrystalSigns crystal_signs;
   std::optional<CrystalSize> crystal_size;
   std::optional<base::Quantity> scratch;
-  std::string nail;                      ///< catches, seen-only
-  std::vector<std::string> cells_found;  ///< `cell/ID`
+  std::string nail;        ///< catches, seen-only
+  References cells_found;  ///< `cell/ID`
   int cell_count = 0;
   std::optional<CellSize> cell_size;
-  std::string back;    ///< snap, screwed, four-screws, none
-  std::string gasket;  ///< `gasket/ID`
+  std::string back;  ///< snap, screwed, four-screws, none
+  RecordRef gasket;  ///< `gasket/ID`
   std::optional<base::Quantity> gasket_seat;
   OldGasket old_gasket;
   Groove groove;
-  std::optional<Case> case_metal;     ///< `case`
-  std::vector<std::string> residues;  ///< `residue/ID`
+  std::optional<Case> case_metal;  ///< `case`
+  References residues;             ///< `residue/ID`
   std::optional<Crust> crust;
-  std::vector<std::string> inside;    ///< `part/ID`
-  std::string lume;                   ///< none, some
-  std::vector<std::string> symptoms;  ///< `symptom/ID`
+  References inside;    ///< `part/ID`
+  std::string lume;     ///< none, some
+  References symptoms;  ///< `symptom/ID`
   std::vector<Job> jobs;
   std::optional<base::Quantity> lug_width;
   std::string found;
