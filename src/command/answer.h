@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "command/workbench.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 
 namespace benchleaf::command {
 

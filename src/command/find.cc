@@ -8,7 +8,7 @@
 #include "command/workbench.h"
 #include "compose/entries/book.h"
 #include "page/set_book.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 
 namespace benchleaf::command {
 namespace {

@@ -29,7 +29,7 @@
 #include "compose/entries/book.h"
 #include "page/packed.h"
 #include "pdf/writer.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 
 using namespace benchleaf;
 

@@ -7,7 +7,7 @@
 
 #include "command/answer.h"
 #include "command/workbench.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 #include "support/catch.h"
 
 namespace benchleaf::test {
