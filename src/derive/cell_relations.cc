@@ -1,4 +1,6 @@
 // In: the knowledge base. Out: which cells have one size, without the facts that nobody asks for who looks a name up.
+#include "derive/cell_relations.h"
+
 #include "derive/makers.h"
 
 namespace benchleaf::derive {

@@ -23,9 +23,6 @@ struct Derived {
 /// Knowledge base and tables to facts: stated facts, table rows, derived facts, in a stable order.
 Derived derive(const model::KnowledgeBase& base, const model::Tables& tables, report::Findings& findings);
 
-/// The relations alone, as `derive` makes them: what a look-up needs.
-Relations cell_relations(const model::KnowledgeBase& base, const model::Tables& tables);
-
 /// What one record states: every quantity, number and code word of it, by path.
 void add_stated_facts(const model::Record& record, model::FactBase& facts);
 

@@ -23,6 +23,7 @@ constexpr std::size_t kMostBytes = 200;
 constexpr std::size_t kMostWords = 24;
 constexpr std::size_t kMostOthers = 8;
 constexpr double kEnough = 0.5;      // of the weight of all words that a hit must have
+constexpr double kOfFit = 0.3;       // of a measure that fits a series, beside the words that do
 constexpr double kAlmostBest = 0.9;  // of the best score, from which a hit stands beside it
 constexpr std::string_view kSeatCalculator = "gasket-fit";
 constexpr std::string_view kAlso = "also";
@@ -53,7 +54,10 @@ bool holds(const RecordList& list, const model::Record* record) {
 class Answerer::Parts {
  public:
   Parts(const World& world, PageOf page_of)
-      : world_(world), describer_(world, std::move(page_of)), vocabulary_(world.tables), names_(world.records, world.tables, vocabulary_) {}
+      : world_(world),
+        describer_(world, std::move(page_of)),
+        vocabulary_(world.tables),
+        names_(world.records, world.tables, vocabulary_) {}
 
   Answers answer(std::string_view query) const {
     Answers out;
@@ -96,7 +100,8 @@ class Answerer::Parts {
   void look_up(const std::vector<Word>& words, Answers& out) const {
     const bool craft =
         std::any_of(words.begin(), words.end(), [this](const Word& word) { return vocabulary_.is(word, Use::craft); });
-    if (named_whole(words, out) || (!craft && (cells(words, out) || size(words, out) || pair(words, out)))) return;
+    if (!craft && pair(words, out)) return;
+    if (named_whole(words, out) || (!craft && (cells(words, out) || size(words, out)))) return;
     if (!craft) by_words(words, out);
     if (out.hits.empty()) out.nearest = names_.nearest(out.query, {}, 3);
   }
@@ -154,11 +159,11 @@ class Answerer::Parts {
   bool series(const AskedSize& asked, Answers& out) const {
     const TextHits by_words = texts().find(asked.rest);
     std::vector<std::pair<double, const model::Record*>> list;
-    double place = 0;
-    for (const model::Record* record : series_of_size(asked.measures, world_.records)) {
+    for (const SeriesOfSize& series : series_of_size(asked.measures, world_.records)) {
       const auto hit = std::find_if(by_words.hits.begin(), by_words.hits.end(),
-                                    [record](const TextHit& one) { return one.record == record; });
-      if (hit != by_words.hits.end() && hit->share >= kEnough) list.emplace_back(hit->share * 100 - place++, record);
+                                    [&series](const TextHit& one) { return one.record == series.record; });
+      if (hit != by_words.hits.end() && hit->share >= kEnough)
+        list.emplace_back(hit->share + kOfFit * series.fits, series.record);
     }
     std::stable_sort(list.begin(), list.end(), [](const auto& one, const auto& other) { return one.first > other.first; });
     for (const auto& [score, record] : list) {
@@ -200,7 +205,8 @@ class Answerer::Parts {
   bool named_whole(const std::vector<Word>& words, Answers& out) const {
     const std::vector<Word> core = core_of(words);
     for (const auto& [tried, bare] : {std::pair{&words, false}, std::pair{&core, false}, std::pair{&core, true}}) {
-      if (bare && std::count_if(tried->begin(), tried->end(), [this](const Word& word) { return !vocabulary_.is(word, Use::asks); }) < 2)
+      if (bare &&
+          std::count_if(tried->begin(), tried->end(), [this](const Word& word) { return !vocabulary_.is(word, Use::asks); }) < 2)
         continue;  // one word is no name that was meant whole
       const std::vector<Reading> readings = named_by(*tried, bare);
       if (readings.empty()) continue;

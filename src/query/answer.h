@@ -50,9 +50,9 @@ struct AnswerCause {
 
 /// One record that answers a query, in the words of the terminal.
 struct Answer {
-  std::string record;  ///< empty for a liquid that is not on file
-  std::string title;   ///< `393 SR754W`, `Isopropyl alcohol on polarising film`
-  std::string kind;    ///< of the record; `calculator`; empty for a liquid that is not on file
+  std::string record;      ///< empty for a liquid that is not on file
+  std::string title;       ///< `393 SR754W`, `Isopropyl alcohol on polarising film`
+  std::string kind;        ///< of the record; `calculator`; empty for a liquid that is not on file
   std::string provenance;  ///< `Replaced by NAME` where an overlay has the record, or empty
   std::string page;        ///< printed page of the A4 handbook, or empty
   // Of a cell; empty for every other kind and where the record does not say.
@@ -80,13 +80,13 @@ struct ComparedLine {
 /// What a query brings: answers, best first; where there is none, the nearest names.
 struct Answers {
   std::string query;
-  bool danger = false;                  ///< somebody may be hurt: the first hits are what to do
-  std::vector<Answer> before;           ///< cautions that are read before anything else
-  std::vector<Answer> hits;             ///< as good as it gets
-  std::vector<ComparedLine> compared;   ///< of the first two hits, where two cells were asked for
-  std::vector<Answer> others;           ///< found by part of the words, or a little smaller than the size that was asked for
-  std::string others_head;              ///< why they are named
-  std::vector<std::string> left_out;    ///< words that nothing on file has
+  bool danger = false;                 ///< somebody may be hurt: the first hits are what to do
+  std::vector<Answer> before;          ///< cautions that are read before anything else
+  std::vector<Answer> hits;            ///< as good as it gets
+  std::vector<ComparedLine> compared;  ///< of the first two hits, where two cells were asked for
+  std::vector<Answer> others;          ///< found by part of the words, or a little smaller than the size that was asked for
+  std::string others_head;             ///< why they are named
+  std::vector<std::string> left_out;   ///< words that nothing on file has
   std::vector<std::string> nearest;
 };
 

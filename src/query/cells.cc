@@ -30,7 +30,8 @@ bool has_digit(std::string_view text) { return text.find_first_of("0123456789") 
 
 /// `393` of `v393`, `d393`: a maker's letter before a trade number.
 std::string without_letter(const std::string& word) {
-  const bool number = word.size() == 4 && !base::is_digit(word[0]) && word.find_first_not_of("0123456789", 1) == std::string::npos;
+  const bool number =
+      word.size() == 4 && !base::is_digit(word[0]) && word.find_first_not_of("0123456789", 1) == std::string::npos;
   return number ? word.substr(1) : std::string();
 }
 

@@ -28,8 +28,8 @@ std::string provenance_of(const model::KnowledgeBase& records, const model::Reco
 }
 
 AnswerVerdict answer_verdict(const PairVerdict& verdict, const model::Record& other, const std::string& about = {}) {
-  return {other.reference(),  other.title + about, std::string(code_name(verdict.code)),
-          verdict.words, verdict.why, verdict.trust};
+  return {other.reference(), other.title + about, std::string(code_name(verdict.code)),
+          verdict.words,     verdict.why,         verdict.trust};
 }
 
 int rank(const AnswerVerdict& verdict) {
@@ -169,7 +169,8 @@ Answer Describer::calculator(std::string_view name) const {
 std::vector<ComparedLine> Describer::compared(const Answer& one, const Answer& other) const {
   std::vector<ComparedLine> lines;
   const auto add = [&lines](const char* what, const std::string& a, const std::string& b) {
-    if (!a.empty() || !b.empty()) lines.push_back({what, a.empty() ? "not known" : a, b.empty() ? "not known" : b, a == b && !a.empty()});
+    if (!a.empty() || !b.empty())
+      lines.push_back({what, a.empty() ? "not known" : a, b.empty() ? "not known" : b, a == b && !a.empty()});
   };
   add("size", one.size, other.size);
   add("system", one.system, other.system);

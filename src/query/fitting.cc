@@ -124,26 +124,27 @@ CellsOfSize cells_of_size(const std::vector<Measure>& measures, const model::Kno
   });
   CellsOfSize found;
   for (const Fitting& one : list) (one.fit == best ? found.cells : found.smaller).push_back(one.cell);
-  if (best == 0) std::erase_if(found.smaller, [&](const model::Cell* cell) {
+  if (best == 0)
+    std::erase_if(found.smaller, [&](const model::Cell* cell) {
       return std::any_of(list.begin(), list.end(), [cell](const Fitting& one) { return one.cell == cell && one.fit == 1; });
     });
   return found;
 }
 
-std::vector<const model::Record*> series_of_size(const std::vector<Measure>& measures, const model::KnowledgeBase& records) {
-  std::vector<std::pair<int, const model::Record*>> list;
+std::vector<SeriesOfSize> series_of_size(const std::vector<Measure>& measures, const model::KnowledgeBase& records) {
+  std::vector<std::pair<int, SeriesOfSize>> list;
   for (const auto& [id, gasket] : records.gaskets) {
-    if (const int fits = fits_gasket(gasket, measures)) list.emplace_back(gasket.profile == kCommonProfile ? -2 * fits - 1 : -2 * fits, &gasket);
+    const int fits = fits_gasket(gasket, measures);
+    if (fits > 0) list.emplace_back(gasket.profile == kCommonProfile ? -2 * fits - 1 : -2 * fits, SeriesOfSize{&gasket, fits});
   }
   for (const auto& [id, crystal] : records.crystals) {
-    const auto fits = std::count_if(measures.begin(), measures.end(), [&crystal = crystal](const Measure& measure) {
-      return crystal.sizes && holds(*crystal.sizes, measure.mm);
-    });
-    if (fits > 0) list.emplace_back(-2 * static_cast<int>(fits), &crystal);
+    int fits = 0;
+    for (const Measure& measure : measures) fits += crystal.sizes && holds(*crystal.sizes, measure.mm) ? 1 : 0;
+    if (fits > 0) list.emplace_back(-2 * fits, SeriesOfSize{&crystal, fits});
   }
   std::stable_sort(list.begin(), list.end(), [](const auto& one, const auto& other) { return one.first < other.first; });
-  std::vector<const model::Record*> found;
-  for (const auto& [fits, record] : list) found.push_back(record);
+  std::vector<SeriesOfSize> found;
+  for (const auto& [order, series] : list) found.push_back(series);
   return found;
 }
 

@@ -11,15 +11,16 @@ namespace {
 // U+00C0 to U+017F; a space: no letter of the list, kept as it is. The Unicode Character Database, decomposition mappings.
 constexpr std::string_view kLatin1 = "aaaaaa ceeeeiiii nooooo  uuuuy  aaaaaa ceeeeiiii nooooo  uuuuy y";
 constexpr std::string_view kExtended =
-    "aaaaaaccccccccdd  eeeeeeeeeegggggggghh  iiiiiiiii   jjkk llllll    nnnnnn   oooooo  rrrrrrssssssssttt   uuuuuuuuuuuuwwyyyzzzzzz ";
+    "aaaaaaccccccccdd  eeeeeeeeeegggggggghh  iiiiiiiii   jjkk llllll    nnnnnn   oooooo  rrrrrrssssssssttt   "
+    "uuuuuuuuuuuuwwyyyzzzzzz ";
 
 struct Opened {
   char32_t code;
   std::string_view text;
 };
-constexpr std::array kOpened = {Opened{U'\u00DF', "ss"}, Opened{U'\u00B5', "\xCE\xBC"}, Opened{U'\uFB01', "fi"},
-                                Opened{U'\uFB02', "fl"}, Opened{U'\uFB00', "ff"},       Opened{U'\u00B2', "2"},
-                                Opened{U'\u00B3', "3"},  Opened{U'\u00B9', "1"},        Opened{U'\u00BD', " 1/2"},
+constexpr std::array kOpened = {Opened{U'\u00DF', "ss"},   Opened{U'\u00B5', "\xCE\xBC"}, Opened{U'\uFB01', "fi"},
+                                Opened{U'\uFB02', "fl"},   Opened{U'\uFB00', "ff"},       Opened{U'\u00B2', "2"},
+                                Opened{U'\u00B3', "3"},    Opened{U'\u00B9', "1"},        Opened{U'\u00BD', " 1/2"},
                                 Opened{U'\u00BC', " 1/4"}, Opened{U'\u00BE', " 3/4"}};
 
 std::string_view letter_of(char32_t code) {
@@ -39,8 +40,8 @@ std::string folded_code(char32_t code, std::string_view as_written) {
   const std::string_view letter = letter_of(code);
   if (!letter.empty() && letter != " ") return std::string(letter);
   if (code >= 0xFF01 && code <= 0xFF5E) return folded_code(code - 0xFEE0, as_written);  // full width
-  if (code >= 0x300 && code < 0x370) return {};                                        // a mark by itself
-  if (code >= 0x391 && code <= 0x3A9) return base::to_utf8(code + 0x20);               // Greek capitals
+  if (code >= 0x300 && code < 0x370) return {};                                         // a mark by itself
+  if (code >= 0x391 && code <= 0x3A9) return base::to_utf8(code + 0x20);                // Greek capitals
   return std::string(as_written);
 }
 

@@ -16,7 +16,7 @@ namespace {
 using model::Kind;
 
 constexpr std::string_view kEveryday = "everyday-words";
-constexpr std::size_t kOneSlip = 5;   // letters from which one slip is forgiven
+constexpr std::size_t kOneSlip = 5;    // letters from which one slip is forgiven
 constexpr std::size_t kTwoSlips = 10;  // and from which two are
 
 std::size_t slips_allowed(std::size_t letters) { return letters >= kTwoSlips ? 2 : letters >= kOneSlip ? 1 : 0; }

@@ -115,9 +115,7 @@ std::vector<Name> names_of(const model::Record& record, const model::Tables& tab
       break;
     }
     case model::Kind::residue: names.add(Role::short_name, static_cast<const model::Residue&>(record).short_name); break;
-    case model::Kind::substance:
-      names.add(Role::other_name, static_cast<const model::Substance&>(record).also_called);
-      break;
+    case model::Kind::substance: names.add(Role::other_name, static_cast<const model::Substance&>(record).also_called); break;
     case model::Kind::material: {
       const auto& material = static_cast<const model::Material&>(record);
       names.add(Role::short_name, material.short_name);

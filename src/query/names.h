@@ -20,7 +20,7 @@ struct Name {
     other_name,  ///< also called
     old_id,
     everyday,  ///< a row of the table everyday-words
-  beside,    ///< the same, for what the word means beside a liquid
+    beside,    ///< the same, for what the word means beside a liquid
     digits,    ///< 754, 626SW, L1154: what is left of a designation
   };
   Role role = Role::title;

@@ -56,7 +56,8 @@ PairReader::Mention PairReader::mention_of(const std::string& key) const {
 
 /// A word that says nothing by itself, or that a record has, is not taken for a slip in another.
 bool PairReader::may_slip(const Word& word) const {
-  return word.sort == Word::Sort::word && !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts) && !texts_.has(word);
+  return word.sort == Word::Sort::word && !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts) &&
+         !texts_.has(word);
 }
 
 /// The longest name that begins at a word; of a long one a slip is forgiven.
@@ -141,7 +142,8 @@ AskedPair PairReader::unlisted_pair(const model::PublishedTable::Row& row, const
   AskedPair pair;
   pair.unlisted = row.key;
   pair.kind = standards::cell_text(row, "kind");
-  for (const model::Record* record : target.targets) pair.verdicts.push_back({nullptr, record, false, Code::not_known, {}, {}, {}});
+  for (const model::Record* record : target.targets)
+    pair.verdicts.push_back({nullptr, record, false, Code::not_known, {}, {}, {}});
   std::istringstream likes(standards::cell_text(row, "like"));
   for (std::string like; likes >> like;) {
     const model::Record* agent = world_.base.find(like);
@@ -159,7 +161,8 @@ std::optional<AskedPair> PairReader::unlisted_on(const std::string& name, const 
   if (target.targets.empty()) return std::nullopt;
   AskedPair pair;
   pair.unlisted = name;
-  for (const model::Record* record : target.targets) pair.verdicts.push_back({nullptr, record, false, Code::not_known, {}, {}, {}});
+  for (const model::Record* record : target.targets)
+    pair.verdicts.push_back({nullptr, record, false, Code::not_known, {}, {}, {}});
   return pair;
 }
 

@@ -39,8 +39,8 @@ struct AskedPair {
   std::string kind;      ///< what is known of its kind, or empty
 };
 
-/// Reads `alcohol on acrylic`, `bleach and vinegar` out of a query, in either order; nothing where it does not name two such things,
-/// or asks for more than the two.
+/// Reads `alcohol on acrylic`, `bleach and vinegar` out of a query, in either order; nothing where it does not name two such
+/// things, or asks for more than the two.
 class PairReader {
  public:
   PairReader(const bench::StepWorld& world, const NameIndex& names, const Vocabulary& vocabulary, const TextIndex& texts)

@@ -39,7 +39,13 @@ struct CellsOfSize {
 };
 CellsOfSize cells_of_size(const std::vector<Measure>& measures, const model::KnowledgeBase& records, const model::Tables& tables);
 
-/// Gasket and crystal series that come in a size, those that fit more of what was measured first.
-std::vector<const model::Record*> series_of_size(const std::vector<Measure>& measures, const model::KnowledgeBase& records);
+/// A series of gaskets or crystals that comes in a size.
+struct SeriesOfSize {
+  const model::Record* record = nullptr;
+  int fits = 0;  ///< the more of what was measured fits, the higher; a section counts twice
+};
+
+/// Series that come in a size, the best first.
+std::vector<SeriesOfSize> series_of_size(const std::vector<Measure>& measures, const model::KnowledgeBase& records);
 
 }  // namespace benchleaf::query

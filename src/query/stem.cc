@@ -57,7 +57,8 @@ void spell_one_way(std::string& word) {
   constexpr std::array<std::pair<std::string_view, std::string_view>, 5> kEnds = {
       {{"our", "or"}, {"tre", "ter"}, {"ize", "ise"}, {"izer", "iser"}, {"iz", "is"}}};
   for (const auto& [end, same] : kEnds) {
-    if (word.size() > end.size() + 2 && ends_with(word, end)) return void(word.replace(word.size() - end.size(), end.size(), same));
+    if (word.size() > end.size() + 2 && ends_with(word, end))
+      return void(word.replace(word.size() - end.size(), end.size(), same));
   }
 }
 

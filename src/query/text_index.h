@@ -15,13 +15,13 @@ namespace benchleaf::query {
 struct TextHit {
   const model::Record* record = nullptr;
   double score = 0;
-  double share = 0;     ///< of the weight of all words that were asked: 1 where every word hits
-  std::string shown;    ///< the sentence of the record that was hit, where its names were not
+  double share = 0;   ///< of the weight of all words that were asked: 1 where every word hits
+  std::string shown;  ///< the sentence of the record that was hit, where its names were not
 };
 
 /// What a search by words brings.
 struct TextHits {
-  std::vector<TextHit> hits;           ///< the best first
+  std::vector<TextHit> hits;          ///< the best first
   std::vector<std::string> left_out;  ///< words that nothing on file has
   bool guessed = false;               ///< whether a word was left out or taken for another by a slip
 };

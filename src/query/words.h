@@ -8,7 +8,8 @@
 namespace benchleaf::query {
 
 /// For look-up: small letters without their marks (`Öl` to `ol`), compatibility forms opened (`ﬁ`, full-width figures), micro as
-/// the Greek letter. Latin and Greek letters only; everything else comes back as it was. The page's compiler has no library for it.
+/// the Greek letter. Latin and Greek letters only; everything else comes back as it was. The page's compiler has no library for
+/// it.
 std::string folded(std::string_view text);
 
 /// One word of a query or of a name.

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "derive/derive.h"
+#include "derive/cell_relations.h"
 #include "query/answer.h"
 #include "query/name_index.h"
 #include "read/content_reader.h"
