@@ -51,7 +51,8 @@ std::string Program::reckoned(const model::Node& request) {
     for (const model::Member& one : given->members)
       inputs.insert_or_assign(one.key, bench::Given{one.value.text, model::Trust::given, {}});
   }
-  return bench::written(bench::reckon(name, inputs, {library_.tables, figures()}), form);
+  if (!names_) names_.emplace(library_.records, library_.tables);
+  return bench::written(bench::reckon(name, inputs, {library_.tables, figures(), &*names_}), form);
 }
 
 std::string Program::ticket(const model::Node& request, std::string_view lines) {

@@ -7,6 +7,7 @@
 #include "derive/derive.h"
 #include "model/fact.h"
 #include "query/answer.h"
+#include "query/bench_names.h"
 #include "web/page_library.h"
 
 namespace benchleaf::web {
@@ -36,6 +37,7 @@ class Program {
   PageLibrary library_;
   std::optional<model::FactBase> figures_;
   std::optional<derive::Derived> derived_;
+  std::optional<query::BenchNames> names_;
   std::optional<derive::Relations> relations_;
   std::optional<query::Answerer> answerer_;
 };
