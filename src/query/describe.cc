@@ -82,7 +82,7 @@ void Describer::add_cell(const model::Cell& cell, Answer& out) const {
   out.system = system_name(cell);
   if (cell.drain != "not stated") out.drain = cell.drain;
   if (cell.capacity) out.capacity = stated(cell.capacity->value);
-  for (const auto& peer : world_.relations.same_size(out.record)) {
+  for (const auto& peer : world_.relations.same_size(cell.reference())) {
     const auto* other = static_cast<const model::Cell*>(world_.records.find(peer.cell));
     if (other == nullptr) continue;
     out.peers.push_back(
