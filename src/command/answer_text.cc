@@ -5,19 +5,18 @@
 #include <string>
 #include <vector>
 
-#include <nlohmann/json.hpp>
-
 #include "base/utf8.h"
-#include "command/answer.h"
+#include "command/answer_text.h"
 
 namespace benchleaf::command {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using query::Answer;
 
 constexpr std::size_t kMostInFull = 3;
 constexpr std::size_t kSummaryWidth = 100;
 constexpr std::size_t kVerdictWidth = 15;
+constexpr std::size_t kComparedWidth = 10;
 
 std::string padded(std::string text, std::size_t width) {
   const auto now = static_cast<std::size_t>(base::display_width(text));
@@ -86,11 +85,74 @@ std::string verdicts_text(const Answer& answer) {
   return text;
 }
 
+std::string compared_text(const std::vector<query::ComparedLine>& lines) {
+  if (lines.empty()) return {};
+  std::string text = "side by side\n";
+  for (const auto& line : lines) {
+    text += "  " + padded(line.what, kComparedWidth);
+    text += line.same ? line.one + ", the same\n" : line.one + " | " + line.other + "\n";
+  }
+  return text;
+}
+
+/// Causes of a symptom, cheap tests first.
+std::string causes_text(const Answer& answer) {
+  std::string text;
+  for (std::size_t i = 0; i < answer.causes.size(); ++i) {
+    const auto& cause = answer.causes[i];
+    text += "  " + std::to_string(i + 1) + ". " + cause.cause;
+    for (const std::string& part : {cause.test, cause.cure, cause.stop}) text += part.empty() ? "" : " " + part;
+    text += "\n";
+  }
+  return text;
+}
+
+std::string joined(const std::vector<std::string>& words) {
+  std::string text;
+  for (const auto& word : words) add_part(text, word);
+  return text;
+}
+
+/// One line of text in lines of at most `width` columns, those that follow set in under the first.
+std::string wrapped_line(const std::string& line, std::size_t width) {
+  if (static_cast<std::size_t>(base::display_width(line)) <= width) return line + "\n";
+  const std::size_t inset = std::min(line.find_first_not_of(' ') + 2, width / 2);
+  std::string text, now;
+  std::size_t at = 0;
+  while (at < line.size()) {
+    std::size_t end = line.find(' ', line.find_first_not_of(' ', at));
+    if (end == std::string::npos) end = line.size();
+    const std::string word = line.substr(at, end - at);
+    const bool full = static_cast<std::size_t>(base::display_width(now + word)) > width;
+    if (full && now.find_first_not_of(' ') != std::string::npos) {
+      text += now + "\n";
+      now = std::string(inset, ' ') + word.substr(word.find_first_not_of(' '));
+    } else {
+      now += word;
+    }
+    at = end;
+  }
+  return text + now + "\n";
+}
+
+std::string wrapped(const std::string& text, std::size_t width) {
+  std::string out;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = text.find('\n', at);
+    out += wrapped_line(text.substr(at, end - at), width);
+    at = end + 1;
+  }
+  return out;
+}
+
 std::string full_text(const Answer& answer) {
   const std::string kind = answer.kind == "cell" ? std::string() : " (" + answer.kind + ")";
   std::string text = answer.title + kind + "\n";
   if (!answer.provenance.empty()) text += "  " + answer.provenance + "\n";
   if (!details(answer).empty()) text += "  " + details(answer) + "\n";
+  if (!answer.shown.empty() && answer.shown != answer.summary) text += "  \"" + shortened(answer.shown) + "\"\n";
+  if (!answer.first_aid.empty()) text += "  first aid: " + answer.first_aid + "\n";
+  text += causes_text(answer);
   text += peers_text(answer);
   text += verdicts_text(answer);
   if (!page_text(answer).empty()) text += "  handbook (A4), " + page_text(answer) + "\n";
@@ -115,67 +177,25 @@ std::string lines_text(const std::vector<Answer>& answers) {
   return text;
 }
 
-Json answer_json(const Answer& answer) {
-  Json json;
-  json["record"] = answer.record;
-  json["title"] = answer.title;
-  json["kind"] = answer.kind;
-  json["page"] = answer.page;
-  if (!answer.provenance.empty()) json["provenance"] = answer.provenance;
-  if (answer.kind == "cell") {
-    json["size"] = answer.size;
-    json["voltage"] = answer.voltage;
-    json["system"] = answer.system;
-    json["drain"] = answer.drain;
-    json["capacity"] = answer.capacity;
-    json["same_size"] = Json::array();
-    for (const auto& peer : answer.peers) {
-      json["same_size"].push_back({{"record", peer.record},
-                                   {"title", peer.title},
-                                   {"system", peer.system},
-                                   {"same_system", peer.same_system},
-                                   {"trust", peer.trust}});
-    }
-  } else {
-    json["summary"] = answer.summary;
-    json["verdicts"] = Json::array();
-    for (const auto& verdict : answer.verdicts) {
-      json["verdicts"].push_back({{"record", verdict.record},
-                                  {"title", verdict.title},
-                                  {"verdict", verdict.verdict},
-                                  {"why", verdict.why},
-                                  {"trust", verdict.trust}});
-    }
-  }
-  return json;
-}
-
 }  // namespace
 
-std::string answers_text(const Answers& answers) {
+std::string answers_text(const query::Answers& answers, std::size_t width) {
   std::string text;
+  if (!answers.before.empty()) text += "first\n";
+  for (const auto& answer : answers.before) text += "  " + answer.title + ": " + answer.summary + "\n";
   if (answers.hits.empty()) {
-    text = "nothing answers to " + answers.query + "\n";
+    text += "No match for " + answers.query + "\n";
     if (!answers.nearest.empty()) text += "nearest:\n";
     for (const auto& name : answers.nearest) text += "  " + name + "\n";
   } else if (answers.hits.size() <= kMostInFull) {
     for (const auto& answer : answers.hits) text += full_text(answer);
+    text += compared_text(answers.compared);
   } else {
-    text = answers.query + "\n" + lines_text(answers.hits);
+    text += answers.query + "\n" + lines_text(answers.hits);
   }
+  if (!answers.left_out.empty()) text += "left out: " + joined(answers.left_out) + "\n";
   if (!answers.others.empty()) text += answers.others_head + "\n" + lines_text(answers.others);
-  return text;
-}
-
-std::string answers_json(const Answers& answers) {
-  Json json;
-  json["query"] = answers.query;
-  for (const auto& [name, list] : {std::pair{"hits", &answers.hits}, std::pair{"others", &answers.others}}) {
-    json[name] = Json::array();
-    for (const auto& answer : *list) json[name].push_back(answer_json(answer));
-  }
-  json["nearest"] = answers.nearest;
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return wrapped(text, width);
 }
 
 }  // namespace benchleaf::command

@@ -9,9 +9,11 @@
 #include <utility>
 #include <vector>
 
+#include "bench/calculator.h"
 #include "command/commands.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
+#include "command/page_numbers.h"
 #include "command/page_scripts.h"
 #include "command/setting.h"
 #include "command/workbench.h"
@@ -29,6 +31,7 @@ namespace benchleaf::command {
 namespace {
 
 constexpr std::string_view kIntakeCard = "intake-card";
+constexpr std::string_view kNumberedPaper = "a4";
 
 /// One output of a book, made on a thread of its own: what it writes and what it has to say.
 struct Piece {
@@ -38,11 +41,28 @@ struct Piece {
   report::Findings findings;
 };
 
-Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, const TypeCase& type) {
+/// On which page each record stands.
+std::map<std::string, std::string> pages_of(const page::Document& document, const std::vector<std::string>& records) {
+  std::map<std::string, std::string> pages;
+  for (const std::string& record : records) {
+    if (std::string page = page::page_label(document, record); !page.empty()) pages.emplace(record, std::move(page));
+  }
+  return pages;
+}
+
+/// Whose pages the look-up names.
+struct Numbered {
+  std::string mark;  ///< of the content
+  std::vector<std::string> records;
+};
+
+Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, const TypeCase& type, const Numbered& numbered) {
   Piece piece;
-  piece.make = [paper, marks, &book, &type](Piece& own) {
+  piece.make = [paper, marks, &book, &type, &numbered](Piece& own) {
     page::Document document = set_on(book, paper, type, own.findings);
     if (own.findings.has_errors()) return;
+    if (paper == kNumberedPaper)
+      own.files.emplace(kPageNumbersName, page_numbers_text(numbered.mark, pages_of(document, numbered.records)));
     if (marks) page::add_crop_marks(document);
     std::string bytes = pdf::write_pdf(std::move(document), type.fonts, {type.bytes.profile.bytes}, own.findings);
     own.files.emplace("handbook-" + paper + ".pdf", std::move(bytes));
@@ -93,10 +113,11 @@ bool holds(const std::vector<std::string>& papers, const std::string& paper) {
 }
 
 std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
-                             const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type) {
+                             const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type,
+                             const Numbered& numbered) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type));
+    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type, numbered));
   }
   if (options.html) pieces.push_back(html_piece(book, scripts));
   for (const model::SheetSet& chart : charts) {
@@ -109,7 +130,7 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
 }
 
 /// The book and the charts, for paper and screen. Incomplete where a finding is an error.
-void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
+void add_book(const BindOptions& options, const CommonOptions& common, Workbench& bench, Bound& bound) {
   model::Book book;
   std::vector<model::SheetSet> charts;
   if (options.pdf || options.html) book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
@@ -124,15 +145,18 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
     type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
   }
-  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, scripts, type ? &*type : nullptr), bound,
+  Numbered numbered{content_mark(common), {}};
+  for (const model::Record* record : bench.base.all()) numbered.records.push_back(record->reference());
+  for (const auto& calculator : bench::calculators()) numbered.records.push_back("calculator/" + std::string(calculator.name));
+  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, scripts, type ? &*type : nullptr, numbered), bound,
               bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }
 
 /// Everything of the run but MANIFEST.
-Bound make_files(const BindOptions& options, Workbench& bench) {
+Bound make_files(const BindOptions& options, const CommonOptions& common, Workbench& bench) {
   Bound bound;
-  if (options.pdf || options.html || options.charts) add_book(options, bench, bound);
+  if (options.pdf || options.html || options.charts) add_book(options, common, bench, bound);
   if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
   return bound;
 }
@@ -153,7 +177,7 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
   Bound bound;
-  if (!bench.findings.has_errors()) bound = make_files(options, bench);
+  if (!bench.findings.has_errors()) bound = make_files(options, common, bench);
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors()) {
     terminal.progress("nothing was written: " + report::count_text(bench.findings));

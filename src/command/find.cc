@@ -1,14 +1,12 @@
-// find: looks words up in the search index and prints the facts with the page of the handbook.
+// find: looks words up and prints what answers them, with the page of the handbook where one was bound from this content.
 
 #include <string>
 
-#include "command/answer.h"
+#include "command/answer_text.h"
 #include "command/commands.h"
-#include "command/setting.h"
+#include "command/page_numbers.h"
 #include "command/workbench.h"
-#include "compose/entries/book.h"
-#include "page/set_book.h"
-#include "query/search.h"
+#include "derive/cell_relations.h"
 
 namespace benchleaf::command {
 namespace {
@@ -19,27 +17,18 @@ std::string joined(const std::vector<std::string>& words) {
   return text;
 }
 
-int give_up(Workbench& bench, Terminal& terminal) {
-  terminal.findings(bench.findings, bench.files);
-  return terminal.failure("the content has errors, so nothing was looked up in it");
-}
-
 }  // namespace
 
 int run_find(const FindOptions& options, const CommonOptions& common, Terminal& terminal) {
-  auto opened = open_workbench(common);
+  auto opened = open_content(common);
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
-  auto& bench = std::get<Workbench>(opened);
-  if (bench.findings.has_errors()) return give_up(bench, terminal);
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
-  const auto type = open_type_case(bench.fonts, bench.findings);
-  if (!type) return give_up(bench, terminal);
-  const page::Document pages = set_on(book, "a4", *type, bench.findings);
-
-  const compose::SearchIndex index(book.search);
-  const Answers answers = look_up(bench, index, joined(options.words),
-                                  [&pages](const std::string& anchor) { return page::page_label(pages, anchor); });
-  terminal.data(options.json ? answers_json(answers) : answers_text(answers));
+  const auto& bench = std::get<Workbench>(opened);
+  if (const std::string line = left_out_line(bench); !line.empty()) terminal.progress(line);
+  if (bench.base.all().empty()) return terminal.failure("no record could be read");
+  const derive::Relations relations = derive::cell_relations(bench.base, bench.tables);
+  const query::Answerer answerer({bench.base, bench.tables, relations}, page_numbers(common));
+  const query::Answers answers = answerer.answer(joined(options.words));
+  terminal.data(options.json ? query::answers_json(answers) : answers_text(answers, terminal.width()));
   return terminal.finish(answers.hits.empty() ? kExitFindings : kExitGood);
 }
 

@@ -4,6 +4,7 @@
 #include "command/commands.h"
 #include "command/workbench.h"
 #include "derive/bench_figures.h"
+#include "query/bench_names.h"
 
 namespace benchleaf::command {
 
@@ -22,7 +23,8 @@ int run_reckon(const ReckonOptions& options, const CommonOptions& common, Termin
   bench::Inputs inputs;
   for (const auto& [key, value] : options.inputs) inputs.emplace(key, bench::Given{value, model::Trust::given, {}});
   const model::FactBase figures = derive::bench_figures(workbench.base, workbench.tables);
-  const bench::Result result = bench::reckon(options.name, inputs, {workbench.tables, figures});
+  const query::BenchNames names(workbench.base, workbench.tables);
+  const bench::Result result = bench::reckon(options.name, inputs, {workbench.tables, figures, &names});
   terminal.data(bench::written(result, form));
   return terminal.finish(result.refusal ? kExitFindings : kExitGood);
 }

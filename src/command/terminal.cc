@@ -2,10 +2,13 @@
 
 #include "command/terminal.h"
 
+#include <sys/ioctl.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cstdio>
 #include <cstdlib>
+#include <optional>
 
 #include "report/print.h"
 
@@ -19,11 +22,27 @@ bool wants_no_color() {
   return no_color != nullptr && *no_color != '\0';
 }
 
+constexpr std::size_t kWidth = 100;
+constexpr std::size_t kNarrowest = 30;
+
+std::optional<std::size_t> columns_of_environment() {
+  const char* text = std::getenv("COLUMNS");
+  const long columns = text == nullptr ? 0 : std::strtol(text, nullptr, 10);
+  return columns > 0 ? std::optional(static_cast<std::size_t>(columns)) : std::nullopt;
+}
+
 }  // namespace
 
 Terminal::Terminal(ColorChoice color, bool quiet) : quiet_(quiet) {
   if (color == ColorChoice::always) color_ = true;
   if (color == ColorChoice::when_terminal) color_ = isatty(STDERR_FILENO) == 1 && !wants_no_color();
+}
+
+std::size_t Terminal::width() const {
+  if (const auto columns = columns_of_environment()) return std::max(*columns, kNarrowest);
+  winsize size{};
+  const bool known = isatty(STDOUT_FILENO) == 1 && ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0;
+  return known ? std::max<std::size_t>(size.ws_col, kNarrowest) : kWidth;
 }
 
 void Terminal::data(std::string_view text) { write_to(stdout, text); }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -16,6 +17,8 @@ class Terminal {
   Terminal(ColorChoice color, bool quiet);
 
   void data(std::string_view text);
+  /// Columns that data may take: COLUMNS of the environment, else those of the terminal, else 100.
+  std::size_t width() const;
   /// Sorts and prints findings.
   void findings(report::Findings& findings, const base::FileTable& files);
   /// `benchleaf: TEXT`, unless the user wants quiet.

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <memory>
 #include <optional>
+#include <set>
 #include <system_error>
 #include <utility>
 
@@ -109,6 +110,33 @@ std::variant<Workbench, Unreadable> open_records(const CommonOptions& options) {
     if (overlays.hold(one, bench.files)) bench.findings.add(one);  // check tells those of the content
   }
   return bench;
+}
+
+std::variant<Workbench, Unreadable> open_content(const CommonOptions& options) {
+  std::error_code error;
+  const fs::path folder = find_content(options.content);
+  if (!fs::is_directory(folder, error)) return no_folder(folder, "--content");
+  const SchemaFolder schema = find_schema(options.schema, folder);
+  if (schema.path.empty()) return no_schema(schema);
+  const DiskFiles content(folder);
+  if (!content.list()) return Unreadable{"the folder " + folder.generic_string() + " cannot be read"};
+  const Overlays overlays(options.overlays, {});
+  if (overlays.missing()) return *overlays.missing();
+  Workbench bench;
+  Form form;
+  read_schema(schema.path, bench, form);
+  bench.base = overlays.read(content, form, bench.files, bench.findings);
+  return bench;
+}
+
+std::string left_out_line(const Workbench& bench) {
+  std::set<base::FileId> files;
+  for (const report::Finding& one : bench.findings.all()) {
+    if (one.severity == report::Severity::error) files.insert(one.where.file);
+  }
+  if (files.empty()) return {};
+  const std::string count = std::to_string(files.size()) + (files.size() == 1 ? " file has errors" : " files have errors");
+  return count + ", and what they say is left out; benchleaf check names them";
 }
 
 std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options, const ExtraRecords& extra) {

@@ -41,6 +41,12 @@ std::variant<Workbench, Unreadable> open_workbench(const CommonOptions& options,
 /// tables and of what lies in an overlay alone, and without a folder of content there are no records.
 std::variant<Workbench, Unreadable> open_records(const CommonOptions& options);
 
+/// Tables and the records that could be read, for a look-up: nothing is derived or proven, and findings are those of reading.
+std::variant<Workbench, Unreadable> open_content(const CommonOptions& options);
+
+/// `2 files have errors and are left out; benchleaf check names them`, or empty where all could be read.
+std::string left_out_line(const Workbench& bench);
+
 /// `447 records`.
 std::string record_count(const Workbench& bench);
 

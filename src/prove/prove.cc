@@ -3,6 +3,7 @@
 #include "prove/prove.h"
 
 #include "prove/checks.h"
+#include "prove/everyday_words.h"
 #include "prove/published_checks.h"
 
 namespace benchleaf::prove {
@@ -13,6 +14,7 @@ constexpr Check kChecks[] = {
     check_aliases,
     check_references,
     check_numbers_are_unique,
+    check_everyday_words,
     check_values_have_a_basis,
     check_basis_names_a_field,
     check_conflict_names_a_field,

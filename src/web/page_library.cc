@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "query/names.h"
 #include "read/node_lines.h"
 #include "read/record_lines.h"
 #include "standards/table_lines.h"
@@ -23,12 +24,13 @@ constexpr std::string_view kWatchShape = "part\twatch\n";
 constexpr std::string_view kStockShape = "part\tstock\n";
 constexpr const char* kFault = "the page's data cannot be read";
 
-/// All but what only pages and lists speak of.
-const std::vector<Kind>& kinds() {
-  static const std::vector<Kind> kKinds = {Kind::cell,     Kind::module,  Kind::gasket,    Kind::crystal, Kind::material,
-                                           Kind::part,     Kind::tool,    Kind::substance, Kind::residue, Kind::chemistry,
-                                           Kind::abrasive, Kind::caution, Kind::procedure, Kind::symptom};
-  return kKinds;
+/// All that is looked up; of pages their heads.
+std::vector<Kind> kinds() {
+  std::vector<Kind> list;
+  for (const Kind kind : model::all_kinds()) {
+    if (query::is_looked_up(kind)) list.push_back(kind);
+  }
+  return list;
 }
 
 std::optional<read::Shape> shape_of(std::string_view lines) {

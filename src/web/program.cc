@@ -3,6 +3,7 @@
 
 #include "bench/calculator.h"
 #include "derive/bench_figures.h"
+#include "derive/cell_relations.h"
 #include "read/node_lines.h"
 #include "web/calculator_form.h"
 #include "web/ticket_answer.h"
@@ -33,6 +34,14 @@ const derive::Derived& Program::derived() {
   return *derived_;
 }
 
+std::string Program::found(const model::Node& request) {
+  if (!answerer_) {
+    relations_ = derive::cell_relations(library_.records, library_.tables);
+    answerer_.emplace(query::World{library_.records, library_.tables, *relations_});
+  }
+  return query::answer(*answerer_, text_at(request, "query"));
+}
+
 std::string Program::reckoned(const model::Node& request) {
   const bench::Form form = text_at(request, "form") == "json" ? bench::Form::json : bench::Form::text;
   const std::string name = text_at(request, "name");
@@ -42,7 +51,8 @@ std::string Program::reckoned(const model::Node& request) {
     for (const model::Member& one : given->members)
       inputs.insert_or_assign(one.key, bench::Given{one.value.text, model::Trust::given, {}});
   }
-  return bench::written(bench::reckon(name, inputs, {library_.tables, figures()}), form);
+  if (!names_) names_.emplace(library_.records, library_.tables);
+  return bench::written(bench::reckon(name, inputs, {library_.tables, figures(), &*names_}), form);
 }
 
 std::string Program::ticket(const model::Node& request, std::string_view lines) {
@@ -56,6 +66,7 @@ std::string Program::answer(std::string_view request) {
   const std::string asked = text_at(*tree, "ask");
   if (asked == "reckon") return reckoned(*tree);
   if (asked == "form") return calculator_form(text_at(*tree, "name"), library_);
+  if (asked == "find") return found(*tree);
   if (asked == "ticket") return ticket(*tree, request);
   return "the page's program knows no \"" + asked + "\"\n";
 }

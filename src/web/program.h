@@ -6,6 +6,8 @@
 
 #include "derive/derive.h"
 #include "model/fact.h"
+#include "query/answer.h"
+#include "query/bench_names.h"
 #include "web/page_library.h"
 
 namespace benchleaf::web {
@@ -20,6 +22,7 @@ class Program {
   /// Answers a request, a tree in the lines of read/node_lines.h, as the command of the same name prints it:
   ///   ask: reckon, name, inputs: {key: value}, form: text or json; without a name the list of calculators
   ///   ask: form, name: what the form of a calculator asks, see web/calculator_form.h
+  ///   ask: find, query: words (JSON, see query/answer.h)
   ///   ask: ticket, watch: {...}, stock: {...} or nothing (JSON, see web/ticket_answer.h)
   /// Whatever is wrong is said in the answer.
   std::string answer(std::string_view request);
@@ -27,12 +30,16 @@ class Program {
  private:
   const model::FactBase& figures();
   const derive::Derived& derived();
+  std::string found(const model::Node& request);
   std::string reckoned(const model::Node& request);
   std::string ticket(const model::Node& request, std::string_view lines);
 
   PageLibrary library_;
   std::optional<model::FactBase> figures_;
   std::optional<derive::Derived> derived_;
+  std::optional<query::BenchNames> names_;
+  std::optional<derive::Relations> relations_;
+  std::optional<query::Answerer> answerer_;
 };
 
 }  // namespace benchleaf::web

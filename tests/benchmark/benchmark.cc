@@ -27,9 +27,10 @@
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/entries/book.h"
+#include "derive/cell_relations.h"
 #include "page/packed.h"
 #include "pdf/writer.h"
-#include "query/search.h"
+#include "query/answer.h"
 
 using namespace benchleaf;
 
@@ -241,10 +242,17 @@ int main(int count, char** words) {
   command::Workbench bench = opened();
   const double read = fastest(rounds, [] { command::open_records({}); });
   const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
-  const compose::SearchIndex index(book.search);
-  say("find, once open", fastest(rounds, [&] { index.look_up("7.9x5.4"); }), "the read stage", read);
-  say("find, index made anew", fastest(rounds, [&] { compose::SearchIndex(book.search).look_up("393"); }), "the read stage",
-      read);
+  const auto look_up = [] {
+    const auto opened = command::open_content({});
+    const auto& content = std::get<command::Workbench>(opened);
+    const derive::Relations relations = derive::cell_relations(content.base, content.tables);
+    return query::Answerer({content.base, content.tables, relations}).answer("393").hits.size();
+  };
+  say("find 393, from the files on", fastest(rounds, look_up), "the read stage", read);
+  const derive::Relations relations = derive::cell_relations(bench.base, bench.tables);
+  const query::Answerer answerer({bench.base, bench.tables, relations});
+  answerer.answer("back will not close");
+  say("find, once open", fastest(rounds, [&] { answerer.answer("back will not close"); }), "the read stage", read);
 
   const auto type = command::open_type_case(bench.fonts, bench.findings);
   if (!type) return 2;

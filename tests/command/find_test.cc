@@ -19,7 +19,7 @@ namespace {
 
 /// What `find --json` answers.
 json found(const std::string& words) {
-  const json answer = json::parse(benchleaf::command::answers_json(benchleaf::test::Finder::answers(words)), nullptr, false);
+  const json answer = json::parse(benchleaf::query::answers_json(benchleaf::test::Finder::answers(words)), nullptr, false);
   REQUIRE_FALSE(answer.is_discarded());
   return answer;
 }

@@ -68,8 +68,8 @@ TEST_CASE("installed: program, schema, content, completions, manual, licence; no
   CHECK(names_below(installed.at("share/benchleaf/content")) == names_below("content"));
   for (const char* name :
        {"bin/benchleaf", "share/benchleaf/LICENSE", "share/doc/benchleaf/copyright", "share/benchleaf/program.js",
-        "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf",
-        "share/man/man1/benchleaf.1.gz", "share/man/man5/benchleaf-record.5.gz", "share/doc/benchleaf/changelog.gz"}) {
+        "share/bash-completion/completions/benchleaf", "share/zsh/vendor-completions/_benchleaf", "share/man/man1/benchleaf.1.gz",
+        "share/man/man5/benchleaf-record.5.gz", "share/doc/benchleaf/changelog.gz"}) {
     INFO(name);
     CHECK(fs::exists(installed.at(name)));
   }

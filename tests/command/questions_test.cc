@@ -33,10 +33,10 @@ std::vector<Question> questions() {
 }
 
 /// What stands first or second.
-std::vector<std::string> first_two(const command::Answers& answers) {
+std::vector<std::string> first_two(const query::Answers& answers) {
   std::vector<std::string> records;
   for (const auto* list : {&answers.hits, &answers.others}) {
-    for (const command::Answer& answer : *list) records.push_back(answer.record);
+    for (const query::Answer& answer : *list) records.push_back(answer.record);
   }
   records.resize(std::min<std::size_t>(records.size(), 2));
   return records;

@@ -5,7 +5,7 @@
 #include <string_view>
 
 #include "compose/entries/book.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 #include "read/file_source.h"
 
 namespace benchleaf::test {

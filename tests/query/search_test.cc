@@ -1,6 +1,6 @@
 // What a person types at the bench, and what must come of it: the samples of the design and of the tasks.
 #include "compose/real_book.h"
-#include "query/search_key.h"
+#include "compose/search/search_key.h"
 #include "support/catch.h"
 
 namespace benchleaf {

@@ -10,7 +10,7 @@
 #include "compose/entry_maker.h"
 #include "compose/figures/measure_pictures.h"
 #include "compose/imprint.h"
-#include "query/search.h"
+#include "compose/search/search.h"
 #include "ticket/form.h"
 
 namespace benchleaf::compose {

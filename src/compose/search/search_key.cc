@@ -1,5 +1,5 @@
 // In: what a reader types, or a name of a record. Out: the words that stand in the index of the search.
-#include "query/search_key.h"
+#include "compose/search/search_key.h"
 
 #include <algorithm>
 

@@ -10,8 +10,8 @@
 #include "compose/index_order.h"
 #include "compose/names.h"
 #include "compose/provenance.h"
-#include "query/search.h"
-#include "query/search_key.h"
+#include "compose/search/search.h"
+#include "compose/search/search_key.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::compose {

@@ -1,5 +1,5 @@
 // In: entries with their keys; a query. Out: the records that fit, the best first, or the names nearest to the query.
-#include "query/search.h"
+#include "compose/search/search.h"
 
 #include <algorithm>
 #include <cmath>
@@ -8,7 +8,7 @@
 #include "base/id.h"
 #include "base/number.h"
 #include "base/utf8.h"
-#include "query/search_key.h"
+#include "compose/search/search_key.h"
 
 namespace benchleaf::compose {
 

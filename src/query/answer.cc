@@ -1,0 +1,265 @@
+// In: a query. Out: the records that answer it: danger first, then cells, sizes, pairs, names, and last the words of records.
+#include "query/answer.h"
+
+#include <algorithm>
+#include <memory>
+#include <optional>
+
+#include "query/cells.h"
+#include "query/danger.h"
+#include "query/describe.h"
+#include "query/name_index.h"
+#include "query/pairs.h"
+#include "query/sizes.h"
+#include "query/text_index.h"
+
+namespace benchleaf::query {
+
+namespace {
+
+using model::Kind;
+
+constexpr std::size_t kMostBytes = 200;
+constexpr std::size_t kMostWords = 24;
+constexpr std::size_t kMostOthers = 8;
+constexpr double kEnough = 0.5;      // of the weight of all words that a hit must have
+constexpr double kOfFit = 0.3;       // of a measure that fits a series, beside the words that do
+constexpr double kAlmostBest = 0.9;  // of the best score, from which a hit stands beside it
+constexpr std::string_view kSeatCalculator = "gasket-fit";
+constexpr std::string_view kAlso = "also";
+
+/// Between records that go by the same name.
+int leaning(Kind kind) {
+  switch (kind) {
+    case Kind::symptom: return 0;
+    case Kind::procedure: return 1;
+    case Kind::substance: return 4;
+    case Kind::tool: return 3;
+    default: return 2;
+  }
+}
+
+using RecordList = std::vector<const model::Record*>;
+
+void add_once(RecordList& list, const model::Record* record) {
+  if (record != nullptr && std::find(list.begin(), list.end(), record) == list.end()) list.push_back(record);
+}
+
+bool holds(const RecordList& list, const model::Record* record) {
+  return std::find(list.begin(), list.end(), record) != list.end();
+}
+
+}  // namespace
+
+class Answerer::Parts {
+ public:
+  Parts(const World& world, PageOf page_of)
+      : world_(world),
+        describer_(world, std::move(page_of)),
+        vocabulary_(world.tables),
+        names_(world.records, world.tables, vocabulary_) {}
+
+  Answers answer(std::string_view query) const {
+    Answers out;
+    out.query = std::string(query);
+    out.others_head = std::string(kAlso);
+    if (query.size() > kMostBytes) return out;
+    const std::vector<Word> words = words_of(query);
+    if (words.empty() || words.size() > kMostWords) return out;
+    const Dangers dangers = dangers_in(words, vocabulary_, world_.records, world_.tables);
+    if (!dangers.first.empty()) {
+      hurt(words, dangers, out);
+      return out;
+    }
+    look_up(words, out);
+    if (!out.hits.empty()) {
+      for (const model::Record* record : dangers.before) {
+        if (record->reference() != out.hits.front().record) out.before.push_back(describer_.record(*record));
+      }
+    }
+    return out;
+  }
+
+ private:
+  const TextIndex& texts() const {
+    if (!texts_) texts_.emplace(world_.records, world_.tables, vocabulary_);
+    return *texts_;
+  }
+
+  /// Somebody may be hurt: what to do is the answer, whatever else was typed.
+  void hurt(const std::vector<Word>& words, const Dangers& dangers, Answers& out) const {
+    out.danger = true;
+    for (const model::Record* record : dangers.first) out.hits.push_back(describer_.record(*record));
+    const TextHits found = texts().find(words);
+    for (const TextHit& hit : found.hits) {
+      const bool told = holds(dangers.first, hit.record) || hit.share < kEnough;
+      if (!told && out.others.size() < kMostOthers) out.others.push_back(describer_.record(*hit.record));
+    }
+  }
+
+  void look_up(const std::vector<Word>& words, Answers& out) const {
+    const bool craft =
+        std::any_of(words.begin(), words.end(), [this](const Word& word) { return vocabulary_.is(word, Use::craft); });
+    if (!craft && pair(words, out)) return;
+    if (named_whole(words, out) || (!craft && (cells(words, out) || size(words, out)))) return;
+    if (!craft) by_words(words, out);
+    if (out.hits.empty()) out.nearest = names_.nearest(out.query, {}, 3);
+  }
+
+  bool is_any(const Word& word, std::initializer_list<Use> uses) const {
+    return std::any_of(uses.begin(), uses.end(), [&](Use use) { return vocabulary_.is(word, use); });
+  }
+
+  bool all_are(const std::vector<Word>& words, std::initializer_list<Use> uses) const {
+    return std::all_of(words.begin(), words.end(), [&](const Word& word) {
+      return (word.sort != Word::Sort::word && word.sort != Word::Sort::number) || is_any(word, uses);
+    });
+  }
+
+  /// Cells by name, with nothing else that says something.
+  bool cells(const std::vector<Word>& words, Answers& out) const {
+    NamedCells named = cells_in(words, names_);
+    if ((named.groups.empty() && named.unknown.empty()) || !all_are(named.rest, {Use::asks, Use::cell, Use::joins})) return false;
+    if (!named.unknown.empty() && named.groups.empty()) {
+      out.nearest = names_.nearest(named.unknown, {Kind::cell}, 3);
+      return true;
+    }
+    RecordList shown;
+    for (auto& group : named.groups) {
+      std::stable_sort(group.begin(), group.end(), [this](const model::Cell* one, const model::Cell* other) {
+        return is_likelier(*one, *other, world_.tables);
+      });
+      add_once(shown, group.front());
+    }
+    for (const auto& group : named.groups) {
+      for (const model::Cell* cell : group) add_once(shown, cell);
+    }
+    for (const model::Record* cell : shown) out.hits.push_back(describer_.record(*cell));
+    if (named.groups.size() == 2 && out.hits.size() >= 2) out.compared = describer_.compared(out.hits[0], out.hits[1]);
+    return true;
+  }
+
+  bool size(const std::vector<Word>& words, Answers& out) const {
+    const AskedSize asked = size_in(words, vocabulary_);
+    if (asked.measures.empty()) return false;
+    if (!all_are(asked.rest, {Use::asks, Use::cell, Use::joins, Use::wide, Use::high})) return series(asked, out);
+    const CellsOfSize found = cells_of_size(asked.measures, world_.records, world_.tables);
+    for (const model::Cell* cell : found.cells) out.hits.push_back(describer_.record(*cell));
+    if (out.hits.empty() && !asked.pair) out.hits.push_back(describer_.calculator(kSeatCalculator));
+    if (asked.measures.size() > 1 && !found.smaller.empty()) {
+      out.others_head = "a little smaller, in case the old cell has swollen";
+      for (const model::Cell* cell : found.smaller) {
+        if (out.others.size() < kMostOthers) out.others.push_back(describer_.record(*cell));
+      }
+    }
+    return !out.hits.empty();
+  }
+
+  /// Gaskets and crystals of a size, by the words beside it.
+  bool series(const AskedSize& asked, Answers& out) const {
+    const TextHits by_words = texts().find(asked.rest);
+    std::vector<std::pair<double, const model::Record*>> list;
+    for (const SeriesOfSize& series : series_of_size(asked.measures, world_.records)) {
+      const auto hit = std::find_if(by_words.hits.begin(), by_words.hits.end(),
+                                    [&series](const TextHit& one) { return one.record == series.record; });
+      if (hit != by_words.hits.end() && hit->share >= kEnough)
+        list.emplace_back(hit->share + kOfFit * series.fits, series.record);
+    }
+    std::stable_sort(list.begin(), list.end(), [](const auto& one, const auto& other) { return one.first > other.first; });
+    for (const auto& [score, record] : list) {
+      if (out.hits.size() < kMostOthers) out.hits.push_back(describer_.record(*record));
+    }
+    return !out.hits.empty();
+  }
+
+  bool pair(const std::vector<Word>& words, Answers& out) const {
+    const PairReader reader({world_.records, world_.tables}, names_, vocabulary_, texts());
+    const auto asked = reader.read(words);
+    if (!asked) return false;
+    out.hits = describer_.pair(*asked);
+    RecordList told;
+    for (const PairVerdict& verdict : asked->verdicts) add_once(told, verdict.agent);
+    for (const PairVerdict& verdict : asked->verdicts) add_once(told, verdict.target);
+    for (const model::Record* record : told) out.others.push_back(describer_.record(*record));
+    return true;
+  }
+
+  /// The words without those that ask what a word means, at either end.
+  std::vector<Word> core_of(std::vector<Word> words) const {
+    while (!words.empty() && vocabulary_.is(words.back(), Use::defines)) words.pop_back();
+    while (!words.empty() && vocabulary_.is(words.front(), Use::defines)) words.erase(words.begin());
+    return words;
+  }
+
+  std::vector<Reading> named_by(const std::vector<Word>& words, bool bare) const {
+    std::string key;
+    for (const Word& word : words) key += bare && vocabulary_.is(word, Use::asks) ? std::string() : stem_of(word.text);
+    std::vector<Reading> readings = bare ? names_.of_bare_key(key) : names_.of_key(key);
+    std::erase_if(readings, [](const Reading& reading) {
+      return reading.role == Name::Role::beside || reading.record->kind == Kind::cell;
+    });
+    return readings;
+  }
+
+  /// A name of a record, word for word, with nothing but a question around it.
+  bool named_whole(const std::vector<Word>& words, Answers& out) const {
+    const std::vector<Word> core = core_of(words);
+    for (const auto& [tried, bare] : {std::pair{&words, false}, std::pair{&core, false}, std::pair{&core, true}}) {
+      if (bare &&
+          std::count_if(tried->begin(), tried->end(), [this](const Word& word) { return !vocabulary_.is(word, Use::asks); }) < 2)
+        continue;  // one word is no name that was meant whole
+      const std::vector<Reading> readings = named_by(*tried, bare);
+      if (readings.empty()) continue;
+      give(readings, core.size() < words.size(), *tried, out);
+      return true;
+    }
+    return false;
+  }
+
+  /// Records that go by one name, those of the firmest names first.
+  void give(const std::vector<Reading>& readings, bool asked_meaning, const std::vector<Word>& words, Answers& out) const {
+    RecordList list;
+    for (const Reading& reading : readings) add_once(list, reading.record);
+    const auto order = [&](const model::Record* record) {
+      return asked_meaning && record->kind == Kind::term ? -1 : leaning(record->kind);
+    };
+    std::stable_sort(list.begin(), list.end(),
+                     [&](const model::Record* one, const model::Record* other) { return order(one) < order(other); });
+    for (const model::Record* record : list) out.hits.push_back(describer_.record(*record));
+    for (const TextHit& hit : texts().find(words).hits) {
+      if (out.others.size() < kMostOthers && !holds(list, hit.record) && hit.share >= kEnough)
+        out.others.push_back(describer_.record(*hit.record));
+    }
+  }
+
+  void by_words(const std::vector<Word>& words, Answers& out) const {
+    TextHits found = texts().find(words);
+    if (found.guessed || found.hits.empty()) {
+      const std::string key = names_.with_slips(joined_key(words, 0, words.size()));
+      if (!key.empty()) return give(names_.of_key(key), false, words, out);
+    }
+    std::erase_if(found.hits, [](const TextHit& hit) { return hit.share < kEnough; });
+    for (const TextHit& hit : found.hits) {
+      const bool best = hit.score >= found.hits.front().score * kAlmostBest;
+      std::vector<Answer>& list = best && out.others.empty() ? out.hits : out.others;
+      if (&list == &out.others && list.size() == kMostOthers) break;
+      list.push_back(describer_.record(*hit.record));
+      list.back().shown = hit.shown;
+    }
+    if (!out.hits.empty()) out.left_out = std::move(found.left_out);
+  }
+
+  World world_;
+  Describer describer_;
+  Vocabulary vocabulary_;
+  NameIndex names_;
+  mutable std::optional<TextIndex> texts_;
+};
+
+Answerer::Answerer(const World& world, PageOf page_of) : parts_(std::make_unique<Parts>(world, std::move(page_of))) {}
+Answerer::~Answerer() = default;
+Answerer::Answerer(Answerer&&) noexcept = default;
+
+Answers Answerer::answer(std::string_view query) const { return parts_->answer(query); }
+
+}  // namespace benchleaf::query
