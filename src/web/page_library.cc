@@ -27,7 +27,8 @@ constexpr const char* kFault = "the page's data cannot be read";
 const std::vector<Kind>& kinds() {
   static const std::vector<Kind> kKinds = {Kind::cell,     Kind::module,  Kind::gasket,    Kind::crystal, Kind::material,
                                            Kind::part,     Kind::tool,    Kind::substance, Kind::residue, Kind::chemistry,
-                                           Kind::abrasive, Kind::caution, Kind::procedure, Kind::symptom};
+                                           Kind::abrasive, Kind::caution, Kind::procedure, Kind::symptom,
+                                           Kind::job,      Kind::hold,    Kind::question,  Kind::look,    Kind::term};
   return kKinds;
 }
 
