@@ -106,6 +106,7 @@ CommandInfo ticket_command() {
           {option("--to", "DIR", Takes::folder, "where the folder tickets goes (default: out)"),
            option("--stock", "FILE", Takes::file, "record of a drawer: marks what lies in it, and uses nothing else of paper"),
            files_of("--order", "records of more watches: one list of what all of them need"),
+           OptionInfo{"--sheet", "the front sheet alone, or all sheets (default: all)", Takes::words, "WHICH", {"all", "front"}, false, {}},
            flag("--json", "the plan as one JSON object on stdout"), overlay_option()},
           "the record of a watch, such as content/watch/quillfen-d-001.yaml",
           "the ticket is in its place",

@@ -186,6 +186,7 @@ Parsed finish(const Given& given, const std::string& command) {
     ticket.stock = given.one("ticket", "--stock");
     ticket.order = given.all("ticket", "--order");
     ticket.json = given.has("ticket", "--json");
+    ticket.sheet = given.one("ticket", "--sheet", ticket.sheet);
     options.command = std::move(ticket);
   }
   if (command == "draft") {

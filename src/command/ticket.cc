@@ -1,6 +1,7 @@
 // ticket: the plan for one watch, as text, PDF and HTML. Everything is made in memory first; only a run without an error touches
 // the folder of tickets.
 
+#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <optional>
@@ -21,6 +22,7 @@
 #include "report/print.h"
 #include "ticket/plan.h"
 #include "ticket/plan_text.h"
+#include "ticket/sheets.h"
 
 namespace benchleaf::command {
 namespace {
@@ -64,10 +66,20 @@ Named name_files(const TicketOptions& options) {
   return named;
 }
 
+/// Whether it speaks of a watch or a drawer that nobody asked for: that one stops its own ticket alone.
+bool is_of_another_watch(const Workbench& bench, const ExtraRecords& records, const report::Finding& finding) {
+  if (finding.where.file == base::kNoFile) return false;
+  const fs::path path(bench.files.path(finding.where.file));
+  const std::string folder = path.parent_path().filename().string();
+  if (folder != "watch" && folder != "stock") return false;
+  return std::none_of(records.begin(), records.end(), [&path](const auto& one) { return one.second == path; });
+}
+
 /// What check tells of the rest of the content is not asked for here, unless it is an error.
 report::Findings of_concern(const Workbench& bench, const ExtraRecords& records) {
   report::Findings kept;
   for (const report::Finding& finding : bench.findings.all()) {
+    if (is_of_another_watch(bench, records, finding)) continue;
     bool named = finding.where.file == base::kNoFile;
     for (const auto& [path, file] : records) named = named || bench.files.path(finding.where.file) == file.generic_string();
     if (!named && finding.severity != report::Severity::error) continue;
@@ -77,24 +89,27 @@ report::Findings of_concern(const Workbench& bench, const ExtraRecords& records)
   return kept;
 }
 
-std::vector<compose::Plan> make_plans(Workbench& bench, const Named& named) {
-  const auto drawer = bench.base.stocks.find(named.drawer);
-  std::vector<compose::Plan> plans;
+std::optional<ticket::Bench> bench_of(const Workbench& bench, const std::string& id, const std::string& stock) {
+  const auto drawer = bench.base.stocks.find(stock);
+  const auto watch = bench.base.watches.find(id);
+  if (watch == bench.base.watches.end()) return std::nullopt;
+  return ticket::Bench{bench.base, bench.tables, bench.derived, watch->second,
+                       drawer == bench.base.stocks.end() ? nullptr : &drawer->second};
+}
+
+std::vector<ticket::Plan> make_plans(Workbench& bench, const Named& named) {
+  std::vector<ticket::Plan> plans;
   for (const std::string& id : named.watches) {
-    const auto watch = bench.base.watches.find(id);
-    if (watch == bench.base.watches.end()) continue;
-    plans.push_back(compose::make_plan(bench.base, bench.tables, bench.derived, watch->second,
-                                       drawer == bench.base.stocks.end() ? nullptr : &drawer->second, bench.findings));
+    if (const auto one = bench_of(bench, id, named.drawer)) plans.push_back(ticket::make_plan(*one, bench.findings));
   }
   return plans;
 }
 
 /// The ticket on both papers and on the screen; incomplete where a finding is an error.
-Files make_files(Workbench& bench, const compose::Plan& plan) {
+Files make_files(Workbench& bench, const model::Leaflet& leaflet) {
   const auto type = open_type_case(bench.fonts, bench.findings);
   if (!type) return {};
-  const model::Leaflet leaflet = compose::ticket_leaflet(bench.base, bench.tables, bench.derived, plan, bench.findings);
-  const std::string name = "ticket-" + plan.watch;
+  const std::string name = "ticket-" + leaflet.id;
   std::array<std::string, kPapers.size()> pages;
   std::array<report::Findings, kPapers.size()> said;
   read::on_two_threads(kPapers.size(), [&](std::size_t i) {
@@ -126,10 +141,16 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
   bench.findings = of_concern(bench, named.records);
-  std::vector<compose::Plan> plans;
+  std::vector<ticket::Plan> plans;
+  ticket::Sheets sheets;
   Files files;
   if (!bench.findings.has_errors()) plans = make_plans(bench, named);
-  if (!plans.empty()) files = make_files(bench, plans.front());
+  if (!plans.empty()) {
+    const ticket::Bench first = *bench_of(bench, plans.front().watch, named.drawer);
+    sheets = ticket::make_sheets(first, plans.front(), bench.findings);
+    const auto extent = options.sheet == "front" ? ticket::Extent::front : ticket::Extent::whole;
+    files = make_files(bench, ticket::ticket_leaflet(first, plans.front(), sheets, extent, bench.findings));
+  }
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors() || plans.size() != named.watches.size()) {
     terminal.progress("nothing was written: " + report::count_text(bench.findings));
@@ -137,13 +158,15 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   }
   const std::string problem = put_in_place(options.to, files);
   if (!problem.empty()) return terminal.failure(problem);
-  const std::vector<compose::PlanNeed> order = compose::shopping_list(plans);
+  const std::vector<ticket::PlanNeed> order = ticket::shopping_list(plans);
+  const compose::Uses uses(bench.base);
+  const compose::Desk desk{bench.base, bench.tables, bench.derived, uses, bench.findings};
   const bool ordered = !options.order.empty();
   if (options.json) {
-    terminal.data(plan_json(plans.front(), bench.base, ordered ? &order : nullptr));
+    terminal.data(plan_json(plans.front(), sheets, desk, ordered ? &order : nullptr));
   } else {
-    terminal.data(compose::plan_text(plans.front(), bench.base) +
-                  (ordered ? compose::order_text(order, plans.size()) : std::string()));
+    terminal.data(ticket::sheets_text(plans.front(), sheets, bench.base) +
+                  (ordered ? ticket::order_text(desk, order, plans.size()) : std::string()));
   }
   terminal.progress("ticket of " + plans.front().watch + " in " + (fs::path(options.to) / kTicketFolder).string() + ": " +
                     report::count_text(bench.findings));

@@ -42,7 +42,7 @@ std::string render_leaflet(const model::Leaflet& leaflet, report::Findings& find
   model::Book book;
   book.title = leaflet.title;
   book.language = leaflet.language;
-  book.chapters.push_back({1, leaflet.id, leaflet.title, leaflet.title, leaflet.blocks, {}});
+  book.chapters.push_back({1, leaflet.id, leaflet.title, leaflet.title, model::blocks_of(leaflet), {}});
   const Plan plan(book);
   Setting setting(plan, plan.page_of(book.chapters.front()));
   Element main("main");

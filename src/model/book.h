@@ -68,10 +68,17 @@ struct Heading {
   int level = 2;  ///< 1 chapter, 2 section, 3 sub-section, 4 run-in group
   Runs runs;
   std::string anchor;
+  std::string note = {};  ///< small, beside the words
 };
 
 struct Paragraph {
-  enum class Role { body, lead, dense, note };
+  enum class Role {
+    body,
+    lead,
+    dense,
+    note,
+    key  ///< what a sheet is looked at for: the number of a cell
+  };
   Runs runs;
   Role role = Role::body;
 };
@@ -119,10 +126,14 @@ struct Message {
   std::string record;                    ///< `caution/ID`
   std::vector<std::string> sign_titles;  ///< what each of `signs` says, in words, in the same order
   std::string write_on;                  ///< what stands before a box to write a number into, or empty
+  bool strip = false;                    ///< one low strip: word, hazard, `page`; the full message stands elsewhere
+  std::string full_at;                   ///< anchor of the full message, for the page at the end of a strip, or empty
+  std::string anchor;                    ///< name of this message as a place that strips lead to, or empty
 };
 
 struct Step {
   int number = 1;
+  bool box = false;  ///< a square to tick before the number
   Runs runs;
   Runs proof;  ///< what the compiler checked: on, with, meets, rinse
 };

@@ -14,6 +14,16 @@ void append(Target& target, Strips strips) {
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
 }
 
+/// Small words behind those of a heading, on its last line.
+void add_note(Setting& setting, const model::Heading& heading, const Look& look, TagId tag, Strip& line) {
+  const Length left = Words(setting, heading.runs, look, tag).natural_width(setting) + from_mm(2);
+  PlainLine note = set_plain(setting, heading.note, setting.sized(look::table_head()), tag);
+  for (Item& item : note.items) {
+    shift(item, left, line.baseline);
+    line.items.push_back(std::move(item));
+  }
+}
+
 /// One line of room above headings, more above the bigger ones.
 void set_heading(Setting& setting, const model::Heading& heading, Target& target) {
   const int level = std::clamp(std::max(heading.level, target.least_level), 2, 4);
@@ -30,6 +40,7 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   const std::string anchor = heading.anchor.empty() ? setting.section_anchor() : heading.anchor;
   lines.front().places.push_back({anchor, 0});
   if (level == 2) setting.outline.push_back({2, model::plain_text(heading.runs), anchor});
+  if (!heading.note.empty()) add_note(setting, heading, look, tag, lines.back());
   if (section) {
     Strip& last = lines.back();
     last.items.push_back(rule(0, last.height + from_mm(0.4), target.width, 0.75, print_color(model::Ink::ink)));
@@ -44,6 +55,7 @@ Look prose_look(const model::Paragraph& paragraph, const Target& target) {
     case model::Paragraph::Role::lead: return target.beside_key ? target.prose : look::lead();
     case model::Paragraph::Role::dense: return look::dense();
     case model::Paragraph::Role::note: return look::note();
+    case model::Paragraph::Role::key: return look::sheet_key();
   }
   return target.prose;
 }
@@ -55,7 +67,7 @@ bool announces(const model::Paragraph& paragraph) {
 }
 
 void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& target) {
-  const Look look = prose_look(paragraph, target);
+  const Look look = setting.sized(prose_look(paragraph, target));
   const bool first = target.galley.empty();
   const bool under_heading = !target.galley.strips.empty() && target.galley.strips.back().heading;
   Strips lines = set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(1.6));
@@ -114,11 +126,16 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   if (target.steps < 0) target.steps = setting.add_tag(Role::list, target.parent);
   const TagId item = setting.add_tag(Role::list_item, target.steps);
   const TagId label = setting.add_tag(Role::label, item);
-  const Length indent = from_mm(9);
-  Strip number =
-      stacked(Words(setting, {model::text_run(std::to_string(step.number))}, look::step_number(), label).set(setting, indent));
+  const Length indent = from_mm(step.box ? 13 : 9);
+  model::Runs mark = {model::text_run(std::to_string(step.number))};
+  if (step.box) {
+    model::Run box;
+    box.kind = model::Run::Kind::tick;
+    mark.insert(mark.begin(), {box, model::text_run("\u2002")});
+  }
+  Strip number = stacked(Words(setting, mark, look::step_number(), label).set(setting, indent));
   const TagId body = setting.add_tag(Role::list_body, item);
-  Look look = look::entry_body();
+  const Look look = setting.sized(look::entry_body());
   Strips lines = set_paragraph(setting, step.runs, look, target.width - indent, body, 0);
   if (!step.proof.empty()) {
     for (Strip& line : set_paragraph(setting, step.proof, look::step_proof(), target.width - indent, body, from_mm(0.4))) {

@@ -58,6 +58,7 @@ Look entry_key() {
   look.tracking_pt = -0.2;
   return look;
 }
+Look sheet_key() { return condensed_bold(34, 33); }
 Look page_title() { return condensed_bold(25, 27); }
 Look short_title() { return condensed_bold(17, 19); }
 Look second_name() { return condensed_bold(12.5, 14); }

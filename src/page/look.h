@@ -39,6 +39,7 @@ Look lead();
 Look dense();
 Look note();
 Look entry_key();  ///< 27 pt number
+Look sheet_key();  ///< 36 pt number of a ticket's front sheet
 Look page_title();
 Look short_title();
 Look second_name();

@@ -1,8 +1,9 @@
-// In: a leaflet, a paper, fonts. Out: its pages in two columns. One side of a sheet is read by itself at the bench, so that each
-// page carries title, number and legend.
+// In: a leaflet, a paper, fonts. Out: its pages. One side of a sheet is read by itself at the bench, so that each sheet carries its
+// own head, and each page a foot with number and legend.
 #include "page/set_leaflet.h"
 
 #include <algorithm>
+#include <numeric>
 #include <string>
 #include <utility>
 #include <vector>
@@ -13,16 +14,20 @@
 #include "page/finish.h"
 #include "page/packed.h"
 #include "page/pen.h"
+#include "page/slots.h"
 #include "page/words.h"
 
 namespace benchleaf::page {
 namespace {
 
-constexpr int kColumns = 2;
-constexpr double kEdgeMm = 13;
-constexpr double kTopMm = 14;
-constexpr double kFootMm = 22;
+constexpr double kEdgeMm = 11;
+constexpr double kTopMm = 9;
+constexpr double kFootMm = 16;
 constexpr double kGutterMm = 5;
+constexpr double kBetweenRowsMm = 2.2;
+constexpr double kLeastPt = 9.6;    // read at arm's length
+constexpr double kAirOfBook = 0.5;  // a sheet stands closer than a book
+constexpr double kHoleMm = 5;
 
 /// The paper of a book without its margin for notes.
 Paper without_notes(Paper paper) {
@@ -33,33 +38,171 @@ Paper without_notes(Paper paper) {
   return paper;
 }
 
-Strips title_of(Setting& setting, const model::Leaflet& leaflet, TagId part) {
+/// Key, title and what is filled in at the right, over a thick rule.
+Strip head_of(Setting& setting, const model::LeafletSheet& sheet, TagId part) {
   const Length width = setting.paper.block_width;
-  Strips lines =
-      Words(setting, {model::text_run(leaflet.title)}, look::page_title(), setting.add_heading(1, part)).set(setting, width);
-  for (Strip& line : set_paragraph(setting, {model::text_run(leaflet.subtitle)}, look::cover_line(), width, part, from_mm(1))) {
+  const Length side = sheet.right.empty() ? 0 : from_mm(62);
+  const TagId heading = setting.add_heading(1, part);
+  Strip head;
+  Length left = 0;
+  if (!sheet.key.empty()) {
+    PlainLine key = set_plain(setting, sheet.key, look::sheet_key(), heading);
+    head = stacked(Words(setting, {model::text_run(sheet.key)}, look::sheet_key(), heading).set(setting, width));
+    left = key.width + from_mm(4);
+  }
+  Look title = look::short_title();
+  title.size_pt = 15;
+  title.leading_pt = 16.5;
+  Strips lines = Words(setting, {model::text_run(sheet.title)}, title, heading).set(setting, width - left - side - from_mm(8));
+  for (Strip& line : set_paragraph(setting, {model::text_run(sheet.subtitle)}, setting.sized(look::table_cell()),
+                                   width - left - side - from_mm(8), part, 0))
     lines.push_back(std::move(line));
+  Strip words = stacked(std::move(lines));
+  head.height = std::max(head.height, words.height);
+  overlay(head, std::move(words), left, 0);
+  Strips blanks;
+  for (const model::Runs& line : sheet.right) {
+    for (Strip& strip : set_paragraph(setting, line, setting.sized(look::table_cell()), side, part, from_mm(1.2))) blanks.push_back(std::move(strip));
   }
-  Strip title = stacked(std::move(lines));
-  title.height += from_mm(2);
-  title.items.push_back(rule(0, title.height, width, 1.5, print_color(model::Ink::ink)));
-  return {std::move(title)};
+  Strip right = stacked(std::move(blanks));
+  head.height = std::max(head.height, right.height);
+  overlay(head, std::move(right), width - side, 0);
+  if (!sheet.anchor.empty()) head.places.push_back({sheet.anchor, 0});
+  head.height += from_mm(1);
+  head.items.push_back(rule(0, head.height, width, 1.5, print_color(model::Ink::ink)));
+  head.height += from_mm(1);
+  head.keep_next = true;
+  return head;
 }
 
-/// Whether a section begins on this strip.
-bool begins_section(const Strip& strip) { return !strip.places.empty() && strip.keep_next; }
+/// The columns of a row, each set by itself.
+struct SetRow {
+  std::vector<Strips> columns;
+  std::vector<Length> left;
+  bool whole = true;
+  bool cut_above = false;
+};
 
-/// Ties the lines of sections that stay whole.
-void keep_whole(const std::vector<std::string>& sections, Strips& strips) {
-  for (std::size_t first = 0; first < strips.size(); ++first) {
-    const auto& places = strips[first].places;
-    const bool wanted = std::any_of(places.begin(), places.end(), [&sections](const Place& place) {
-      return std::find(sections.begin(), sections.end(), place.anchor) != sections.end();
-    });
-    if (!wanted) continue;
-    for (std::size_t i = first; i + 1 < strips.size() && !begins_section(strips[i + 1]); ++i) strips[i].keep_next = true;
+SetRow set_row(Setting& setting, const model::LeafletRow& row, TagId part) {
+  SetRow set;
+  set.whole = row.whole;
+  set.cut_above = row.cut_above;
+  const auto count = static_cast<Length>(row.columns.size());
+  const Length room = setting.paper.block_width - (count - 1) * from_mm(kGutterMm);
+  const double shares = std::accumulate(row.columns.begin(), row.columns.end(), 0.0,
+                                        [](double sum, const auto& column) { return sum + column.share; });
+  Length left = 0;
+  for (const model::LeafletRow::Column& column : row.columns) {
+    const auto width = static_cast<Length>(static_cast<double>(room) * column.share / shares);
+    Galley galley;
+    Target target{galley, width, part, 1, 2, false, look::entry_body()};
+    set_blocks(setting, column.blocks, target);
+    for (Strip& strip : galley.strips) strip.before = static_cast<Length>(static_cast<double>(strip.before) * kAirOfBook);
+    set.columns.push_back(std::move(galley.strips));
+    set.left.push_back(left);
+    left += width + from_mm(kGutterMm);
   }
+  return set;
 }
+
+/// Puts sheets on pages, row under row.
+class SheetFiller {
+ public:
+  SheetFiller(Setting& setting, std::vector<Strip>& pages) : setting_(setting), pages_(pages) {}
+
+  void put(const model::LeafletSheet& sheet, TagId part) {
+    Strip head = head_of(setting_, sheet, part);
+    std::vector<SetRow> rows;
+    Length height = head.height;
+    for (const model::LeafletRow& row : sheet.rows) {
+      rows.push_back(set_row(setting_, row, part));
+      height += from_mm(kBetweenRowsMm) + height_of(rows.back());
+    }
+    const bool shares = sheet.may_share && !pages_.empty() && y_ + from_mm(2 * kBetweenRowsMm) + height <= room();
+    if (!shares) open_page();
+    if (shares) y_ += from_mm(2 * kBetweenRowsMm);
+    const Length top = head.height;
+    overlay(pages_.back(), std::move(head), 0, y_);
+    y_ += top;
+    for (SetRow& row : rows) place(std::move(row));
+  }
+
+ private:
+  Length room() const { return setting_.paper.block_height; }
+
+  void open_page() {
+    Strip page;
+    page.new_page = true;
+    page.height = room();
+    pages_.push_back(std::move(page));
+    y_ = 0;
+  }
+
+  static Length height_of(const SetRow& row) {
+    Length most = 0;
+    for (const Strips& column : row.columns) most = std::max(most, total_height(column));
+    return most + (row.cut_above ? from_mm(4) : 0);
+  }
+
+  void cut() {
+    PathItem dashes;
+    dashes.stroke = print_color(model::Ink::ink);
+    dashes.stroke_width = 500;
+    for (Length x = 0; x < setting_.paper.block_width; x += from_mm(3)) {
+      dashes.segments.push_back({PathSegment::Op::move, {x, y_ + from_mm(1.5)}, {}, {}});
+      dashes.segments.push_back({PathSegment::Op::line, {x + from_mm(1.6), y_ + from_mm(1.5)}, {}, {}});
+    }
+    pages_.back().items.push_back({kLayoutArtifact, std::move(dashes)});
+    y_ += from_mm(4);
+  }
+
+  void place(SetRow row) {
+    y_ += from_mm(kBetweenRowsMm);
+    const Length height = height_of(row);
+    if (y_ + height > room() && (row.whole ? height <= room() : y_ > room() - from_mm(40))) open_page();
+    if (row.cut_above) cut();
+    std::vector<std::size_t> at(row.columns.size(), 0);
+    while (true) {
+      Length deepest = y_;
+      bool left_over = false;
+      for (std::size_t i = 0; i < row.columns.size(); ++i) {
+        const Length end = fill(row.columns[i], at[i], row.left[i]);
+        deepest = std::max(deepest, end);
+        left_over = left_over || at[i] < row.columns[i].size();
+      }
+      y_ = deepest;
+      if (!left_over) return;
+      open_page();
+    }
+  }
+
+  /// Strips of a column from place `at` on, as far as the page goes; a chain of keeps moves as one unless it is taller than a page.
+  Length fill(Strips& column, std::size_t& at, Length left) {
+    Length y = y_;
+    while (at < column.size()) {
+      std::size_t end = at + 1;
+      const Length before = y > y_ ? column[at].before : 0;
+      Length height = before + column[at].height;
+      while (column[end - 1].keep_next && end < column.size()) height += column[end].before + column[end].height, ++end;
+      if (height > room()) {  // taller than a page: the keep gives way
+        end = at + 1;
+        height = before + column[at].height;
+      }
+      if (y + height > room() && y > 0) return y;
+      for (bool first = true; at < end; ++at, first = false) {
+        y += first ? before : column[at].before;
+        const Length own = column[at].height;
+        overlay(pages_.back(), std::move(column[at]), left, y);
+        y += own;
+      }
+    }
+    return y;
+  }
+
+  Setting& setting_;
+  std::vector<Strip>& pages_;
+  Length y_ = 0;
+};
 
 bool has_signs(const Page& page) {
   bool found = false;
@@ -73,14 +216,23 @@ void furnish(Setting& setting, const model::Leaflet& leaflet, const std::string&
   Pen pen(setting, page);
   const Length left = paper.inner;
   const Length right = paper.width - paper.inner;
-  const Length top = paper.height - from_mm(kFootMm - 3);
-  pen.rule_at(left, top, right, 0.5, model::Ink::ink);
-  if (signs) pen.legend({left, top + from_mm(1.2), right, 0}, look::legend(), all_trusts());
-  const Length baseline = paper.height - from_mm(6);
-  pen.words({model::text_run(leaflet.title + ", " + label + " of " + std::to_string(count))}, look::running_head(), right,
+  const Length top = paper.height - from_mm(kFootMm - 2);
+  if (signs) pen.legend({left, top, right, 0}, setting.sized(look::legend()), all_trusts());
+  const Length baseline = paper.height - from_mm(4.5);
+  pen.words({model::text_run(leaflet.title + ", page " + label + " of " + std::to_string(count))}, setting.sized(look::alias()), right,
             baseline, Pen::From::right);
-  pen.words({model::text_run(leaflet.imprint + ". " + leaflet.standing_line)}, look::folio_line(), left, baseline,
-            Pen::From::left);
+  pen.words({model::text_run(leaflet.imprint)}, setting.sized(look::folio_line()), left, baseline, Pen::From::left);
+  model::PathShape hole = model::circle({0, 0}, kHoleMm / 2);
+  hole.stroke = model::Ink::second_ink;
+  hole.stroke_mm = 0.09;
+  pen.path(hole, paper.width / 2, from_mm(kHoleMm / 2 + 3));
+}
+
+PageNumbers numbers_of(const PageStack& stack) {
+  PageNumbers numbers;
+  for (const auto& [anchor, destination] : stack.destinations)
+    numbers.emplace(anchor, stack.pages[static_cast<std::size_t>(destination.page)].label);
+  return numbers;
 }
 
 }  // namespace
@@ -95,20 +247,17 @@ Document set_leaflet(const model::Leaflet& leaflet, const Paper& paper, const Fo
   document.iso_date = leaflet.iso_date;
   const Paper wide = without_notes(paper);
   Setting setting{text, findings, wide, document.tags, {}, {}, {}};
+  setting.least_pt = kLeastPt;
+  setting.widest_number = "88";
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);
-  const TagId part = setting.add_tag(Role::part, root);
-  const Strips title = title_of(setting, leaflet, part);
   Galley galley;
-  const Length column = (wide.block_width - (kColumns - 1) * from_mm(kGutterMm)) / kColumns;
-  Target target{galley, column, part, 1, 2, false, look::entry_body()};
-  set_blocks(setting, leaflet.blocks, target);
-  keep_whole(leaflet.whole, galley.strips);
+  SheetFiller filler(setting, galley.strips);
+  for (const model::LeafletSheet& sheet : leaflet.sheets) filler.put(sheet, setting.add_tag(Role::part, root));
   PageStack stack;
-  fill_columns(title, galley.strips, kColumns, wide, -1, stack);
-  for (std::size_t i = 0; i < stack.pages.size(); ++i) {
-    stack.pages[i].label = std::to_string(i + 1);
-    furnish(setting, leaflet, stack.pages[i].label, stack.pages.size(), stack.pages[i]);
-  }
+  fill_pages(std::move(galley), wide, -1, stack);
+  for (std::size_t i = 0; i < stack.pages.size(); ++i) stack.pages[i].label = std::to_string(i + 1);
+  fill_slots(setting, numbers_of(stack), stack);
+  for (Page& page : stack.pages) furnish(setting, leaflet, page.label, stack.pages.size(), page);
   join(document, {}, std::move(stack));
   for (const OutlineLine& line : setting.outline) document.bookmarks.push_back({1, line.title, line.anchor});
   box_figures(document);

@@ -4,6 +4,7 @@
 
 #include "prove/checks.h"
 #include "prove/everyday_words.h"
+#include "prove/plan_checks.h"
 #include "prove/published_checks.h"
 
 namespace benchleaf::prove {
@@ -108,6 +109,12 @@ constexpr Check kChecks[] = {
     check_procedure_times,
     check_grade_ladders,
     check_residue_colours,
+    check_plan_conditions,
+    check_jobs_are_reached,
+    check_questions_are_asked,
+    check_job_order,
+    check_briefs,
+    check_look_slots,
     check_watches,
     check_watch_numbers,
     check_stock_sizes,

@@ -182,10 +182,32 @@ void check_watches(const Proof& proof) {
   }
 }
 
+namespace {
+
+/// A word of the title that has the form of a number, letter for letter and digit for digit; empty where it names none.
+std::string number_in(const std::string& title, const std::string& number) {
+  const auto form = [](std::string_view text) {
+    std::string marks;
+    for (const char one : text) marks += base::is_digit(one) ? '0' : (one >= 'a' && one <= 'z') || (one >= 'A' && one <= 'Z') ? 'a' : one;
+    return marks;
+  };
+  std::size_t at = 0;
+  while (at < title.size()) {
+    const std::size_t end = std::min(title.find_first_of(" ,;:", at), title.size());
+    const std::string word = title.substr(at, end - at);
+    if (form(word) == form(number)) return word;
+    at = end + 1;
+  }
+  return {};
+}
+
+}  // namespace
+
 void check_watch_numbers(const Proof& proof) {
   for (const auto& [id, watch] : proof.base.watches) {
     if (watch.number.empty() || !watch.usable("number") || !watch.usable("title")) continue;
-    if ((" " + watch.title + ",").find(" " + watch.number + ",") != std::string::npos) continue;
+    const std::string titled = number_in(watch.title, watch.number);
+    if (titled.empty() || titled == watch.number) continue;
     proof.findings
         .add(Rule::watch_number, watch.span_of("number"), "found " + watch.number + ", but the title says " + watch.title,
              "correct one of the two")

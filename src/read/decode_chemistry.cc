@@ -31,6 +31,10 @@ void decode(const Fields& fields, model::Material& material) {
   material.also_called = fields.texts("also-called");
   material.found_in = fields.text("found-in");
   material.recognise = fields.text("recognise");
+  if (auto signs = fields.part("signs")) {
+    material.scratches = signs->text("scratches");
+    material.feels = signs->text("feels");
+  }
   material.density = fields.quantity("density");
   material.modulus = fields.quantity("modulus");
   material.poisson = fields.quantity("poisson");

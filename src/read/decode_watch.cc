@@ -48,6 +48,7 @@ void decode(const Fields& fields, model::Module& module) {
   }
   module.joined = fields.words<model::Joint>("joined");
   module.contact = fields.word<model::Contact>("contact");
+  module.charging = fields.text("charging");
   module.reset = fields.text("reset");
   module.parts = fields.references("parts");
   module.healthy = fields.text("healthy");
@@ -85,6 +86,7 @@ void decode(const Fields& fields, model::Crystal& crystal) {
 
 void decode(const Fields& fields, model::Part& part) {
   part.made_of = fields.references("made-of");
+  part.role = fields.text("role");
   part.where = fields.text("where");
   part.recognise = fields.text("recognise");
   part.if_damaged = fields.text("if-damaged");
@@ -126,6 +128,21 @@ void decode_gasket(const Fields& fields, model::Watch& watch) {
   if (auto groove = fields.part("groove")) watch.groove = {groove->quantity("depth"), groove->quantity("width")};
 }
 
+/// Pushers, print, wishes and what was done before.
+void decode_bench(const Fields& fields, model::Watch& watch) {
+  if (auto part = fields.part("pushers")) {
+    watch.pushers = model::Watch::Pushers{{}, part->count("missing", 0), part->count("stuck", 0)};
+    if (part->has("count")) watch.pushers->count = part->count("count", 0);
+  }
+  watch.charges = fields.text("charges");
+  watch.print = fields.text("print");
+  watch.wishes = fields.texts("wishes");
+  for (const Fields& one : fields.parts("visits")) {
+    watch.visits.push_back({one.text("date"), one.reference("cell"), one.quantity("old-voltage"), one.quantity("new-voltage"),
+                            one.quantity("draw"), one.text("rate"), one.text("gasket"), one.text("done"), one.text("left")});
+  }
+}
+
 void decode_on_hand(const Fields& fields, model::Watch& watch) {
   auto part = fields.part("on-hand");
   if (!part) return;
@@ -151,7 +168,7 @@ void decode(const Fields& fields, model::Watch& watch) {
     watch.case_metal = model::Watch::Case{metal->reference("metal"), metal->reference("surface"), metal->text("mark")};
   }
   watch.residues = fields.references("residues");
-  if (auto crust = fields.part("crust")) watch.crust = model::Watch::Crust{crust->text("colour"), crust->text("place")};
+  if (auto crust = fields.part("crust")) watch.crust = model::Watch::Crust{crust->text("colour"), crust->text("place"), crust->text("bought")};
   watch.inside = fields.references("inside");
   watch.lume = fields.text("lume");
   watch.symptoms = fields.references("symptoms");
@@ -163,6 +180,7 @@ void decode(const Fields& fields, model::Watch& watch) {
   watch.lug_width = fields.quantity("lug-width");
   watch.found = fields.text("found");
   watch.wants = fields.text("wants");
+  decode_bench(fields, watch);
   decode_on_hand(fields, watch);
 }
 

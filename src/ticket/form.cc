@@ -8,41 +8,24 @@
 #include "compose/desk.h"
 #include "compose/figures/measure_pictures.h"
 #include "derive/demonstration.h"
-#include "ticket/questions.h"
+#include "ticket/plan.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 
 namespace {
 
 using Choices = std::vector<model::FormChoice>;
-using Section = Question::Section;
 
-const std::map<Section, const char*>& titles() {
-  static const std::map<Section, const char*> kTitles = {{Section::watch, "The watch"},       {Section::build, "How it is built"},
-                                                         {Section::cells, "Cells and leaks"}, {Section::crystal, "Crystal"},
-                                                         {Section::gasket, "Gasket"},         {Section::ready, "What lies ready"},
-                                                         {Section::jobs, "What is done"}};
-  return kTitles;
-}
-
-/// Words to choose from where they are no records.
-const std::map<std::string, Choices>& word_choices() {
-  static const std::map<std::string, Choices> kChoices = {
-      {"display", {{"lcd", "grey figures"}, {"led", "red figures"}, {"hands", "hands"}}},
-      {"back",
-       {{"snap", "snaps on"}, {"screwed", "is screwed in"}, {"four-screws", "four screws"}, {"none", "no back: from the front"}}},
-      {"lume", {{"none", "none"}, {"some", "some: it is left alone"}}},
-      {"crust.colour",
-       {{"white", "white"},
-        {"grey", "grey"},
-        {"green", "green"},
-        {"black", "black"},
-        {"brown", "brown"},
-        {"oily", "an oily film"}}},
-      {"crystal-signs.scratches", {{"soft", "soft swirls"}, {"hard", "hard lines"}}},
-      {"crystal-signs.feels", {{"warm", "warm"}, {"cool", "cool"}}},
-      {"nail", {{"catches", "it catches"}, {"seen-only", "it does not: the scratch is only seen"}}}};
-  return kChoices;
+std::string title_of(const std::string& section) {
+  static const std::map<std::string, std::string, std::less<>> kTitles = {{"watch", "The watch"},
+                                                                           {"build", "How it is built"},
+                                                                           {"cells", "Cells and leaks"},
+                                                                           {"crystal", "Crystal"},
+                                                                           {"gasket", "Gasket"},
+                                                                           {"ready", "In stock"},
+                                                                           {"jobs", "What is done"}};
+  const auto found = kTitles.find(section);
+  return found == kTitles.end() ? section : found->second;
 }
 
 template <typename RecordType, typename Wanted>
@@ -61,16 +44,20 @@ Choices cells_of(const model::KnowledgeBase& records) {
   Choices choices;
   for (const auto& [id, cell] : records.cells) {
     const std::string number = cell.trade_number.empty() ? std::string() : cell.trade_number + " ";
-    choices.push_back({id, number + cell.designation + ", " + plain_words(cell.system)});
+    choices.push_back({id, number + cell.designation + ", " + compose::plain_words(cell.system)});
   }
   std::sort(choices.begin(), choices.end(), [](const auto& one, const auto& other) { return one.label < other.label; });
   return choices;
 }
 
-/// What can be chosen for a field: words of its own, else records.
-Choices choices_of(const std::string& field, const model::KnowledgeBase& records) {
-  const auto words = word_choices().find(field);
-  if (words != word_choices().end()) return words->second;
+/// What can be chosen for a question: words of its own, else records.
+Choices choices_of(const model::Question& question, const model::KnowledgeBase& records) {
+  if (!question.choices.empty()) {
+    Choices choices;
+    for (const auto& one : question.choices) choices.push_back({one.value, one.label});
+    return choices;
+  }
+  const std::string& field = question.field;
   const auto of_case = [](bool plating) {
     return [plating](const model::Material& one) {
       return one.family == model::MaterialFamily::metal || one.family == model::MaterialFamily::plastic ||
@@ -97,7 +84,7 @@ std::vector<model::FormQuestion::Slot> slots_of(const model::KnowledgeBase& reco
       model::FormQuestion::Slot one{id, slot.name, slot.asks, {}};
       for (const model::RecordRef& allowed : slot.allowed) {
         const model::Record* record = records.find(allowed);
-        one.allowed.push_back({allowed, record == nullptr ? allowed.text() : record->title});
+        one.allowed.push_back({allowed.text(), record == nullptr ? allowed.text() : record->title});
       }
       slots.push_back(std::move(one));
     }
@@ -105,27 +92,36 @@ std::vector<model::FormQuestion::Slot> slots_of(const model::KnowledgeBase& reco
   return slots;
 }
 
-std::shared_ptr<const model::Drawing> picture_of(const std::string& field) {
-  if (field == "gasket-seat") return seat_picture();
-  if (field == "old-gasket.inside") return gasket_inside_picture();
-  if (field == "old-gasket.section") return section_picture();
-  if (field == "groove.depth") return groove_picture();
-  if (field == "crystal-size.diameter") return crystal_picture();
-  if (field == "nail") return scratch_picture();
-  if (field == "lug-width") return lugs_picture();
-  return field == "cell-size.diameter" ? cell_picture() : nullptr;
+std::shared_ptr<const model::Drawing> picture_of(const std::string& picture) {
+  if (picture == "seat") return compose::seat_picture();
+  if (picture == "gasket-inside") return compose::gasket_inside_picture();
+  if (picture == "section") return compose::section_picture();
+  if (picture == "groove") return compose::groove_picture();
+  if (picture == "crystal") return compose::crystal_picture();
+  if (picture == "scratch") return compose::scratch_picture();
+  if (picture == "lugs") return compose::lugs_picture();
+  return picture == "cell" ? compose::cell_picture() : nullptr;
 }
 
-model::FormQuestion question_of(const Question& question, const model::KnowledgeBase& records) {
+model::FormQuestion::Answer answer_of(const std::string& word) {
+  using Answer = model::FormQuestion::Answer;
+  static const std::map<std::string, Answer, std::less<>> kAnswers = {
+      {"words", Answer::words},     {"measure", Answer::measure}, {"number", Answer::number},   {"one-of", Answer::one_of},
+      {"some-of", Answer::some_of}, {"grades", Answer::grades},   {"gaskets", Answer::gaskets}, {"jobs", Answer::jobs}};
+  const auto found = kAnswers.find(word);
+  return found == kAnswers.end() ? Answer::words : found->second;
+}
+
+model::FormQuestion form_question(const model::Question& question, const model::KnowledgeBase& records) {
   model::FormQuestion asked;
   asked.field = question.field;
-  asked.what = question.what;
+  asked.what = question.title;
   asked.how = question.how;
-  asked.answer = question.answer;
+  asked.answer = answer_of(question.answer);
   asked.example = question.example;
-  asked.choices = choices_of(asked.field, records);
-  if (question.answer == Question::Answer::jobs) asked.slots = slots_of(records);
-  asked.picture = picture_of(asked.field);
+  asked.choices = choices_of(question, records);
+  if (asked.answer == model::FormQuestion::Answer::jobs) asked.slots = slots_of(records);
+  asked.picture = picture_of(question.picture);
   return asked;
 }
 
@@ -133,12 +129,12 @@ model::FormQuestion question_of(const Question& question, const model::Knowledge
 
 model::TicketForm ticket_form(const model::KnowledgeBase& records) {
   model::TicketForm form;
-  for (const Question& question : questions()) {
-    const std::string title = titles().at(question.section);
+  for (const model::Question* question : questions_in_order(records)) {
+    const std::string title = title_of(question->section);
     if (form.sections.empty() || form.sections.back().title != title) form.sections.push_back({title, {}});
-    form.sections.back().questions.push_back(question_of(question, records));
+    form.sections.back().questions.push_back(form_question(*question, records));
   }
   return form;
 }
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

@@ -3,9 +3,9 @@
 #include "model/knowledge_base.h"
 #include "model/ticket_form.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 
 /// What the page asks for a ticket: every question about a watch, with the records to choose from.
 model::TicketForm ticket_form(const model::KnowledgeBase& records);
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

@@ -1,5 +1,5 @@
-// Out: the card that is filled in when a watch comes in. Its fields are those of a watch record, so that the card can be typed in
-// line by line.
+// Out: the card that is filled in when a watch comes in: side 1 at the door, side 2 with the back off. Its fields are those of a
+// watch record, so that the card can be typed in line by line.
 #include "ticket/intake_card.h"
 
 #include <string>
@@ -8,14 +8,13 @@
 
 #include "compose/figures/measure_pictures.h"
 #include "compose/imprint.h"
+#include "ticket/damage_sketch.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 
 namespace {
 
 using model::Runs;
-
-constexpr double kLine = 24;  // mm to write on
 
 model::Run tick() {
   model::Run run;
@@ -30,22 +29,14 @@ model::Run blank(double mm) {
   return run;
 }
 
-/// A word and a line to write on.
-Runs write(const std::string& word, double mm = kLine, const std::string& unit = {}) {
-  Runs runs = {model::text_run(word + " ", model::Style::bold), blank(mm)};
-  if (!unit.empty()) runs.push_back(model::text_run("\u00A0" + unit));
-  return runs;
-}
-
-/// Three lines beside each other: a seat that is not round shows in them.
-Runs seat_lines() {
-  constexpr double kShort = 13;
-  Runs runs = {model::text_run("seat ", model::Style::bold)};
-  for (int i = 0; i < 3; ++i) {
-    runs.push_back(blank(kShort));
-    runs.push_back(model::text_run("  "));
+/// A word and a line to write on, one after the other.
+Runs write(const std::vector<std::pair<std::string, double>>& blanks, const std::string& unit = {}) {
+  Runs runs;
+  for (const auto& [word, mm] : blanks) {
+    runs.push_back(model::text_run((runs.empty() ? "" : "  ") + word + " ", model::Style::bold));
+    runs.push_back(blank(mm));
   }
-  runs.push_back(model::text_run("mm"));
+  if (!unit.empty()) runs.push_back(model::text_run("\u00A0" + unit));
   return runs;
 }
 
@@ -59,6 +50,12 @@ Runs choose(const std::string& word, const std::vector<std::string>& answers) {
   return runs;
 }
 
+Runs joined(Runs one, const Runs& other) {
+  one.push_back(model::text_run("  "));
+  one.insert(one.end(), other.begin(), other.end());
+  return one;
+}
+
 model::Panel panel(std::string title, std::vector<Runs> lines) {
   model::Panel made;
   made.title = std::move(title);
@@ -66,35 +63,65 @@ model::Panel panel(std::string title, std::vector<Runs> lines) {
   return made;
 }
 
-model::Panel pictured(std::string title, std::shared_ptr<const model::Drawing> drawing, std::string how,
+model::Panel pictured(std::string title, std::vector<std::shared_ptr<const model::Drawing>> drawings, const std::string& how,
                       std::vector<Runs> lines) {
   model::Panel made;
   made.title = std::move(title);
-  made.blocks.emplace_back(model::Pictures{{{std::move(drawing), {model::text_run(std::move(how))}}}});
+  model::Pictures pictures;
+  for (auto& drawing : drawings)
+    pictures.pictures.push_back({std::move(drawing), {model::text_run(pictures.pictures.empty() ? how : std::string())}});
+  made.blocks.emplace_back(std::move(pictures));
   for (Runs& line : lines) made.blocks.emplace_back(model::Paragraph{std::move(line), model::Paragraph::Role::body});
   return made;
 }
 
-model::Sheet front(const model::Handbook& handbook) {
+model::Sheet side(const model::Handbook& handbook, std::string title, std::string subtitle) {
   model::Sheet sheet;
-  sheet.title = "Intake card";
-  sheet.subtitle = "pencil; what is not known stays empty";
-  sheet.imprint = imprint(handbook);
+  sheet.title = std::move(title);
+  sheet.subtitle = std::move(subtitle);
+  sheet.imprint = compose::imprint(handbook);
+  return sheet;
+}
+
+model::Sheet at_the_door(const model::Handbook& handbook) {
+  model::Sheet sheet = side(handbook, "Intake card", "side 1, at the door; pencil");
+  model::Panel damage = pictured("Mark the damage", {damage_sketch()}, "\u00D7 dent   / scratch   ~ worn gold   \u25CB missing   ! crack", {});
+  damage.wide = true;
   sheet.panels = {
-      panel("The watch", {write("number", 20), write("date", 20), write("owner", 30), write("found", 46)}),
+      panel("The watch", {write({{"number", 20}, {"in", 18}}), write({{"due", 18}, {"may cost", 20}}), write({{"owner", 52}}),
+                          write({{"telephone", 48}}), write({{"wish", 56}}), write({{"found", 54}})}),
       panel("What it is",
-            {choose("display", {"grey figures", "red figures", "hands"}), choose("back", {"snap", "screwed", "four screws"}),
-             choose("case", {"steel", "gold colour", "chrome", "plastic"}), write("mark", 22),
-             choose("crystal", {"acrylic", "glass"}), choose("leak", {"none", "white", "green", "black"}),
-             choose("lume", {"none", "some: leave it"})}),
-      pictured("Cell", cell_picture(), "number on the can; width, height", {write("number"), write("size", 20, "mm")}),
-      pictured("Gasket seat", seat_picture(), "outside of the boss, three times", {seat_lines()}),
-      pictured("Groove", groove_picture(), "height of putty, back closed", {write("depth", 14, "mm"), write("width", 14, "mm")}),
-      pictured("Crystal", crystal_picture(), "soft jaws, two directions",
-               {write("width", 14, "mm"), write("thickness", 14, "mm")}),
-      pictured("Scratch", scratch_picture(), "a nail across it", {choose("nail", {"catches", "seen only"})}),
-      pictured("Lugs", lugs_picture(), "inside to inside", {write("width", 14, "mm")}),
-      panel("Counted", {write("cells in", 10), write("cells out", 10)})};
+            {choose("display", {"grey figures", "red figures", "hands"}), choose("back", {"snap", "screwed", "four screws", "none"}),
+             choose("case", {"steel", "gold colour", "chrome", "plastic"}), write({{"gold mark", 40}}),
+             joined(choose("crystal", {"acrylic", "glass", "not sure"}), {}), choose("scratch", {"nail catches", "seen only"})}),
+      panel("Ask", {choose("charges itself", {"no", "by light", "by motion"}), choose("crown", {"in", "out", "none"}),
+                    choose("rain, sweat", {"worn in it", "never"}), choose("lume", {"none", "some: leave it"}),
+                    choose("leak", {"none", "white", "green", "black", "oily"}), write({{"buttons", 12}, {"missing", 12}, {"stuck", 12}}),
+                    write({{"module number", 36}})}),
+      panel("Earlier cells", {write({{"fitted", 18}, {"number", 16}, {"ended", 20}}), write({{"fitted", 18}, {"number", 16}, {"ended", 20}}),
+                              write({{"fitted", 18}, {"number", 16}, {"ended", 20}})}),
+      std::move(damage)};
+  return sheet;
+}
+
+model::Sheet back_off(const model::Handbook& handbook) {
+  model::Sheet sheet = side(handbook, "Measures", "side 2, back off; millimetres");
+  sheet.panels = {
+      pictured("Cell", {compose::cell_picture()}, "an old one is swollen: measure the well",
+               {write({{"how many", 10}, {"marked", 30}}), write({{"width", 16}, {"height", 16}}),
+                write({{"well across", 16}, {"deep", 16}}), joined(choose("plus looks", {"up", "down"}), write({{"volts", 14}}))}),
+      pictured("Seat", {compose::seat_picture()}, "boss, bore or face, three ways; never from the old gasket",
+               {choose("it is a", {"boss", "bore", "face"}), write({{"s", 16}, {"", 16}, {"", 16}})}),
+      pictured("Old gasket", {compose::gasket_inside_picture(), compose::section_picture()}, "it tells the section",
+               {choose("it is", {"round", "flat", "tar"}), write({{"inside", 16}, {"outside", 16}}), write({{"section", 16}, {"flat: high", 14}})}),
+      pictured("Groove", {compose::groove_picture()}, "height of putty, back closed by thumbs",
+               {write({{"depth", 16}, {"width", 16}}), write({{"four places", 12}, {"", 12}, {"", 12}, {"", 12}})}),
+      pictured("Crystal", {compose::crystal_picture()}, "soft jaws; round: two directions",
+               {choose("it is", {"round", "shaped", "flat", "domed"}), write({{"width", 16}, {"length", 16}}),
+                write({{"thickness", 16}, {"dome", 16}}), choose("print beneath", {"none", "some"})}),
+      pictured("Lugs", {compose::lugs_picture()}, "inside to inside", {write({{"width", 16}, {"tip of the bar", 14}})}),
+      panel("Buttons, pressed once", {write({{"1", 56}}), write({{"2", 56}}), write({{"3", 56}}), write({{"4", 56}})}),
+      panel("Counted", {write({{"cells in", 12}, {"cells out", 12}}), write({{"screws", 12}, {"photographs", 12}})})};
   return sheet;
 }
 
@@ -105,10 +132,10 @@ model::SheetSet intake_card(const model::Handbook& handbook) {
   card.id = "intake-card";
   card.title = "Intake card";
   card.language = handbook.language;
-  card.iso_date = iso_date(handbook);
+  card.iso_date = compose::iso_date(handbook);
   card.papers = {"a4", "letter"};
-  card.sides = {front(handbook)};
+  card.sides = {at_the_door(handbook), back_off(handbook)};
   return card;
 }
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

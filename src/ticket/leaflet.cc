@@ -1,67 +1,345 @@
-// In: a plan. Out: its pages: a heading for each section, boxes to tick before the lines, cautions as messages the first time and
-// as one line after that.
+// In: the words of a ticket. Out: its pages: the front sheet in the order of use, then the sheets of the jobs.
+#include <algorithm>
+#include <memory>
+
 #include "compose/entry_maker.h"
+#include "compose/figures/cell_drawing.h"
 #include "compose/imprint.h"
 #include "compose/uses.h"
-#include "model/signs.h"
-#include "ticket/plan.h"
+#include "ticket/figure_of_job.h"
+#include "ticket/sheet_builder.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 
 namespace {
 
-constexpr const char* kCard = "card";  // goes out with the watch
+using Kind = SheetLine::Kind;
+using model::Block;
+using model::Blocks;
+using model::LeafletRow;
+using model::LeafletSheet;
+using model::Paragraph;
+using Column = LeafletRow::Column;
 
-model::Runs boxed(const PlanLine& line) {
-  model::Runs runs;
+model::Runs boxed(const model::Runs& runs) {
   model::Run tick;
   tick.kind = model::Run::Kind::tick;
-  runs.push_back(std::move(tick));
-  runs.push_back(model::text_run("\u2002"));
-  runs.insert(runs.end(), line.runs.begin(), line.runs.end());
-  return runs;
+  model::Runs all = {std::move(tick), model::text_run("\u00A0")};
+  all.insert(all.end(), runs.begin(), runs.end());
+  return all;
 }
 
-model::Block caution_block(const Desk& desk, const model::Caution& caution, bool again) {
-  if (!again) {
-    model::Message message = message_of(desk, caution);
-    message.hazard = {model::text_run(caution.hazard)};  // why it harms is the handbook's to say
+Block heading(const SheetSection& section) {
+  return {model::Heading{2, {model::text_run(section.title)}, "section/" + section.id, section.note}};
+}
+
+std::string anchor_of(const RecordRef& caution) { return "full/" + caution.id(); }
+
+/// Whether a strip finds the message of its caution in full on this ticket.
+bool stands_in_full(const Sheets& sheets, const RecordRef& caution) {
+  return std::any_of(sheets.jobs.begin(), sheets.jobs.end(), [&caution](const JobSheet& job) {
+    return std::any_of(job.steps.lines.begin(), job.steps.lines.end(), [&caution](const SheetLine& line) {
+      return line.kind == Kind::caution && !line.again && line.record == caution;
+    });
+  });
+}
+
+Block caution_block(const compose::Desk& desk, const Sheets& sheets, const SheetLine& line) {
+  const auto* caution = desk.records.find<model::Caution>(line.record);
+  if (caution == nullptr) return compose::paragraph_block({model::text_run(line.record)});
+  model::Message message = compose::message_of(desk, *caution);
+  message.hazard = {model::text_run(caution->hazard)};  // why it harms is the handbook's to say
+  if (line.again) {
+    message.strip = true;
+    message.avoid.clear();
+    message.signs.clear();
+    if (stands_in_full(sheets, line.record)) message.full_at = anchor_of(line.record);
     return {std::move(message)};
   }
-  Line line(desk);
-  line.say(std::string(model::message_word(caution.word)) + " ", model::Style::bold).say(caution.hazard, model::Style::bold);
-  return paragraph_block(line.say(" As above.").take(), model::Paragraph::Role::dense);
+  message.anchor = anchor_of(line.record);
+  if (!caution->first_aid.empty()) {
+    message.avoid.push_back(model::text_run(" If it happens: ", model::Style::bold));
+    message.avoid.push_back(model::text_run(caution->first_aid));
+  }
+  return {std::move(message)};
 }
 
-model::Block block_of(const Desk& desk, const PlanLine& line) {
-  if (line.kind == PlanLine::Kind::words) return paragraph_block(line.runs, model::Paragraph::Role::dense);
-  if (line.kind != PlanLine::Kind::caution) return paragraph_block(boxed(line), model::Paragraph::Role::dense);
-  const auto found = desk.records.cautions.find(line.record.substr(line.record.find('/') + 1));
-  if (found == desk.records.cautions.end()) return paragraph_block({model::text_run(line.record)});
-  return caution_block(desk, found->second, line.again);
+Block line_block(const compose::Desk& desk, const Sheets& sheets, const SheetLine& line) {
+  if (line.kind == Kind::caution) return caution_block(desk, sheets, line);
+  const model::Runs runs = line.cells.empty() ? model::Runs() : line.cells.front();
+  if (line.kind == Kind::key) return compose::paragraph_block(runs, Paragraph::Role::key);
+  return compose::paragraph_block(line.kind == Kind::tick ? boxed(runs) : runs, Paragraph::Role::dense);
 }
+
+Block picture_block(std::shared_ptr<const model::Drawing> drawing) {
+  model::Table table;
+  table.name = "figure";
+  table.columns = {compose::column({})};
+  model::TableCell picture;
+  picture.drawing = std::move(drawing);
+  model::TableRow row;
+  row.cells = {std::move(picture)};
+  table.rows.push_back(std::move(row));
+  return {std::move(table)};
+}
+
+/// Lines one under the other; those of several cells as one table.
+void add_lines(const compose::Desk& desk, const Sheets& sheets, const SheetSection& section, std::vector<model::Column> columns,
+               Blocks& blocks) {
+  model::Table table;
+  table.name = section.id;
+  table.columns = std::move(columns);
+  for (const SheetLine& line : section.lines) {
+    if (line.kind == Kind::caution || line.cells.size() < 2) continue;
+    model::TableRow row;
+    for (const model::Runs& cell : line.cells) row.cells.push_back(compose::cell(cell));
+    table.rows.push_back(std::move(row));
+  }
+  if (!table.rows.empty()) blocks.push_back({std::move(table)});
+  for (const SheetLine& line : section.lines) {
+    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(desk, sheets, line));
+  }
+}
+
+class SheetSetter {
+ public:
+  SheetSetter(const compose::Desk& desk, const Bench& bench, const Plan& plan, const Sheets& sheets)
+      : desk_(desk), bench_(bench), plan_(plan), sheets_(sheets) {}
+
+  LeafletSheet front() const {
+    LeafletSheet sheet = head();
+    add_history(sheet);
+    side_by_side(sheet, {{"watch", 1.0}, {"never", 1.45}});
+    side_by_side(sheet, {{"cell", 1.25}, {"gasket", 1.0}, {"crystal", 1.0}});
+    side_by_side(sheet, {{"parts", 1.0}});
+    if (plan_.one_page)
+      add_steps(sheet);
+    else
+      side_by_side(sheet, {{"work", 1.0}});
+    if (!plan_.one_page) add_readings(sheet);
+    side_by_side(sheet, {{"waits", 1.0}});
+    add_questions(sheet);
+    side_by_side(sheet, {{"emergency", 1.0}});
+    side_by_side(sheet, {{"card", 1.0}});
+    if (!sheet.rows.empty() && sheets_.section("card") != nullptr) sheet.rows.back().cut_above = true;
+    return sheet;
+  }
+
+  /// Causes and questions where they are too many for the front page.
+  std::vector<LeafletSheet> behind_front() const {
+    LeafletSheet sheet;
+    sheet.title = "Causes, and what is still to be found out";
+    sheet.key = key();
+    sheet.anchor = "sheet/causes";
+    for (const SheetSection& section : sheets_.front) {
+      if (section.id.rfind("causes-", 0) == 0) sheet.rows.push_back(row_of({{column_of(section), 1.0}}));
+    }
+    for (const char* id : {"questions", "questions-inside"}) {
+      if (const SheetSection* section = sheets_.section(id)) sheet.rows.push_back(row_of({{column_of(*section), 1.0}}, false));
+    }
+    if (sheet.rows.empty() || plan_.one_page) return {};
+    return {sheet};
+  }
+
+  std::vector<LeafletSheet> jobs() const {
+    std::vector<LeafletSheet> all;
+    for (const JobSheet& job : sheets_.jobs) {
+      LeafletSheet sheet;
+      sheet.key = std::to_string(job.number);
+      sheet.title = job.steps.title;
+      sheet.anchor = "sheet/" + job.procedure.id();
+      sheet.subtitle = key() + ", job " + sheet.key + " of " + std::to_string(sheets_.jobs.size());
+      sheet.may_share = true;
+      sheet.rows.push_back(job_row(job));
+      all.push_back(std::move(sheet));
+    }
+    return all;
+  }
+
+ private:
+  struct Part {
+    std::string id;
+    double share = 1;
+  };
+
+  std::string key() const { return plan_.number.empty() ? plan_.watch : plan_.number; }
+
+  LeafletSheet head() const {
+    LeafletSheet sheet;
+    sheet.anchor = "sheet/front";
+    sheet.key = key();
+    // the number stands beside the title, which may name it too
+    sheet.title = plan_.title;
+    sheet.subtitle = plan_.one_page ? "the whole ticket" : "front sheet";
+    compose::Line first(desk_);
+    compose::Line second(desk_);
+    sheet.right = {first.say("in ").blank(20).say(" due ").blank(22).take(), second.say("owner ").blank(24).say(" tel. ").blank(14).take()};
+    return sheet;
+  }
+
+  static LeafletRow row_of(std::vector<std::pair<Blocks, double>> columns, bool whole = true) {
+    LeafletRow row;
+    row.whole = whole;
+    for (auto& [blocks, share] : columns) row.columns.push_back({share, std::move(blocks)});
+    return row;
+  }
+
+  Blocks column_of(const SheetSection& section) const {
+    Blocks blocks = {heading(section)};
+    add_lines(desk_, sheets_, section, columns_of(section), blocks);
+    for (const auto& drawing : section.drawings) blocks.push_back(picture_block(drawing));
+    return blocks;
+  }
+
+  static std::vector<model::Column> columns_of(const SheetSection& section) {
+    using compose::column;
+    const auto left = model::Column::Align::left;
+    if (section.id == "work") return {column({}, left, false, 15), column({}, left, false, 58), column({}, left, false, 10), column({})};
+    if (section.id == "never") return {column({}, left, false, 46), column({})};
+    if (section.id == "waits") return {column({}, left, false, 62), column({})};
+    if (section.id == "emergency") return {column({}), column({}, left, false, 66)};
+    if (section.id == "history")
+      return {column("date"), column("cell fitted"), column("old cell"), column("new cell"), column("draw"), column("rate, s a day"), column("gasket"), column("what was done")};
+    if (section.id == "readings") return {column({}), column({}), column({}, model::Column::Align::right)};
+    if (section.id.rfind("causes-", 0) == 0) return {column({}), column({}), column({})};
+    const std::size_t count = section.lines.empty() ? 1 : section.lines.front().cells.size();
+    return std::vector<model::Column>(std::max<std::size_t>(1, count), column({}));
+  }
+
+  void side_by_side(LeafletSheet& sheet, const std::vector<Part>& parts) const {
+    std::vector<std::pair<Blocks, double>> columns;
+    for (const Part& part : parts) {
+      for (const SheetSection& section : sheets_.front) {
+        if (section.id != part.id) continue;
+        Blocks blocks = column_of(section);
+        add_cell_drawing(section, blocks);
+        columns.emplace_back(std::move(blocks), part.share);
+      }
+    }
+    if (!columns.empty()) sheet.rows.push_back(row_of(std::move(columns), parts.size() > 1 || parts.front().id != "waits"));
+  }
+
+  /// The cell drawn true beside its number.
+  void add_cell_drawing(const SheetSection& section, Blocks& blocks) const {
+    if (section.id != "cell" || section.lines.empty()) return;
+    const model::Cell* cell = desk_.cell(section.lines.front().record);
+    const auto drawing = cell == nullptr ? nullptr : compose::cell_section(desk_, *cell);
+    if (drawing == nullptr || blocks.size() < 2) return;
+    model::Table table;
+    table.name = "cell-key";
+    table.columns = {compose::column({}), compose::column({})};
+    model::TableRow row;
+    model::TableCell picture;
+    picture.drawing = drawing;
+    row.cells = {compose::cell(std::string("true size")), picture};
+    table.rows.push_back(std::move(row));
+    blocks.push_back({std::move(table)});
+  }
+
+  /// In three columns.
+  void add_readings(LeafletSheet& sheet) const {
+    const SheetSection* section = sheets_.section("readings");
+    if (section == nullptr) return;
+    sheet.rows.push_back(row_of({{{heading(*section)}, 1.0}}));
+    constexpr std::size_t kColumns = 3;
+    const std::size_t rows = (section->lines.size() + kColumns - 1) / kColumns;
+    std::vector<std::pair<Blocks, double>> columns;
+    for (std::size_t first = 0; first < section->lines.size(); first += rows) {
+      SheetSection piece = *section;
+      const std::size_t end = std::min(first + rows, section->lines.size());
+      piece.lines.assign(section->lines.begin() + static_cast<std::ptrdiff_t>(first),
+                         section->lines.begin() + static_cast<std::ptrdiff_t>(end));
+      Blocks blocks;
+      add_lines(desk_, sheets_, piece, columns_of(piece), blocks);
+      columns.emplace_back(std::move(blocks), 1.0);
+    }
+    sheet.rows.push_back(row_of(std::move(columns)));
+  }
+
+  /// On the front where they are few.
+  void add_questions(LeafletSheet& sheet) const {
+    if (!plan_.one_page) return;
+    for (const char* id : {"questions", "questions-inside"}) {
+      if (const SheetSection* section = sheets_.section(id)) sheet.rows.push_back(row_of({{column_of(*section), 1.0}}));
+    }
+  }
+
+  void add_history(LeafletSheet& sheet) const { side_by_side(sheet, {{"history", 1.0}}); }
+
+  Blocks steps_of(const JobSheet& job) const {
+    Blocks blocks;
+    int number = 0;
+    for (const SheetLine& line : job.steps.lines) {
+      if (line.kind != Kind::step) {
+        blocks.push_back(line_block(desk_, sheets_, line));
+        continue;
+      }
+      model::Step step;
+      step.number = ++number;
+      step.box = true;
+      step.runs = line.cells.front();
+      blocks.push_back({std::move(step)});
+    }
+    return blocks;
+  }
+
+  Blocks beside(const JobSheet& job) const {
+    Blocks blocks;
+    if (const auto drawing = figure_of_job(desk_, bench_, job.procedure)) {
+      blocks.push_back(picture_block(drawing));
+    }
+    for (const SheetSection& section : job.beside) {
+      blocks.push_back(heading(section));
+      for (const SheetLine& line : section.lines) blocks.push_back(line_block(desk_, sheets_, line));
+    }
+    return blocks;
+  }
+
+  LeafletRow job_row(const JobSheet& job) const { return row_of({{steps_of(job), 1.75}, {beside(job), 1.0}}, false); }
+
+  void add_steps(LeafletSheet& sheet) const {
+    for (const JobSheet& job : sheets_.jobs) {
+      Blocks right;
+      for (const PlanJob& one : plan_.jobs) {
+        const auto drawing = one.state == PlanJob::State::done ? figure_of_job(desk_, bench_, one.procedure) : nullptr;
+        if (drawing == nullptr || !right.empty()) continue;
+    right.push_back(picture_block(drawing));
+      }
+      if (const SheetSection* readings = sheets_.section("readings")) {
+        Blocks blocks = column_of(*readings);
+        right.insert(right.end(), blocks.begin(), blocks.end());
+      }
+      sheet.rows.push_back(row_of({{steps_of(job), 1.75}, {std::move(right), 1.0}}, false));
+    }
+  }
+
+  const compose::Desk& desk_;
+  const Bench& bench_;
+  const Plan& plan_;
+  const Sheets& sheets_;
+};
 
 }  // namespace
 
-model::Leaflet ticket_leaflet(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
-                              const Plan& plan, report::Findings& findings) {
-  const Uses uses(records);
-  const Desk desk{records, tables, derived, uses, findings};
+model::Leaflet ticket_leaflet(const Bench& bench, const Plan& plan, const Sheets& sheets, Extent extent,
+                              report::Findings& findings) {
+  const compose::Uses uses(bench.records);
+  const compose::Desk desk{bench.records, bench.tables, bench.derived, uses, findings};
   model::Leaflet leaflet;
   leaflet.id = plan.watch;
   leaflet.title = "Ticket " + (plan.number.empty() ? plan.watch : plan.number);
   leaflet.subtitle = plan.title;
-  leaflet.imprint = imprint(records.handbook);
-  if (const std::string line = overlay_line(records); !line.empty()) leaflet.imprint += ", " + line;
-  leaflet.standing_line = records.handbook.standing_line;
-  leaflet.language = records.handbook.language;
-  leaflet.iso_date = iso_date(records.handbook);
-  for (const PlanSection& section : plan.sections) {
-    leaflet.blocks.push_back(heading_block(2, section.title, "section/" + section.id));
-    if (section.id == kCard) leaflet.whole.push_back("section/" + section.id);
-    for (const PlanLine& line : section.lines) leaflet.blocks.push_back(block_of(desk, line));
-  }
+  leaflet.imprint = compose::imprint(bench.records.handbook);
+  if (const std::string line = compose::overlay_line(bench.records); !line.empty()) leaflet.imprint += ", " + line;
+  leaflet.standing_line = bench.records.handbook.standing_line;
+  leaflet.language = bench.records.handbook.language;
+  leaflet.iso_date = compose::iso_date(bench.records.handbook);
+  const SheetSetter setter(desk, bench, plan, sheets);
+  leaflet.sheets.push_back(setter.front());
+  if (extent == Extent::front || plan.one_page) return leaflet;
+  for (LeafletSheet& sheet : setter.behind_front()) leaflet.sheets.push_back(std::move(sheet));
+  for (LeafletSheet& sheet : setter.jobs()) leaflet.sheets.push_back(std::move(sheet));
   return leaflet;
 }
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

@@ -1,100 +1,120 @@
-// In: a watch, a drawer, the handbook's records. Out: the plan. The order of the parts is the order in which they need each
-// other; the order of the sections is that of the bench.
+// In: a watch, a drawer, the handbook's records. Out: the plan, in codes and records. The order of the parts is the order in which
+// they need each other.
 #include "ticket/plan.h"
 
 #include <algorithm>
 
 #include "compose/uses.h"
 #include "derive/bench_figures.h"
-#include "derive/fact_of_output.h"
-#include "ticket/planner.h"
+#include "ticket/context.h"
+#include "ticket/figures.h"
+#include "ticket/jobs.h"
+#include "ticket/needs.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 
 namespace {
 
-template <class Record>
-const Record* record_in(const std::map<std::string, Record, std::less<>>& all, const std::string& reference) {
-  const auto found = all.find(Planner::id_of(reference));
-  return reference.empty() || found == all.end() ? nullptr : &found->second;
+/// Whether two needs are the same thing.
+bool is_same(const PlanNeed& one, const PlanNeed& other) {
+  return one.record == other.record && one.size == other.size && one.purpose == other.purpose;
 }
 
-/// Whether two needs are the same thing; cells for a test are told apart by their words.
-bool is_same(const PlanNeed& one, const PlanNeed& other) {
-  if (one.record != other.record || one.size != other.size || one.for_test != other.for_test) return false;
-  return !one.for_test || one.words == other.words;
+void add_questions(const Context& context, const Marks& marks, Plan& plan) {
+  for (const model::Question* question : questions_in_order(context.desk.records)) {
+    if (any_holds(context, marks, question->open, false))
+      plan.questions.push_back({question->reference(), question->field, question->back_off});
+  }
+}
+
+/// One page in all: a plain change of the cell, whose every job has a short form.
+bool fits_one_page(const Context& context, const Marks& marks, const Plan& plan) {
+  const bool plain = marks.count(Mark::wish_new_cell) > 0 && marks.count(Mark::jobs_open) > 0;
+  return plain && std::all_of(plan.jobs.begin(), plan.jobs.end(), [&context](const PlanJob& job) {
+           const auto* rule = context.desk.records.find<model::Job>(job.job);
+           return job.state != PlanJob::State::held && rule != nullptr &&
+                  (job.state == PlanJob::State::not_this_watch || !rule->brief.empty());
+         });
+}
+
+/// What goes into the watch decides what its readings are held against.
+Mark mark_of_fit(const Context& context, const Plan& plan) {
+  const PlanNeed* need = plan.need_of(model::Kind::cell);
+  const model::Cell* cell = need == nullptr ? nullptr : context.desk.cell(need->record);
+  if (cell == nullptr) return Mark::fits_none;
+  if (compose::is_lithium(*cell)) return Mark::fits_lithium;
+  return cell->system == "silver-oxide" ? Mark::fits_silver : Mark::fits_other;
+}
+
+Plan plan_for(const Context& context) {
+  Plan plan;
+  plan.watch = context.watch.id;
+  plan.number = context.watch.number;
+  plan.title = context.watch.title;
+  derive::add_stated_facts(context.watch, plan.facts);
+  reckon_gasket(context, plan);
+  Marks marks = marks_of(context);
+  if (const auto polish = reckon_ladder(context, plan)) marks.insert(*polish);
+  add_jobs(context, marks, plan);
+  add_questions(context, marks, plan);
+  reckon_doses(context, plan);
+  add_needs(context, marks, plan);
+  marks.insert(mark_of_fit(context, plan));
+  plan.one_page = fits_one_page(context, marks, plan);
+  plan.marks.assign(marks.begin(), marks.end());
+  return plan;
 }
 
 }  // namespace
 
-const model::Module* Planner::module() const { return record_in(desk.records.modules, watch.module); }
-const model::Crystal* Planner::crystal() const { return record_in(desk.records.crystals, watch.crystal); }
-
-bench::Result Planner::ask(const std::string& calculator, const Words& words, const std::string& name) {
-  bench::Inputs inputs;
-  for (const auto& [key, value] : words) inputs.emplace(key, bench::Given{value, model::Trust::given, {}});
-  bench::Result result = bench::reckon(calculator, inputs, {desk.tables, figures});
-  for (const bench::Output& output : result.outputs)
-    plan.facts.add(derive::fact_of_output(output, watch.reference(), name.empty() ? calculator : name));
-  return result;
+std::vector<const model::Question*> questions_in_order(const model::KnowledgeBase& records) {
+  std::vector<const model::Question*> all;
+  for (const std::string_view section : question_sections()) {
+    const std::size_t first = all.size();
+    for (const auto& [id, question] : records.questions) {
+      if (question.section == section) all.push_back(&question);
+    }
+    std::stable_sort(all.begin() + static_cast<std::ptrdiff_t>(first), all.end(),
+                     [](const auto* one, const auto* other) { return one->order < other->order; });
+  }
+  return all;
 }
 
-void Planner::find(report::Rule rule, std::string_view path, std::string message, std::string hint) {
-  desk.findings.add(rule, watch.span_of(path), std::move(message), std::move(hint));
+const std::vector<std::string_view>& question_sections() {
+  static const std::vector<std::string_view> kSections = {"watch", "build", "cells", "crystal", "gasket", "ready", "jobs"};
+  return kSections;
 }
 
-Line& Planner::say_fact(Line& line, const std::string& name) const {
-  const model::Fact* found = fact(name);
-  return found == nullptr ? line : line.fact(*found).say("\u00A0").sign({found->trust, found->derived});
+int Plan::number_of(const model::RecordRef& procedure) const {
+  int number = 0;
+  for (const PlanJob& one : jobs) {
+    if (one.state != PlanJob::State::done) continue;
+    ++number;
+    if (one.procedure == procedure) return number;
+  }
+  return 0;
 }
 
-void SectionMaker::tick(Line& line) { section_.lines.push_back({PlanLine::Kind::tick, line.take(), {}, false}); }
-void SectionMaker::tick(std::string words) {
-  section_.lines.push_back({PlanLine::Kind::tick, {model::text_run(std::move(words))}, {}, false});
-}
-void SectionMaker::words(Line& line) { section_.lines.push_back({PlanLine::Kind::words, line.take(), {}, false}); }
-void SectionMaker::words(std::string words) {
-  section_.lines.push_back({PlanLine::Kind::words, {model::text_run(std::move(words))}, {}, false});
-}
-void SectionMaker::step(model::Runs runs) { section_.lines.push_back({PlanLine::Kind::step, std::move(runs), {}, false}); }
-
-void SectionMaker::caution(const std::string& record) {
-  std::vector<std::string>& said = planner_.cautions_said;
-  const bool again = std::find(said.begin(), said.end(), record) != said.end();
-  if (!again) said.push_back(record);
-  section_.lines.push_back({PlanLine::Kind::caution, {}, record, again});
+const PlanJob* Plan::job(const model::RecordRef& procedure) const {
+  const auto found = std::find_if(jobs.begin(), jobs.end(), [&](const PlanJob& one) { return one.procedure == procedure; });
+  return found == jobs.end() ? nullptr : &*found;
 }
 
-void SectionMaker::close() {
-  if (!section_.lines.empty()) planner_.plan.sections.push_back(std::move(section_));
+const PlanNeed* Plan::need_of(model::Kind kind) const {
+  const auto found = std::find_if(needs.begin(), needs.end(), [kind](const PlanNeed& need) {
+    return need.record.is(kind) && need.purpose == PlanNeed::For::fit;
+  });
+  return found == needs.end() ? nullptr : &*found;
 }
 
-bool is_known(const std::optional<base::Quantity>& quantity) { return quantity && quantity->has_value(); }
-
-Plan make_plan(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
-               const model::Watch& watch, const model::Stock* drawer, report::Findings& findings) {
-  const Uses uses(records);
-  const Desk desk{records, tables, derived, uses, findings};
-  const model::FactBase figures = derive::bench_figures(records, tables);
-  const std::optional<model::Stock> ready = drawer == nullptr ? drawer_of(watch) : std::nullopt;
-  Planner planner{desk, figures, watch, ready ? &*ready : drawer, !ready, {}, {}, {}, {}, {}, false, {}};
-  planner.plan.watch = watch.id;
-  planner.plan.number = watch.number;
-  planner.plan.title = watch.title;
-  if (drawer != nullptr) planner.plan.drawer = drawer->id;
-  derive::add_stated_facts(watch, planner.plan.facts);
-  planner.add_checks();
-  planner.reckon_gasket();
-  planner.reckon_ladder();
-  planner.add_jobs();
-  planner.reckon_doses();
-  planner.reckon_life();
-  planner.add_needs();
-  planner.add_front_sections();
-  planner.add_ready_sections();
-  planner.add_job_sections();
-  planner.add_closing_sections();
-  return std::move(planner.plan);
+Plan make_plan(const Bench& bench, report::Findings& findings) {
+  const compose::Uses uses(bench.records);
+  const compose::Desk desk{bench.records, bench.tables, bench.derived, uses, findings};
+  const model::FactBase figures = derive::bench_figures(bench.records, bench.tables);
+  const std::optional<model::Stock> ready = ready_stock(desk, figures, bench);
+  Plan plan = plan_for({desk, figures, bench.watch, ready ? &*ready : bench.drawer, !ready, bench.judges});
+  if (bench.drawer != nullptr) plan.drawer = bench.drawer->id;
+  return plan;
 }
 
 std::vector<PlanNeed> shopping_list(const std::vector<Plan>& plans) {
@@ -116,4 +136,4 @@ std::vector<PlanNeed> shopping_list(const std::vector<Plan>& plans) {
   return list;
 }
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

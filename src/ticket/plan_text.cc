@@ -1,4 +1,4 @@
-// In: a plan. Out: its lines for the terminal.
+// In: the words of a ticket. Out: its lines for the terminal.
 #include "ticket/plan_text.h"
 
 #include <algorithm>
@@ -6,7 +6,7 @@
 #include "base/quantity.h"
 #include "model/signs.h"
 
-namespace benchleaf::compose {
+namespace benchleaf::ticket {
 namespace {
 
 constexpr std::size_t kWidth = 80;
@@ -54,43 +54,48 @@ std::string wrapped(const std::string& words, std::size_t indent) {
   return out + "\n";
 }
 
-std::string caution_text(const PlanLine& line, const model::KnowledgeBase& records) {
-  const auto found = records.cautions.find(line.record.substr(line.record.find('/') + 1));
-  if (found == records.cautions.end()) return "! " + line.record;
-  const model::Caution& caution = found->second;
-  std::string text = "!! " + std::string(model::message_word(caution.word)) + ": " + caution.hazard;
-  if (line.again) return text + " As above.";
-  return text + " " + caution.avoid;
+std::string caution_text(const SheetLine& line, const model::KnowledgeBase& records) {
+  const auto* caution = records.find<model::Caution>(line.record);
+  if (caution == nullptr) return "! " + line.record;
+  std::string text = "!! " + std::string(model::message_word(caution->word)) + ": " + caution->hazard;
+  if (line.again) return text;
+  return text + " " + caution->avoid + (caution->first_aid.empty() ? "" : " If it happens: " + caution->first_aid);
 }
 
-std::string paper_text(const PlanLine& line, const model::KnowledgeBase& records) {
-  return line.kind == PlanLine::Kind::caution ? caution_text(line, records) : runs_text(line.runs);
+std::string paper_text(const SheetLine& line, const model::KnowledgeBase& records) {
+  if (line.kind == SheetLine::Kind::caution) return caution_text(line, records);
+  std::string text;
+  for (const model::Runs& cell : line.cells) {
+    const std::string words = runs_text(cell);
+    if (!words.empty()) text += (text.empty() ? "" : "  ") + words;
+  }
+  return text;
 }
 
 }  // namespace
 
-std::string line_text(const PlanLine& line, const model::KnowledgeBase& records) {
+std::string line_text(const SheetLine& line, const model::KnowledgeBase& records) {
   return base::to_terminal(paper_text(line, records));
 }
 
-std::string plan_text(const Plan& plan, const model::KnowledgeBase& records) {
+std::string sheets_text(const Plan& plan, const Sheets& sheets, const model::KnowledgeBase& records) {
   std::string text = plan.title + "\n";
-  for (const PlanSection& section : plan.sections) {
-    text += "\n" + section.title + "\n";
-    for (const PlanLine& line : section.lines) {
-      const bool boxed = line.kind == PlanLine::Kind::tick || line.kind == PlanLine::Kind::step;
+  for (const SheetSection& section : sheets.all()) {
+    text += "\n" + section.title + (section.note.empty() ? "" : " (" + section.note + ")") + "\n";
+    for (const SheetLine& line : section.lines) {
+      const bool boxed = line.kind == SheetLine::Kind::tick || line.kind == SheetLine::Kind::step;
       text += wrapped((boxed ? "[ ] " : "") + paper_text(line, records), 4);
     }
   }
   return text;
 }
 
-std::string order_text(const std::vector<PlanNeed>& list, std::size_t watches) {
+std::string order_text(const compose::Desk& desk, const std::vector<PlanNeed>& list, std::size_t watches) {
   std::string text = "\nTo get for " + std::to_string(watches) + (watches == 1 ? " watch\n" : " watches\n");
-  if (list.empty()) return text + "nothing: all of it is in the drawer\n";
+  if (list.empty()) return text + "nothing: all of it is in stock\n";
   for (const PlanNeed& need : list)
-    text += wrapped("[ ] " + std::to_string(need.count) + " x " + need.words + (need.note.empty() ? "" : "; " + need.note), 4);
+    text += wrapped("[ ] " + std::to_string(need.count) + " x " + need_words(desk, need) + (need.to_measure ? ", measured first" : ""), 4);
   return text;
 }
 
-}  // namespace benchleaf::compose
+}  // namespace benchleaf::ticket

@@ -14,6 +14,7 @@
 #include "read/typed_record.h"
 #include "ticket/plan.h"
 #include "ticket/plan_text.h"
+#include "ticket/sheets.h"
 
 namespace benchleaf::web {
 
@@ -99,11 +100,12 @@ Written write_ticket(const TicketGround& ground, const model::Node& request, rep
   if (drawer) records.stocks.insert_or_assign(drawer->id, *drawer);
   for (const prove::Check check : kChecks) check(prove::Proof{records, library.tables, ground.derived, findings});
   if (findings.has_errors()) return {};
-  const compose::Plan plan =
-      compose::make_plan(records, library.tables, ground.derived, there->second, drawer ? &*drawer : nullptr, findings);
+  const ticket::Bench bench{records, library.tables, ground.derived, there->second, drawer ? &*drawer : nullptr};
+  const ticket::Plan plan = ticket::make_plan(bench, findings);
   if (findings.has_errors()) return {};
-  const model::Leaflet leaflet = compose::ticket_leaflet(records, library.tables, ground.derived, plan, findings);
-  return {compose::plan_text(plan, records), html::render_leaflet(leaflet, findings)};
+  const ticket::Sheets sheets = ticket::make_sheets(bench, plan, findings);
+  const model::Leaflet leaflet = ticket::ticket_leaflet(bench, plan, sheets, ticket::Extent::whole, findings);
+  return {ticket::sheets_text(plan, sheets, records), html::render_leaflet(leaflet, findings)};
 }
 
 }  // namespace

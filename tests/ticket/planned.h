@@ -1,4 +1,4 @@
-// In: a watch. Out: its plan by the records of the handbook, and what a test asks of a plan.
+// In: a watch. Out: its plan and its sheets by the records of the handbook, and what a test asks of them.
 #pragma once
 
 #include <algorithm>
@@ -7,40 +7,45 @@
 #include "base/quantity.h"
 #include "compose/real_book.h"
 #include "ticket/plan.h"
+#include "ticket/plan_text.h"
+#include "ticket/sheets.h"
 
 namespace benchleaf::test {
 
-inline compose::Plan plan_of(const model::Watch& watch, const model::Stock* drawer, report::Findings& findings) {
+inline ticket::Bench bench_of(const model::Watch& watch, const model::Stock* drawer = nullptr, ticket::Judges judges = {}) {
   const auto& made = real_book();
-  return compose::make_plan(made.records, made.tables, made.derived, watch, drawer, findings);
+  return {made.records, made.tables, made.derived, watch, drawer, judges};
+}
+
+inline ticket::Plan plan_of(const model::Watch& watch, const model::Stock* drawer, report::Findings& findings) {
+  return ticket::make_plan(bench_of(watch, drawer), findings);
 }
 
 inline const model::Stock& drawer_of_demonstration() { return real_book().records.stocks.at("quillfen-drawer"); }
 
-inline std::string words_of(const compose::Plan& plan) {
-  std::string words;
-  for (const auto& section : plan.sections) {
-    for (const auto& line : section.lines) words += model::plain_text(line.runs) + "\n";
-  }
-  return base::to_terminal(words);
+inline const model::Watch& demonstration(const std::string& id) { return real_book().records.watches.at(id); }
+
+inline model::RecordRef procedure(const char* id) { return {model::Kind::procedure, id}; }
+
+/// A job of the plan by the id of its procedure.
+inline const ticket::PlanJob* job_of(const ticket::Plan& plan, const char* id) { return plan.job(procedure(id)); }
+
+inline bool is_done(const ticket::Plan& plan, const char* id) { return plan.number_of(procedure(id)) > 0; }
+
+inline bool is_held(const ticket::Plan& plan, const char* id) {
+  const ticket::PlanJob* job = job_of(plan, id);
+  return job != nullptr && job->state == ticket::PlanJob::State::held;
 }
 
-inline const compose::PlanSection* section_of(const compose::Plan& plan, const std::string& id) {
-  const auto found = std::find_if(plan.sections.begin(), plan.sections.end(), [&id](const auto& one) { return one.id == id; });
-  return found == plan.sections.end() ? nullptr : &*found;
-}
+inline base::Quantity quantity(const std::string& text) { return std::get<base::Quantity>(base::parse_quantity(text)); }
 
-inline const compose::PlanNeed* need_of(const compose::Plan& plan, const std::string& record) {
-  const auto found =
-      std::find_if(plan.needs.begin(), plan.needs.end(), [&record](const auto& one) { return one.record == record; });
-  return found == plan.needs.end() ? nullptr : &*found;
-}
-
-inline std::string messages(const report::Findings& findings) {
-  std::string text;
-  for (const auto& finding : findings.all())
-    text += std::string(report::rule_info(finding.rule).id) + ": " + finding.message + "\n";
-  return text;
+/// A watch of the bench of which nothing is known yet.
+inline model::Watch bare_watch(const std::string& id) {
+  model::Watch watch;
+  watch.kind = model::Kind::watch;
+  watch.id = id;
+  watch.title = "A watch on the bench";
+  return watch;
 }
 
 }  // namespace benchleaf::test

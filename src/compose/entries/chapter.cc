@@ -78,6 +78,10 @@ model::Blocks entries_of(const Desk& desk, model::Kind kind) {
     case model::Kind::chart: add_titled(desk, records.charts, blocks); break;
     case model::Kind::watch: add_titled(desk, records.watches, blocks); break;
     case model::Kind::stock: add_titled(desk, records.stocks, blocks); break;
+    case model::Kind::job:
+    case model::Kind::hold:
+    case model::Kind::question:
+    case model::Kind::look: break;  // of the ticket alone
     case model::Kind::page: break;  // set by name, before the entries
   }
   return blocks;

@@ -16,6 +16,8 @@ struct Material : Record {
   std::vector<std::string> also_called;
   std::string found_in;
   std::string recognise;
+  std::string scratches;  ///< `signs`: soft, hard; of a crystal
+  std::string feels;      ///< warm, cool
   std::optional<base::Quantity> density;
   std::optional<base::Quantity> modulus;
   std::optional<base::Quantity> poisson;

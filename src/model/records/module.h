@@ -30,6 +30,7 @@ struct Module : Record {
   std::vector<Load> loads;
   std::vector<Joint> joined;
   std::optional<Contact> contact;
+  std::string charging;  ///< what charges the cell: none, light, motion; empty where the record is silent
   std::string reset;
   References parts;  ///< `part/ID`
   std::string healthy;

@@ -40,8 +40,9 @@ struct Watch : Record {
   };
   /// A leak by its look.
   struct Crust {
-    std::string colour;  ///< white, grey, green, black, brown, oily
+    std::string colour;  ///< none, white, grey, green, black, brown, oily
     std::string place;
+    std::string bought;  ///< year of the cell that leaked, or empty
   };
   struct GasketAtHand {
     RecordRef series;  ///< `gasket/ID`
@@ -51,6 +52,23 @@ struct Watch : Record {
     std::vector<std::string> grades;
     References liquids;  ///< `chemistry/ID`
     std::vector<GasketAtHand> gaskets;
+  };
+  struct Pushers {
+    std::optional<int> count;
+    int missing = 0;
+    int stuck = 0;
+  };
+  /// An earlier visit to the bench. What was not noted is empty.
+  struct Visit {
+    std::string date;
+    RecordRef cell;  ///< `cell/ID`
+    std::optional<base::Quantity> old_voltage;
+    std::optional<base::Quantity> new_voltage;
+    std::optional<base::Quantity> draw;
+    std::string rate;    ///< seconds a day, `+0.3`
+    std::string gasket;  ///< new, kept
+    std::string done;
+    std::string left;
   };
   /// A slot of a procedure and the record that fills it.
   struct Filling {
@@ -74,7 +92,10 @@ struct Watch : Record {
   int cell_count = 0;
   std::optional<CellSize> cell_size;
   std::string back;  ///< snap, screwed, four-screws, none
-  RecordRef gasket;  ///< `gasket/ID`
+  std::optional<Pushers> pushers;
+  std::string charges;  ///< no, light, motion
+  std::string print;    ///< on the underside of the crystal: none, underside
+  RecordRef gasket;     ///< `gasket/ID`
   std::optional<base::Quantity> gasket_seat;
   OldGasket old_gasket;
   Groove groove;
@@ -88,6 +109,8 @@ struct Watch : Record {
   std::optional<base::Quantity> lug_width;
   std::string found;
   std::string wants;
+  std::vector<std::string> wishes;  ///< new-cell, run, clear-crystal, clean-case, seal, keep-as-is
+  std::vector<Visit> visits;        ///< the oldest first
   std::optional<OnHand> on_hand;
 };
 

@@ -1,0 +1,140 @@
+// In: what a plan needs. Out: the sections of what to get: cell, gasket, crystal, the rest, each with a blank for what was fitted.
+#include <algorithm>
+
+#include "base/quantity.h"
+#include "compose/desk.h"
+#include "ticket/sheet_builder.h"
+
+namespace benchleaf::ticket {
+
+namespace {
+
+using Kind = SheetLine::Kind;
+using model::Style;
+
+/// Where it lies, or that it is ordered; nothing without a drawer.
+std::string stock_words(const Plan& plan, const PlanNeed& need, bool listed) {
+  if (plan.drawer.empty() && !listed) return {};
+  if (need.in_drawer >= need.count) return "in stock" + (need.place.empty() ? std::string() : ": " + need.place);
+  if (need.in_drawer > 0) return "only " + std::to_string(need.in_drawer) + " in stock; order the rest";
+  return "to order";
+}
+
+void add_instead(const SheetContext& context, const PlanNeed& need, SectionBuilder& section) {
+  for (const Alternative& one : need.instead) {
+    compose::Line line = context.line();
+    section.add(Kind::words, line.verdict(model::Verdict::with_limits, "or").say(" ").say(alternative_words(context.desk, one)).take(),
+                one.record);
+  }
+}
+
+std::string stock_of(const SheetContext& context, const PlanNeed& need) {
+  return stock_words(context.plan, need, lists(context.context, need.record.kind().value_or(model::Kind::tool)) &&
+                                             context.context.drawer != nullptr);
+}
+
+void add_cell(const SheetContext& context, std::vector<SheetSection>& front) {
+  for (const PlanNeed& need : context.plan.needs) {
+    const model::Cell* cell = context.desk.cell(need.record);
+    if (cell == nullptr || need.purpose != PlanNeed::For::fit) continue;
+    SectionBuilder section("cell", "Cell to fit", need.count == 1 ? "one" : std::to_string(need.count) + ", one type, one date");
+    section.add(Kind::key, text_runs(compose::cell_key(*cell)), need.record);
+    compose::Line words = context.line();
+    words.say(std::to_string(need.count) + " \u00D7 " + need_words(context.desk, need), Style::look_up);
+    if (const std::string stock = stock_of(context, need); !stock.empty()) words.say("; " + stock);
+    section.add(Kind::words, words.take(), need.record);
+    add_instead(context, need, section);
+    compose::Line fitted = context.line();
+    section.add(Kind::words, fitted.say("fitted ", Style::bold).blank(20).say(" on ").blank(18).take());
+    section.close(front);
+  }
+}
+
+void add_gasket(const SheetContext& context, std::vector<SheetSection>& front) {
+  const PlanNeed* need = context.plan.need_of(model::Kind::gasket);
+  if (need == nullptr) return;
+  SectionBuilder section("gasket", "Gasket of the back");
+  const auto* series = context.desk.records.find<model::Gasket>(need->record);
+  if (!need->size.empty() && series != nullptr) {
+    const auto& thick = is_known(series->section) ? series->section : series->height;
+    const std::string first = is_known(thick) ? base::printed(*thick) + " \u00D7 " : std::string();
+    section.add(Kind::key, text_runs(first + need->size), need->record);
+  }
+  compose::Line words = context.line();
+  words.say(need_words(context.desk, *need), Style::bold);
+  if (need->to_measure && context.fact("gasket-fit.size") != nullptr) {
+    words.say(", by the old one ");
+    context.say_fact(words, "gasket-fit.size").say("; it is set: measure the seat");
+  }
+  for (const char* output : {"stretch", "interference", "play"}) {
+    if (need->to_measure || context.fact(std::string("gasket-fit.") + output) == nullptr) continue;
+    context.say_fact(words.say(std::string("; ") + output + " "), std::string("gasket-fit.") + output);
+  }
+  if (const std::string stock = stock_of(context, *need); !stock.empty()) words.say("; " + stock);
+  section.add(Kind::words, words.take(), need->record);
+  add_instead(context, *need, section);
+  compose::Line fitted = context.line();
+  section.add(Kind::words, fitted.say("fitted: section ", Style::bold).blank(12).say(" inside ").blank(14).take());
+  section.close(front);
+}
+
+void add_ladder(const SheetContext& context, SectionBuilder& section) {
+  if (context.plan.rungs.empty()) return;
+  compose::Line rungs = context.line();
+  section.add(Kind::key, text_runs(compose::listed(context.plan.rungs, " \u203A ")));
+  rungs.say("then polish, wet; leaves ");
+  context.say_fact(rungs, "scratch-ladder.left");
+  if (context.fact("scratch-ladder.still-holds") != nullptr) context.say_fact(rungs.say("; under a thumb "), "scratch-ladder.still-holds");
+  section.add(Kind::words, rungs.take());
+}
+
+void add_crystal(const SheetContext& context, std::vector<SheetSection>& front) {
+  SectionBuilder section("crystal", "Crystal");
+  add_ladder(context, section);
+  if (const PlanNeed* need = context.plan.need_of(model::Kind::crystal)) {
+    compose::Line words = context.line();
+    words.say("new: " + need_words(context.desk, *need), Style::bold).say("; the bare seat decides");
+    const model::Crystal* crystal = context.context.crystal();
+    if (crystal != nullptr && is_known(crystal->oversize)) words.say(", plus " + base::printed(*crystal->oversize));
+    section.add(Kind::words, words.take(), need->record);
+  }
+  if (section.empty()) return;
+  compose::Line kept = context.line();
+  section.add(Kind::words, kept.tick().say("\u00A0kept ").tick().say("\u00A0new ").blank(20).take());
+  section.close(front);
+}
+
+/// Whatever else is used up, then in one line each what is taken from the shelf.
+void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
+  SectionBuilder section("parts", "Other things to get");
+  std::vector<std::string> order;
+  for (const PlanNeed& need : context.plan.needs) {
+    const bool shown = need.purpose == PlanNeed::For::fit &&
+                       (need.record.is(model::Kind::cell) || need.record.is(model::Kind::gasket) || need.record.is(model::Kind::crystal));
+    const std::string stock = stock_of(context, need);
+    if (need.used_up && !shown) {
+      compose::Line line = context.line();
+      line.say(std::to_string(need.count) + " \u00D7 " + need_words(context.desk, need), Style::bold);
+      if (!stock.empty()) line.say("; " + stock);
+      section.add(Kind::tick, line.take(), need.record);
+    }
+    if (!need.used_up && !need.record.is(model::Kind::tool) && !stock.empty() && need.in_drawer == 0)
+      add_once(order, need_words(context.desk, need));
+  }
+  if (!order.empty()) {
+    compose::Line line = context.line();
+    section.add(Kind::tick, line.say("Not in stock: ", Style::bold).say(compose::listed(order) + ".").take());
+  }
+  section.close(front);
+}
+
+}  // namespace
+
+void add_parts(const SheetContext& context, std::vector<SheetSection>& front) {
+  add_cell(context, front);
+  add_gasket(context, front);
+  add_crystal(context, front);
+  add_rest(context, front);
+}
+
+}  // namespace benchleaf::ticket

@@ -1,0 +1,37 @@
+// In: the looks of records that take a reading. Out: a blank each, with the healthy figure beside it.
+#include "base/quantity.h"
+#include "ticket/sheet_builder.h"
+
+namespace benchleaf::ticket {
+
+namespace {
+
+using Kind = SheetLine::Kind;
+using model::Style;
+
+constexpr double kBlankMm = 11;
+constexpr double kLoneBlankMm = 15;
+
+model::Runs blanks_of(const SheetContext& context, const model::Look& look) {
+  const int count = look.per == "cell" ? std::max(1, context.context.wells()) : look.blanks;
+  compose::Line line = context.line();
+  for (int i = 0; i < count; ++i) line.say(i == 0 ? "" : " ").blank(count > 1 ? kBlankMm : kLoneBlankMm);
+  if (!look.unit.empty()) line.say("\u00A0" + look.unit);
+  return line.take();
+}
+
+}  // namespace
+
+void add_readings(const SheetContext& context, std::vector<SheetSection>& front) {
+  SectionBuilder section("readings", "Readings", "write; the healthy figure stands beside");
+  for (const model::Look* look : context.looks("reading")) {
+    const std::string healthy = context.filled(look->healthy);
+    section.row(Kind::tick,
+                {text_runs(context.filled(look->text), Style::bold), blanks_of(context, *look),
+                 text_runs(healthy, Style::bold | Style::look_up)},
+                look->reference());
+  }
+  section.close(front);
+}
+
+}  // namespace benchleaf::ticket

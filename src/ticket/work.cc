@@ -1,0 +1,104 @@
+// In: the jobs of a plan, its symptoms. Out: the list of jobs in their order, what waits and for what, the causes in their order.
+#include <algorithm>
+#include <map>
+
+#include "ticket/sheet_builder.h"
+
+namespace benchleaf::ticket {
+
+namespace {
+
+using Kind = SheetLine::Kind;
+using model::Style;
+
+const model::Symptom::Cause* cause_of(const SheetContext& context, const PlanCause& cause) {
+  const auto* symptom = context.desk.records.find<model::Symptom>(cause.symptom);
+  return symptom == nullptr || cause.cause >= symptom->causes.size() ? nullptr : &symptom->causes[cause.cause];
+}
+
+/// One line: the cause that asks for it, else why such a job is done at all.
+std::string reason_of(const SheetContext& context, const PlanJob& job) {
+  if (!job.causes.empty()) {
+    const auto* cause = cause_of(context, job.causes.front());
+    if (cause != nullptr) return context.desk.name(job.causes.front().symptom) + ": " + cause->cause;
+  }
+  const auto* rule = context.desk.records.find<model::Job>(job.job);
+  return rule != nullptr ? rule->reason : job.bound.purpose;
+}
+
+model::Runs page_of_job(const RecordRef& procedure) { return {model::page_run("sheet/" + procedure.id())}; }
+
+void add_jobs_done(const SheetContext& context, std::vector<SheetSection>& front) {
+  SectionBuilder section("work", "Jobs, in this order", "the steps are on the sheets behind");
+  for (const PlanJob& job : context.plan.jobs) {
+    if (job.state != PlanJob::State::done) continue;
+    compose::Line head = context.line();
+    head.tick().say("\u2002" + std::to_string(context.plan.number_of(job.procedure)) + "\u2002", Style::look_up | Style::bold);
+    section.row(Kind::tick,
+                {head.take(), text_runs(job_title(context.desk, job), Style::bold), page_of_job(job.procedure),
+                 text_runs(reason_of(context, job))},
+                job.procedure);
+  }
+  section.close(front);
+}
+
+/// Those that wait for the same stand in one row.
+void add_waiting(const SheetContext& context, std::vector<SheetSection>& front) {
+  SectionBuilder section("waits", "Jobs that wait, or are not for this watch", "not on these sheets; each says why");
+  std::vector<std::pair<std::string, std::vector<const PlanJob*>>> groups;
+  for (const PlanJob& job : context.plan.jobs) {
+    if (job.state == PlanJob::State::done) continue;
+    const std::string why = why_waits(context.desk, job);
+    const auto there = std::find_if(groups.begin(), groups.end(), [&why](const auto& group) { return group.first == why; });
+    if (there == groups.end())
+      groups.push_back({why, {&job}});
+    else
+      there->second.push_back(&job);
+  }
+  for (const auto& [why, jobs] : groups) {
+    std::vector<std::string> titles;
+    for (const PlanJob* job : jobs) titles.push_back(job_title(context.desk, *job));
+    section.row(Kind::tick, {text_runs(compose::listed(titles, "; "), Style::bold), text_runs(why)}, jobs.front()->procedure);
+    const auto* hold = context.desk.records.find<model::Hold>(jobs.front()->hold);
+    for (std::size_t i = 0; hold != nullptr && i < hold->cautions.size(); ++i)
+      section.add(Kind::caution, {}, hold->cautions[i]).again = true;
+  }
+  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+  section.close(front);
+}
+
+/// `job 4`, `waits`, or the cure where no procedure does it.
+std::string answer_of(const SheetContext& context, const model::Symptom::Cause& cause) {
+  if (cause.procedure.empty()) return cause.stop.empty() ? cause.cure : cause.stop;
+  const int number = context.plan.number_of(cause.procedure);
+  return number > 0 ? cause.cure + " Job " + std::to_string(number) + "." : cause.cure + " The job waits.";
+}
+
+/// The causes of what was ticked, the cheapest test first.
+void add_causes(const SheetContext& context, std::vector<SheetSection>& front) {
+  for (const RecordRef& ticked : context.watch.symptoms) {
+    const auto* symptom = context.desk.records.find<model::Symptom>(ticked);
+    if (symptom == nullptr) continue;
+    SectionBuilder section("causes-" + symptom->id, symptom->title, "try in this order");
+    for (const auto& cause : symptom->causes) {
+      compose::Line head = context.line();
+      section.row(Kind::tick,
+                  {head.tick().say("\u00A0" + cause.cause, Style::bold).take(), text_runs(cause.test),
+                   text_runs(answer_of(context, cause))},
+                  cause.procedure);
+    }
+    section.close(front);
+  }
+}
+
+}  // namespace
+
+void add_work(const SheetContext& context, std::vector<SheetSection>& front) {
+  if (!context.plan.one_page) {
+    add_jobs_done(context, front);
+    add_waiting(context, front);
+    add_causes(context, front);
+  }
+}
+
+}  // namespace benchleaf::ticket
