@@ -89,13 +89,19 @@ bool holds(const std::vector<std::string>& papers, const std::string& paper) {
   return std::find(papers.begin(), papers.end(), paper) != papers.end();
 }
 
-std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
+/// The handbook as it is said on either.
+struct Books {
+  model::Book paper;
+  model::Book screen;
+};
+
+std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const Books& books,
                              const std::vector<model::SheetSet>& charts, const TypeCase* type) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type));
+    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, books.paper, *type));
   }
-  if (options.html) pieces.push_back(html_piece(book));
+  if (options.html) pieces.push_back(html_piece(books.screen));
   for (const model::SheetSet& chart : charts) {
     const std::string stem = chart.id == kIntakeCard ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
@@ -107,9 +113,14 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
 
 /// The book and the charts, for paper and screen. Incomplete where a finding is an error.
 void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
-  model::Book book;
+  Books books;
   std::vector<model::SheetSet> charts;
-  if (options.pdf || options.html) book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  report::Findings said;  // what one of the books has to say, the other would say again
+  const auto book_for = [&bench](compose::Medium medium, report::Findings& findings) {
+    return compose::make_book(bench.base, bench.tables, bench.derived, medium, findings);
+  };
+  if (options.pdf) books.paper = book_for(compose::Medium::paper, bench.findings);
+  if (options.html) books.screen = book_for(compose::Medium::screen, options.pdf ? said : bench.findings);
   if (options.charts) {
     charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
     charts.push_back(compose::intake_card(bench.base.handbook));
@@ -120,7 +131,7 @@ void add_book(const BindOptions& options, Workbench& bench, Bound& bound) {
     type = open_type_case(bench.fonts, bench.findings);
     if (!type) return;
   }
-  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, type ? &*type : nullptr), bound, bench.findings);
+  make_pieces(pieces_of(options, bench.base.handbook.papers, books, charts, type ? &*type : nullptr), bound, bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }
 

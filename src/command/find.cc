@@ -31,7 +31,7 @@ int run_find(const FindOptions& options, const CommonOptions& common, Terminal& 
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
   if (bench.findings.has_errors()) return give_up(bench, terminal);
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, compose::Medium::paper, bench.findings);
   const auto type = open_type_case(bench.fonts, bench.findings);
   if (!type) return give_up(bench, terminal);
   const page::Document pages = set_on(book, "a4", *type, bench.findings);

@@ -240,7 +240,7 @@ int main(int count, char** words) {
 
   command::Workbench bench = opened();
   const double read = fastest(rounds, [] { command::open_records({}); });
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, compose::Medium::paper, bench.findings);
   const compose::SearchIndex index(book.search);
   say("find, once open", fastest(rounds, [&] { index.look_up("7.9x5.4"); }), "the read stage", read);
   say("find, index made anew", fastest(rounds, [&] { compose::SearchIndex(book.search).look_up("393"); }), "the read stage",

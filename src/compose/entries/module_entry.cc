@@ -40,7 +40,7 @@ void add_supply(const Desk& desk, const model::Module& module, EntryMaker& maker
 }  // namespace
 
 model::Entry make_entry(const Desk& desk, const model::Module& module) {
-  EntryMaker maker(desk, module, model::Entry::Rank::title);
+  EntryMaker maker(desk, module, model::Entry::Rank::short_title);
   Line second(desk);
   second.say(display_words(module.display));
   if (module.lamp != "none" && module.lamp != "display-itself") second.say(", " + plain_words(module.lamp));
@@ -55,7 +55,7 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   for (const std::string& way : module.joined) joined.say(joined.empty() ? "" : ", ").say(plain_words(way));
   maker.run_in("Held by", joined);
   if (!module.contact.empty() && module.contact != "none") maker.run_in("Display contact", plain_words(module.contact));
-  maker.links("Parts", module.parts);
+  maker.names("Parts", module.parts);
   maker.caution_line(module.cautions);
   return maker.finish();
 }
