@@ -112,14 +112,20 @@ bool holds(const std::vector<std::string>& papers, const std::string& paper) {
   return std::find(papers.begin(), papers.end(), paper) != papers.end();
 }
 
-std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
+/// The handbook as it is said on either.
+struct Books {
+  model::Book paper;
+  model::Book screen;
+};
+
+std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const Books& books,
                              const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type,
                              const Numbered& numbered) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, book, *type, numbered));
+    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, books.paper, *type, numbered));
   }
-  if (options.html) pieces.push_back(html_piece(book, scripts));
+  if (options.html) pieces.push_back(html_piece(books.screen, scripts));
   for (const model::SheetSet& chart : charts) {
     const std::string stem = chart.id == kIntakeCard ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
@@ -131,9 +137,14 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
 
 /// The book and the charts, for paper and screen. Incomplete where a finding is an error.
 void add_book(const BindOptions& options, const CommonOptions& common, Workbench& bench, Bound& bound) {
-  model::Book book;
+  Books books;
   std::vector<model::SheetSet> charts;
-  if (options.pdf || options.html) book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  report::Findings said;  // what one of the books has to say, the other would say again
+  const auto book_for = [&bench](compose::Medium medium, report::Findings& findings) {
+    return compose::make_book(bench.base, bench.tables, bench.derived, medium, findings);
+  };
+  if (options.pdf) books.paper = book_for(compose::Medium::paper, bench.findings);
+  if (options.html) books.screen = book_for(compose::Medium::screen, options.pdf ? said : bench.findings);
   if (options.charts) {
     charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
     charts.push_back(compose::intake_card(bench.base.handbook));
@@ -148,7 +159,7 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
   Numbered numbered{content_mark(common), {}};
   for (const model::Record* record : bench.base.all()) numbered.records.push_back(record->reference());
   for (const auto& calculator : bench::calculators()) numbered.records.push_back("calculator/" + std::string(calculator.name));
-  make_pieces(pieces_of(options, bench.base.handbook.papers, book, charts, scripts, type ? &*type : nullptr, numbered), bound,
+  make_pieces(pieces_of(options, bench.base.handbook.papers, books, charts, scripts, type ? &*type : nullptr, numbered), bound,
               bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }

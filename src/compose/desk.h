@@ -1,5 +1,6 @@
 #pragma once
 
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,12 @@ struct Sign {
   bool derived = false;
 };
 
+/// Paper is short and leads to pages; the screen says all and is searched.
+enum class Medium { screen, paper };
+
+/// Source records to their numbers in the list of sources, from 1.
+using SourceNumbers = std::map<std::string, int, std::less<>>;
+
 /// What lies ready while the book is written; nothing in it changes but the findings.
 struct Desk {
   const model::KnowledgeBase& records;
@@ -25,7 +32,10 @@ struct Desk {
   const derive::Derived& derived;
   const Uses& uses;
   report::Findings& findings;
+  Medium medium = Medium::screen;
+  const SourceNumbers* source_numbers = nullptr;  ///< of paper
 
+  bool on_paper() const { return medium == Medium::paper; }
   /// The fact of a record at a path, or nullptr.
   const model::Fact* fact(const model::Record& record, std::string_view path) const;
   /// Sign of a value: that of its fact, else of the basis stated for it, else recalled.

@@ -57,7 +57,7 @@ void EntryMaker::values(std::string table_name, const std::vector<Labelled>& val
     const model::Fact* fact = desk_.fact(record_, value.path);
     if (fact == nullptr) continue;
     made.rows.push_back(
-        {{cell(value.label), cell({model::fact_run(*fact)}), cell({model::trust_run(fact->trust, fact->derived)})}, {}});
+        {{cell(value.label), cell({model::fact_run(*fact)}), cell(line().sign({fact->trust, fact->derived}).take())}, {}});
   }
   table(std::move(made));
 }
@@ -66,8 +66,18 @@ void EntryMaker::table(model::Table table) {
   if (!table.rows.empty()) add({without_empty_columns(std::move(table))});
 }
 
-void EntryMaker::messages(const model::References& cautions) {
-  for (const model::Caution* caution : gravest_first(desk_, cautions)) add({message_of(desk_, *caution)});
+void EntryMaker::names(std::string label, const model::References& references) {
+  if (!desk_.on_paper()) return links(std::move(label), references);
+  Line text = line();
+  run_in(std::move(label), text.names(references));
+}
+
+void EntryMaker::back_links(std::string label, const model::References& references) {
+  if (!desk_.on_paper()) links(std::move(label), references);
+}
+
+void EntryMaker::messages(const model::References& cautions, MessagePlace place) {
+  for (const model::Caution* caution : gravest_first(desk_, cautions)) add({message_of(desk_, *caution, place)});
 }
 
 void EntryMaker::caution_line(const model::References& cautions) {
@@ -77,6 +87,7 @@ void EntryMaker::caution_line(const model::References& cautions) {
 }
 
 void EntryMaker::margin(std::string label, std::string_view path, std::string more) {
+  if (desk_.on_paper()) return;
   const Sign sign = desk_.sign(record_, path);
   model::MarginNote note;
   note.label = {model::text_run(std::move(label))};
@@ -88,6 +99,10 @@ void EntryMaker::margin(std::string label, std::string_view path, std::string mo
 
 model::Entry EntryMaker::finish() {
   if (!record_.note.empty()) paragraph({model::text_run(record_.note)}, model::Paragraph::Role::dense);
+  if (desk_.on_paper()) {
+    add_source_keys();
+    return std::move(entry_);
+  }
   add_conflicts();
   add_sources();
   if (entry_.margin.empty()) add_margin_by_basis();
@@ -159,6 +174,17 @@ void EntryMaker::add_sources() {
   paragraph(std::move(runs), model::Paragraph::Role::note);
 }
 
+/// Behind the other names, where they cost no line of their own.
+void EntryMaker::add_source_keys() {
+  std::vector<std::string> sources;
+  for (const SourceUse& use : source_uses(record_)) sources.push_back(use.source);
+  Line keys = line();
+  for (model::Run& run : keys.source_keys(sources).take()) {
+    if (!entry_.aliases.empty() && run.text.front() == '[') run.text.insert(0, "\u2002");
+    entry_.aliases.push_back(std::move(run));
+  }
+}
+
 /// Values with the same trust share a note, so that the margin stays short.
 void EntryMaker::add_margin_by_basis() {
   std::map<model::Trust, std::vector<std::string>> labels;
@@ -208,8 +234,22 @@ model::Block heading_block(int level, std::string words, std::string anchor) {
   return {model::Heading{level, {model::text_run(std::move(words))}, std::move(anchor)}};
 }
 
-model::Message message_of(const Desk& desk, const model::Caution& caution) {
+model::Message::Length length_at(const Desk& desk, const model::Caution& caution, MessagePlace place) {
+  using Length = model::Message::Length;
+  if (place == MessagePlace::own_entry || caution.harm_in_brief.empty() || caution.avoid_in_brief.empty()) return Length::full;
+  if (place == MessagePlace::head) return Length::brief;
+  const auto& hazards = desk.tables.hazard_cautions;
+  const auto row = std::find_if(hazards.begin(), hazards.end(), [&caution](const auto& one) { return one.caution == caution.id; });
+  const bool notice = caution.word == model::Message::Word::notice;
+  if (row == hazards.end()) return notice ? Length::brief : Length::full;  // not known whose hazard it is
+  return row->own ? Length::full : Length::brief;
+}
+
+model::Message message_of(const Desk& desk, const model::Caution& caution, MessagePlace place) {
   model::Message message;
+  message.length = desk.on_paper() ? length_at(desk, caution, place) : model::Message::Length::full;
+  message.harm_in_brief = {model::text_run(caution.harm_in_brief)};
+  message.avoid_in_brief = {model::text_run(caution.avoid_in_brief)};
   message.word = caution.word;
   message.hazard = {model::text_run(caution.hazard)};
   if (!caution.harm.empty()) message.hazard.push_back(model::text_run(" " + caution.harm));

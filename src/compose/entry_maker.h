@@ -18,6 +18,13 @@ struct Labelled {
   std::string path;
 };
 
+/// Where a message stands; on paper that decides its length.
+enum class MessagePlace {
+  own_entry,    ///< where all of it is said
+  head,         ///< at the head of an entry or on a page
+  before_step,  ///< directly above the step that it guards
+};
+
 /// Builds the entry of one record. What the record does not say leaves no trace.
 class EntryMaker {
  public:
@@ -33,13 +40,17 @@ class EntryMaker {
   void run_in(std::string label, std::string text);
   void run_in(std::string label, Line& text);
   void links(std::string label, const model::References& references);
+  /// The same without pages on paper, where what is named has no more to say there.
+  void names(std::string label, const model::References& references);
+  /// Who names this record: on the screen alone, since paper has its index.
+  void back_links(std::string label, const model::References& references);
   /// A heading and a list of sentences.
   void list(std::string title, const std::vector<std::string>& items);
   /// A table of label, value and sign for those values that are on file.
   void values(std::string table_name, const std::vector<Labelled>& values);
   void table(model::Table table);
   /// Cautions as messages, the gravest word first.
-  void messages(const model::References& cautions);
+  void messages(const model::References& cautions, MessagePlace place);
   /// A line that names the cautions and where they stand.
   void caution_line(const model::References& cautions);
   /// A margin note with the sign of the value at the path.
@@ -50,6 +61,7 @@ class EntryMaker {
  private:
   void add_conflicts();
   void add_sources();
+  void add_source_keys();
   void add_margin_by_basis();
 
   const Desk& desk_;
@@ -68,7 +80,9 @@ model::TableCell cell(std::string text);
 model::Block paragraph_block(model::Runs runs, model::Paragraph::Role role = model::Paragraph::Role::body);
 model::Block heading_block(int level, std::string words, std::string anchor = {});
 /// The message of `caution/ID`, with the titles of its signs.
-model::Message message_of(const Desk& desk, const model::Caution& caution);
+model::Message message_of(const Desk& desk, const model::Caution& caution, MessagePlace place = MessagePlace::own_entry);
+/// Whether it is said in full where it stands: where it has no short form, and before a step that makes the hazard itself.
+model::Message::Length length_at(const Desk& desk, const model::Caution& caution, MessagePlace place);
 /// The cautions that exist, the gravest word first.
 std::vector<const model::Caution*> gravest_first(const Desk& desk, const model::References& cautions);
 

@@ -60,7 +60,48 @@ Line& Line::verdict(model::Verdict verdict, std::string words, model::Style styl
   return *this;
 }
 
+Line& Line::page(std::string_view reference) {
+  runs_.push_back(model::page_run(std::string(reference)));
+  return *this;
+}
+
+Line& Line::names(const std::vector<std::string>& references) {
+  bool first = true;
+  for (const std::string& reference : references) {
+    if (!first) say(", ");
+    first = false;
+    name(reference);
+  }
+  return *this;
+}
+
+Line& Line::source_keys(const std::vector<std::string>& sources) {
+  if (!desk_.on_paper() || desk_.source_numbers == nullptr) return *this;
+  std::map<int, std::string> numbered;
+  for (const std::string& source : sources) {
+    const auto number = desk_.source_numbers->find(source);
+    if (number != desk_.source_numbers->end()) numbered[number->second] = source;
+  }
+  std::string before = empty() ? "[" : "\u2002[";
+  std::size_t left = numbered.size();
+  for (const auto& [number, source] : numbered) {
+    --left;
+    runs_.push_back(model::source_key_run(before + std::to_string(number) + (left == 0 ? "]" : ""), source));
+    before = "\u00A0";
+  }
+  return *this;
+}
+
+namespace {
+
+bool is_published(model::Trust trust) {
+  return trust == model::Trust::standard || trust == model::Trust::handbook || trust == model::Trust::dataset;
+}
+
+}  // namespace
+
 Line& Line::sign(Sign sign) {
+  if (desk_.on_paper() && is_published(sign.trust)) return *this;
   runs_.push_back(model::trust_run(sign.trust, sign.derived));
   return *this;
 }

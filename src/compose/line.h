@@ -27,10 +27,17 @@ class Line {
   Line& link(std::string words, std::string_view reference, model::Style style = model::Style::plain);
   /// The name of a record as a link without its page, where the page stands nearby or names follow close.
   Line& name(std::string_view reference, model::Style style = model::Style::plain);
+  /// The page of a record alone.
+  Line& page(std::string_view reference);
+  /// Names of records as links without pages, `, ` between them.
+  Line& names(const std::vector<std::string>& references);
   /// Links with `, ` between them.
   Line& links(const model::References& references);
   Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);
+  /// A sign of trust; on paper what was published goes without.
   Line& sign(Sign sign);
+  /// `[12 30]`, the numbers of sources: on paper alone.
+  Line& source_keys(const std::vector<std::string>& sources);
   Line& blank(double mm);
   Line& tick();
   Line& line_break();

@@ -70,6 +70,13 @@ Markup set(const model::Message& message, Setting& setting) { return set_message
 
 Markup set(const model::IndexList& index, Setting& setting) { return set_index(index, setting); }
 
+/// A screen has no second column to put them into.
+Markup set(const model::SideBySide& blocks, Setting& setting) {
+  Markup out;
+  for (const model::Blocks& column : blocks.columns) out += set_blocks(column, setting);
+  return out;
+}
+
 /// Never reached: set_blocks gathers steps and entries before it comes here.
 Markup set(const model::Step&, Setting&) { return {}; }
 Markup set(const model::Entry&, Setting&) { return {}; }

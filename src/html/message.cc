@@ -52,8 +52,9 @@ Markup set_message(const model::Message& message, Setting& setting) {
   Element text("div");
   text.in_class("text");
   Element sentence("p");
-  if (!message.hazard.empty()) sentence.add(Element("strong").add(set_runs(message.hazard, setting))).say(" ");
-  text.add(sentence.add(set_runs(message.avoid, setting))).add(set_signs(message));
+  const model::Runs& harm = model::harm_words(message);
+  if (!harm.empty()) sentence.add(Element("strong").add(set_runs(harm, setting))).say(" ");
+  text.add(sentence.add(set_runs(model::avoid_words(message), setting))).add(set_signs(message));
   Element panel("div");
   panel.in_class("message").in_class(word_class(message.word)).set("role", "note");
   panel.set("aria-label", model::message_word(message.word));

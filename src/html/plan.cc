@@ -165,6 +165,7 @@ class Plan::Walk {
     if (plan_.index_path_.empty()) plan_.index_path_ = path_;
   }
   void name(const model::List&) {}
+  void name(const model::SideBySide&) {}
   void name(const model::Entry&) {}
 
   void name_facts(const model::Runs& runs) {

@@ -95,7 +95,8 @@ class Setter {
   Markup set_run(const Run& run) {
     switch (run.kind) {
       case Run::Kind::text: return run.fact.empty() ? in_style(keep_values_whole(run.text), run.style) : set_fact(run);
-      case Run::Kind::page_of: return {};
+      case Run::Kind::page_of:
+      case Run::Kind::source_key: return {};
       case Run::Kind::trust_sign: return trust_sign(run.trust, run.derived, setting_);
       case Run::Kind::verdict: return verdict(run.verdict, set_verdict_words(run), setting_);
       case Run::Kind::line_break: return Element("br");

@@ -15,6 +15,7 @@ std::string plain_text(const Runs& runs) {
       case Run::Kind::verdict: text += run.text; break;
       case Run::Kind::line_break: text += ' '; break;
       case Run::Kind::page_of:  // a page number and a sign say nothing in a bookmark or an index
+      case Run::Kind::source_key:
       case Run::Kind::trust_sign:
       case Run::Kind::blank:
       case Run::Kind::tick: break;
@@ -50,11 +51,25 @@ Run link_run(std::string text, std::string target, Style style) {
   return run;
 }
 
+Run source_key_run(std::string text, std::string target) {
+  Run run = link_run(std::move(text), std::move(target));
+  run.kind = Run::Kind::source_key;
+  return run;
+}
+
 Run page_run(std::string target) {
   Run run;
   run.kind = Run::Kind::page_of;
   run.target = std::move(target);
   return run;
+}
+
+const Runs& harm_words(const Message& message) {
+  return message.length == Message::Length::brief ? message.harm_in_brief : message.hazard;
+}
+
+const Runs& avoid_words(const Message& message) {
+  return message.length == Message::Length::brief ? message.avoid_in_brief : message.avoid;
 }
 
 std::string index_group(const IndexEntry& entry) {

@@ -35,6 +35,7 @@ struct Run {
   enum class Kind {
     text,
     page_of,     ///< the page number of `target`, in print only (html leaves it out)
+    source_key,  ///< the number of the source `target` with its brackets, in print only
     trust_sign,  ///< the sign of `trust`, with a bar when `derived`
     verdict,     ///< mark of `verdict` before the words in `text`
     line_break,
@@ -60,6 +61,7 @@ Run fact_run(const Fact& fact, Style style = Style::plain);
 Run trust_run(Trust trust, bool derived);
 Run link_run(std::string text, std::string target, Style style = Style::plain);
 Run page_run(std::string target);
+Run source_key_run(std::string text, std::string target);
 
 struct Block;
 using Blocks = std::vector<Block>;
@@ -119,7 +121,15 @@ struct Table {
 /// A bench hazard in the words of ANSI Z535; never used for the classification of a chemical.
 struct Message {
   enum class Word { danger, warning, caution, notice };
+  /// How much of it stands in a place, after the scheme of ANSI Z535.6.
+  enum class Length {
+    full,   ///< grouped in a chapter of its own, or before a step that makes the hazard itself
+    brief,  ///< at the head of a procedure, or embedded before a step: harm, what keeps it off, where the rest stands
+  };
   Word word = Word::notice;
+  Length length = Length::full;
+  Runs harm_in_brief;   ///< set bold
+  Runs avoid_in_brief;  ///< then what keeps it off
   Runs hazard;                           ///< set bold: hazard and harm
   Runs avoid;                            ///< then what to do
   std::vector<std::string> signs;        ///< ISO 7010 numbers, two at most are drawn
@@ -131,11 +141,18 @@ struct Message {
   std::string anchor;                    ///< name of this message as a place that strips lead to, or empty
 };
 
+/// Hazard and harm, and what keeps it off, at the length that the message has here.
+const Runs& harm_words(const Message& message);
+const Runs& avoid_words(const Message& message);
+
 struct Step {
   int number = 1;
   bool box = false;  ///< a square to tick before the number
   Runs runs;
+  Runs see;    ///< what shows that it is done
   Runs proof;  ///< what the compiler checked: on, with, meets, rinse
+  enum class Size { plain, large };
+  Size size = Size::plain;  ///< large: read from where wet hands are
 };
 
 struct MarginNote {
@@ -159,13 +176,15 @@ struct Entry {
   std::shared_ptr<const Drawing> drawing;
   std::vector<std::shared_ptr<const Block>> blocks;
   std::vector<MarginNote> margin;
+  bool whole = false;  ///< work to be done: on one page or on two that face each other, never over a turn
 };
 
 struct IndexEntry {
   std::string word;
   std::string sort_key;  ///< folded, see index order in compose
   std::vector<std::string> targets;
-  std::string see;  ///< a word to look under instead, or empty
+  std::string see;                ///< a word to look under instead, or empty
+  std::vector<IndexEntry> under;  ///< sub-entries, in index order; none has its own
 };
 /// The head that the entry stands under: `A` to `Z`, `0–9` or `Signs`.
 std::string index_group(const IndexEntry& entry);
@@ -174,8 +193,13 @@ struct IndexList {
   std::vector<IndexEntry> entries;  ///< in index order
 };
 
+/// What may stand side by side where there is room: columns of equal width, read one after the other.
+struct SideBySide {
+  std::vector<Blocks> columns;
+};
+
 struct Block {
-  std::variant<Heading, Paragraph, List, Table, Message, Step, Entry, IndexList> what;
+  std::variant<Heading, Paragraph, List, Table, Message, Step, Entry, SideBySide, IndexList> what;
 };
 
 /// The way into a chapter from the home page, by the thing in hand. Empty: the chapter's title leads there.
@@ -184,6 +208,9 @@ struct Door {
   Runs line;          ///< one sentence, with links to try
 };
 
+/// The bench reads part A, whoever doubts part B.
+enum class BookPart { a, b };
+
 struct Chapter {
   int number = 1;
   std::string id;
@@ -191,6 +218,7 @@ struct Chapter {
   std::string tab;  ///< short name on the thumb tab
   Blocks blocks;
   Door door;
+  BookPart part = BookPart::a;
 };
 
 /// One input of a calculator, as its list names it.

@@ -39,6 +39,7 @@ struct HazardCaution {
   std::string hazard;
   std::string caution;  ///< id
   std::string why;
+  bool own = false;  ///< whether the step makes the hazard itself, so that its caution stands before it in full
   RowOrigin origin;
 };
 

@@ -122,7 +122,7 @@ ReactivePair reactive_pair_of(RowReader& row) {
 }
 
 HazardCaution hazard_caution_of(RowReader& row) {
-  return {row.word("hazard"), row.word("caution"), row.word("why"), row.origin()};
+  return {row.word("hazard"), row.word("caution"), row.word("why"), row.word("before-the-step") == "full", row.origin()};
 }
 
 StepWord step_word_of(RowReader& row) { return {row.word("verb"), row.word("object"), row.word("means"), row.origin()}; }

@@ -36,9 +36,10 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   if (lines.empty()) return;
   for (Strip& line : lines) line.keep_next = true;
   lines.back().heading = true;
-  lines.front().before = from_mm(section ? 5 : 3);
+  lines.front().before = from_mm(section ? 4.4 : 2.4);
   const std::string anchor = heading.anchor.empty() ? setting.section_anchor() : heading.anchor;
   lines.front().places.push_back({anchor, 0});
+  if (level == 2) lines.front().running = model::plain_text(heading.runs);
   if (level == 2) setting.outline.push_back({2, model::plain_text(heading.runs), anchor});
   if (!heading.note.empty()) add_note(setting, heading, look, tag, lines.back());
   if (section) {
@@ -120,35 +121,24 @@ void set_list(Setting& setting, const model::List& list, Target& target) {
   }
 }
 
-/// The number hangs in a column of its own, the proof line stands under the words; a rule parts steps.
-void set_step(Setting& setting, const model::Step& step, Target& target) {
-  // Steps that follow each other are one list.
-  if (target.steps < 0) target.steps = setting.add_tag(Role::list, target.parent);
-  const TagId item = setting.add_tag(Role::list_item, target.steps);
-  const TagId label = setting.add_tag(Role::label, item);
-  const Length indent = from_mm(step.box ? 13 : 9);
-  model::Runs mark = {model::text_run(std::to_string(step.number))};
-  if (step.box) {
-    model::Run box;
-    box.kind = model::Run::Kind::tick;
-    mark.insert(mark.begin(), {box, model::text_run("\u2002")});
+/// Columns of equal width side by side, in one strip.
+void set_side_by_side(Setting& setting, const model::SideBySide& blocks, Target& target) {
+  const int count = static_cast<int>(blocks.columns.size());
+  if (count == 0) return;
+  const Length width = column_width(target.width, count);
+  Strip whole;
+  for (int i = 0; i < count; ++i) {
+    Galley galley;
+    Target inner{galley, width, target.parent, target.heading_level, target.least_level, true, look::entry_body()};
+    set_blocks(setting, blocks.columns[static_cast<std::size_t>(i)], inner);
+    if (galley.strips.empty()) continue;
+    galley.strips.front().before = 0;
+    Strip column = stacked(std::move(galley.strips));
+    whole.height = std::max(whole.height, column.height);
+    overlay(whole, std::move(column), i * (width + from_mm(5)), 0);
   }
-  Strip number = stacked(Words(setting, mark, look::step_number(), label).set(setting, indent));
-  const TagId body = setting.add_tag(Role::list_body, item);
-  const Look look = setting.sized(look::entry_body());
-  Strips lines = set_paragraph(setting, step.runs, look, target.width - indent, body, 0);
-  if (!step.proof.empty()) {
-    for (Strip& line : set_paragraph(setting, step.proof, look::step_proof(), target.width - indent, body, from_mm(0.4))) {
-      lines.push_back(std::move(line));
-    }
-  }
-  Strip whole = stacked(std::move(lines));
-  shift(whole, indent, 0);
-  overlay(whole, std::move(number), 0, -from_mm(0.3));
-  whole.height = std::max(whole.height, look::step_number().leading());
-  whole.items.push_back(rule(0, whole.height + from_mm(1.4), target.width, 0.25, print_color(model::Ink::rule)));
-  whole.height += from_mm(1.6);
-  whole.before = from_mm(1.4);
+  if (whole.height == 0) return;
+  whole.before = from_mm(2.4);
   target.galley.strips.push_back(std::move(whole));
 }
 
@@ -162,6 +152,7 @@ struct Dispatch {
   void operator()(const model::Message& message) const { set_message(setting, message, target); }
   void operator()(const model::Step& step) const { set_step(setting, step, target); }
   void operator()(const model::Entry& entry) const { set_entry(setting, entry, target); }
+  void operator()(const model::SideBySide& blocks) const { set_side_by_side(setting, blocks, target); }
   void operator()(const model::IndexList&) const {}  // set when the numbers are known
 };
 
@@ -180,7 +171,14 @@ Galley set_apart(Setting& setting, const std::vector<std::shared_ptr<const model
                  int heading_level, bool beside_key) {
   Galley galley;
   Target inner{galley, width, parent, heading_level, heading_level + 1, beside_key, look::entry_body()};
-  for (const auto& block : blocks) set_block(setting, *block, inner);
+  std::vector<const model::Block*> all;
+  for (const auto& block : blocks) all.push_back(block.get());
+  for (std::size_t at = 0; at < all.size(); ++at) {
+    if (beside_key)
+      set_block(setting, *all[at], inner);
+    else
+      set_in_columns(setting, all, at, inner);
+  }
   if (!galley.strips.empty()) galley.strips.front().before = 0;
   return galley;
 }

@@ -1,9 +1,10 @@
 // In: one record's entry. Out: strips: the look-up key large at the left with its picture, what is known at the right;
-// or a title over the full measure. Margin notes go with the first strip. An entry up to a third of a page high stays whole.
+// or a title over the full measure; a short entry in its column, name first. An entry up to a third of a page high stays whole.
 #include <algorithm>
 #include <utility>
 
 #include "page/blocks.h"
+#include "page/columns.h"
 #include "page/drawing.h"
 #include "page/words.h"
 
@@ -22,7 +23,7 @@ Strips name_lines(Setting& setting, const model::Entry& entry, Length width, Tag
   if (entry.rank == model::Entry::Rank::key) key = look::entry_key();
   if (entry.rank == model::Entry::Rank::short_title) key = look::short_title();
   if (entry.rank == model::Entry::Rank::small) {
-    key = look::second_name();
+    key = look::small_head();
     second = look::alias();
   }
   Strips strips;
@@ -43,8 +44,8 @@ Strip drawing_strip(Setting& setting, const model::Drawing& drawing, Length widt
   return strip;
 }
 
-/// Space, rule, and the places and notes that belong to the entry as a whole, on its first strip.
-void open_entry(Setting& setting, const model::Entry& entry, Strip& first, Length width, TagId section) {
+/// Space, rule, and the place of the entry as a whole, on its first strip.
+void open_entry(const model::Entry& entry, Strip& first, Length width) {
   const bool small = entry.rank == model::Entry::Rank::small;
   const Length under_rule = from_mm(small ? 1.2 : 1.6);
   shift(first, 0, under_rule);
@@ -54,14 +55,6 @@ void open_entry(Setting& setting, const model::Entry& entry, Strip& first, Lengt
                      rule(0, 0, width, small ? 0.25 : 0.75, print_color(small ? model::Ink::rule : model::Ink::ink)));
   first.places.push_back({entry.anchor, 0});
   first.running = entry.running_key;
-  Length y = under_rule;
-  for (const model::MarginNote& note : entry.margin) {
-    MarginBox box = set_margin_note(setting, note, section);
-    box.y = y;
-    y += box.height;
-    first.signs = true;
-    first.margin.push_back(std::move(box));
-  }
 }
 
 /// A name alone at the foot of a page sends the reader over it for nothing: some of the entry stays with it.
@@ -84,18 +77,49 @@ void keep_end(Strips& strips) {
   }
 }
 
+/// What goes in columns made one strip each.
+Strips columns_joined(Setting& setting, const Galley& galley) {
+  Strips joined;
+  const Strips& strips = galley.strips;
+  for (std::size_t i = 0; i < strips.size();) {
+    if (strips[i].columns == 1) {
+      joined.push_back(strips[i++]);
+      continue;
+    }
+    std::size_t end = i;
+    while (end < strips.size() && strips[end].columns == strips[i].columns) ++end;
+    joined.push_back(in_columns(galley, i, end, setting.paper.block_width, setting.paper.block_height));
+    i = end;
+  }
+  return joined;
+}
+
+bool has_columns(const Strips& strips) {
+  return std::any_of(strips.begin(), strips.end(), [](const Strip& strip) { return strip.columns > 1; });
+}
+
 /// Gives the strips to the galley, joined into one if they are up to a third of a page high: more would leave holes.
-void close_entry(Setting& setting, Strips strips, Target& target) {
-  if (total_height(strips) <= setting.paper.block_height / 3) {
+void close_entry(Setting& setting, const model::Entry& entry, Strips strips, Target& target) {
+  const Length most = setting.paper.block_height / 3;
+  if (has_columns(strips) && total_height(strips) <= 3 * most) {
+    Galley galley{std::move(strips), target.galley.heads, false};
+    Strips joined = columns_joined(setting, galley);
+    strips = total_height(joined) <= most || entry.whole ? std::move(joined) : std::move(galley.strips);
+  }
+  if (total_height(strips) <= most && !has_columns(strips)) {
     Strip whole = stacked(std::move(strips));
     whole.keep_next = false;
-    target.galley.strips.push_back(std::move(whole));
-    return;
+    strips = {std::move(whole)};
+  } else if (!has_columns(strips)) {
+    keep_start(strips);
+    keep_end(strips);
+    strips.back().keep_next = false;
   }
-  keep_start(strips);
-  keep_end(strips);
-  strips.back().keep_next = false;
-  for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
+  const int spread = entry.whole ? setting.next_spread() : 0;
+  for (Strip& strip : strips) {
+    strip.spread = spread;
+    target.galley.strips.push_back(std::move(strip));
+  }
 }
 
 /// Name at the left, the rest at the right. The left column lies over as many strips of the right one as it needs.
@@ -103,9 +127,11 @@ Strips beside(Strip left, Galley right, Length offset, Galley& heads_to) {
   const int first_head = static_cast<int>(heads_to.heads.size());
   Strips strips;
   Strip first;
+  const Length left_height = left.height;
+  overlay(first, std::move(left), 0, 0);  // the name is read before what is said of it
   std::size_t taken = 0;
   Length height = 0;
-  while (taken < right.strips.size() && (taken == 0 || height < left.height || right.strips[taken - 1].keep_next)) {
+  while (taken < right.strips.size() && (taken == 0 || height < left_height || right.strips[taken - 1].keep_next)) {
     Strip& part = right.strips[taken];
     if (taken > 0) height += part.before;
     const Length own = part.height;
@@ -113,8 +139,7 @@ Strips beside(Strip left, Galley right, Length offset, Galley& heads_to) {
     height += own;
     ++taken;
   }
-  first.height = std::max(height, left.height);
-  overlay(first, std::move(left), 0, 0);
+  first.height = std::max(height, left_height);
   strips.push_back(std::move(first));
   for (; taken < right.strips.size(); ++taken) {
     Strip& part = right.strips[taken];
@@ -137,8 +162,24 @@ void set_keyed(Setting& setting, const model::Entry& entry, Target& target, TagI
   Strip left = stacked(std::move(names));
   Galley right = set_apart(setting, entry.blocks, target.width - offset, section, level);
   Strips strips = beside(std::move(left), std::move(right), offset, target.galley);
-  open_entry(setting, entry, strips.front(), target.width, section);
-  close_entry(setting, std::move(strips), target);
+  open_entry(entry, strips.front(), target.width);
+  close_entry(setting, entry, std::move(strips), target);
+}
+
+/// Name, other names and words under each other in the width there is.
+void set_short(Setting& setting, const model::Entry& entry, Target& target, TagId section, int level) {
+  Strips strips = name_lines(setting, entry, target.width, section, level);
+  for (Strip& name : strips) name.keep_next = true;
+  if (entry.drawing) strips.push_back(drawing_strip(setting, *entry.drawing, target.width, section));
+  Galley rest = set_apart(setting, entry.blocks, target.width, section, level);
+  const int first_head = static_cast<int>(target.galley.heads.size());
+  for (Strip& head : rest.heads) target.galley.heads.push_back(std::move(head));
+  for (Strip& strip : rest.strips) {
+    if (strip.head >= 0) strip.head += first_head;
+    strips.push_back(std::move(strip));
+  }
+  open_entry(entry, strips.front(), target.width);
+  close_entry(setting, entry, std::move(strips), target);
 }
 
 void set_titled(Setting& setting, const model::Entry& entry, Target& target, TagId section, int level) {
@@ -154,40 +195,11 @@ void set_titled(Setting& setting, const model::Entry& entry, Target& target, Tag
     if (strips.size() == 1) strip.before = from_mm(1.6);
     strips.push_back(std::move(strip));
   }
-  open_entry(setting, entry, strips.front(), target.width, section);
-  close_entry(setting, std::move(strips), target);
-}
-
-/// Label and sign on one side of the text block: the sign stands nearest to it.
-std::vector<Item> note_items(Setting& setting, const model::MarginNote& note, TagId parent, Side side, Length& height) {
-  const Length width = setting.paper.note_width;
-  const Length sign = from_mm(3.4);
-  const bool right = side == Side::verso;
-  Strips lines = Words(setting, note.label, look::margin_label(), parent)
-                     .set(setting, width - sign, right ? Look::Flush::right : Look::Flush::left);
-  for (Strip& line : Words(setting, note.more, look::margin_more(), parent)
-                         .set(setting, width - sign, right ? Look::Flush::right : Look::Flush::left)) {
-    lines.push_back(std::move(line));
-  }
-  Strip whole = stacked(std::move(lines));
-  shift(whole, right ? 0 : sign, 0);
-  Strip mark =
-      stacked(Words(setting, {model::trust_run(note.trust, note.derived)}, look::margin_label(), parent).set(setting, sign));
-  overlay(whole, std::move(mark), right ? width - from_mm(2.2) : 0, 0);
-  height = whole.height;
-  return std::move(whole.items);
+  open_entry(entry, strips.front(), target.width);
+  close_entry(setting, entry, std::move(strips), target);
 }
 
 }  // namespace
-
-MarginBox set_margin_note(Setting& setting, const model::MarginNote& note, TagId parent) {
-  MarginBox box;
-  const TagId words = setting.add_tag(Role::p, parent);  // nothing in the text refers to it: no Note of ISO 32000-1, 14.8.4.4
-  box.verso = note_items(setting, note, words, Side::verso, box.height);
-  box.recto = note_items(setting, note, words, Side::recto, box.height);
-  box.height += from_mm(0.6);
-  return box;
-}
 
 void set_entry(Setting& setting, const model::Entry& entry, Target& target) {
   const TagId section = setting.add_tag(Role::sect, target.parent);
@@ -197,6 +209,8 @@ void set_entry(Setting& setting, const model::Entry& entry, Target& target) {
   if (titled) {
     setting.outline.push_back({2, model::plain_text(entry.key), entry.anchor});
     set_titled(setting, entry, target, section, level);
+  } else if (entry.rank == model::Entry::Rank::small) {
+    set_short(setting, entry, target, section, level);
   } else {
     set_keyed(setting, entry, target, section, level);
   }

@@ -20,7 +20,7 @@ struct PageNotes {
   int chapter = 0;  ///< index into the book's chapters; -1 in the front matter
   std::string first_running;
   std::string last_running;
-  bool signs = false;
+  bool continued = false;  ///< whether the first entry began on a page before
   bool true_size = false;
 };
 
@@ -34,8 +34,8 @@ struct PageStack {
   Side side(int page) const { return page % 2 == 0 ? Side::recto : Side::verso; }
 };
 
-/// Height kept free at the foot of the block on a page that carries trust signs.
-Length legend_height();
+/// Puts `tail` behind `stack`, whose pages must be even in number: what was set for a left page stays on one.
+void append(PageStack& stack, PageStack tail);
 
 /// Puts the strips of one chapter on new pages behind the last one, as they come. Keeps hold; one that is taller than a page
 /// gives way.
@@ -49,19 +49,26 @@ class PageFiller {
   void finish(Galley& galley);
 
  private:
-  std::size_t place_chains(Galley& galley, bool all);
+  std::size_t place_units(Galley& galley, bool all);
+  std::size_t unit_end(const Strips& strips, std::size_t first) const;
+  void place_chain(Galley& galley, std::size_t first, std::size_t end);
+  void place_chains(Galley& galley, std::size_t first, std::size_t end);
+  void place_columns(Galley& galley, std::size_t first, std::size_t end);
+  std::size_t place_spreads(Galley& galley, std::size_t first, bool all);
+  bool goes_here(const Galley& galley, std::size_t first, std::size_t end) const;
+  Length height_of(const Galley& galley, std::size_t first, std::size_t end, Length y) const;
   bool fits(const Galley& galley, std::size_t first, std::size_t end) const;
+  Side side() const { return stack_.side(page_); }
   void open_page();
   void place(const Galley& galley, Strip strip);
-  void put(Strip strip);
-  void put_note(MarginBox& note, Side side, Page& page);
+  void put(Strip strip, Length x, Length y);
 
   const Paper& paper_;
   const int chapter_;
   PageStack& stack_;
   int page_ = -1;
-  Length y_ = 0;  ///< how far down the page it is
-  Length note_bottom_ = 0;
+  Length y_ = 0;        ///< how far down the page it is
+  std::string begun_;  ///< the entry that was begun last
 };
 
 /// Places a whole chapter.

@@ -101,8 +101,7 @@ Strips without_spill(const Strips& title, Strips lines, const Paper& paper) {
 }
 
 void set_contents(Setting& setting, const PageNumbers& numbers, TagId section, PageStack& stack) {
-  const Length gutter = from_mm(5);
-  const Length width = (setting.paper.block_width - gutter) / kContentsColumns;
+  const Length width = column_width(setting.paper.block_width, kContentsColumns);
   Strips title = Words(setting, {model::text_run("Contents")}, look::page_title(), setting.add_heading(2, section))
                      .set(setting, setting.paper.block_width);
   title.front().places.push_back({"contents", 0});
@@ -137,7 +136,7 @@ PageStack set_front(Setting& setting, const model::Book& book, const PageNumbers
   const std::size_t outline = setting.outline.size();
   set_blocks(setting, book.cover_notes, target);
   setting.outline.resize(outline);  // the front matter is not in its own contents
-  if (!galley.strips.empty()) fill_pages(galley, setting.paper, -1, stack);
+  if (!galley.strips.empty()) fill_pages(std::move(galley), setting.paper, -1, stack);
   set_contents(setting, numbers, section, stack);
   if (stack.pages.size() % 2 != 0) open_page(setting.paper, stack);
   return stack;

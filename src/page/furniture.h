@@ -6,7 +6,7 @@
 
 namespace benchleaf::page {
 
-/// Running head, folio, thumb tabs, legend and check bar of one page: content that no reader is told about twice.
+/// Running head, folio, thumb tabs and check bar of one page: content that no reader is told about twice.
 /// `label` is the page's printed number.
 void furnish(Setting& setting, const model::Book& book, const PageNotes& notes, Side side, const std::string& label, Page& page);
 

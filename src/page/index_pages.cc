@@ -1,5 +1,6 @@
 // In: index entries in their order and the numbers of the pages. Out: the index, three columns a page.
-#include <algorithm>
+#include <cstdlib>
+#include <map>
 #include <utility>
 
 #include "page/front.h"
@@ -16,13 +17,16 @@ model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& number
     runs.push_back(model::text_run(entry.see));
     return runs;
   }
-  std::vector<std::string> shown;
+  std::map<int, std::string> places;  // by page, each once
   for (const std::string& target : entry.targets) {
     const auto number = numbers.find(target);
-    if (number == numbers.end() || std::find(shown.begin(), shown.end(), number->second) != shown.end()) continue;
-    runs.push_back(model::text_run(shown.empty() ? "\u2002" : ", "));
-    runs.push_back(model::link_run(number->second, target, model::Style::bold));
-    shown.push_back(number->second);
+    if (number != numbers.end()) places.emplace(std::atoi(number->second.c_str()), target);
+  }
+  bool first = true;
+  for (const auto& [page, target] : places) {
+    runs.push_back(model::text_run(first ? "\u2002" : ", "));
+    runs.push_back(model::link_run(std::to_string(page), target, model::Style::bold));
+    first = false;
   }
   return runs;
 }
@@ -32,8 +36,7 @@ model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& number
 void set_index(Setting& setting, const model::IndexList& index, const Strips& head, const PageNumbers& numbers, int chapter,
                TagId parent, PageStack& stack) {
   constexpr int kColumns = 3;
-  const Length gutter = from_mm(5);
-  const Length width = (setting.paper.block_width - (kColumns - 1) * gutter) / kColumns;
+  const Length width = column_width(setting.paper.block_width, kColumns);
   const TagId tag = setting.add_tag(Role::index, parent);
   Strips strips;
   std::string group;

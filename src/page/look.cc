@@ -44,45 +44,50 @@ Look in_color(Look look, Color color) {
 namespace look {
 
 Look body() {
-  Look look = text(9.5, 13);
+  Look look = text(10, 13.2);
   look.flush = Look::Flush::justified;
   look.hyphens = true;
   return look;
 }
-Look entry_body() { return text(9.5, 13); }
-Look lead() { return text(11, 15); }
-Look dense() { return text(9, 12); }
-Look note() { return in_color(condensed(8, 10.6), kSecondInk); }
+Look entry_body() { return text(10, 13.2); }
+Look lead() { return text(10.5, 14); }
+Look dense() { return condensed(9.6, 12.2); }
+Look note() { return in_color(condensed(9, 11.2), kSecondInk); }
 Look entry_key() {
   Look look = condensed_bold(27, 25);
   look.tracking_pt = -0.2;
   return look;
 }
 Look sheet_key() { return condensed_bold(34, 33); }
-Look page_title() { return condensed_bold(25, 27); }
-Look short_title() { return condensed_bold(17, 19); }
+Look page_title() { return condensed_bold(25.5, 28); }
+Look short_title() { return condensed_bold(19, 21); }
 Look second_name() { return condensed_bold(12.5, 14); }
-Look alias() { return in_color(condensed(9.5, 12), kSecondInk); }
-Look section_head() { return condensed_bold(10.5, 13); }
-Look sub_head() { return condensed_bold(9.5, 12); }
-Look run_in() { return in_color(condensed_bold(9, 12), kAccent); }
-Look table_cell() { return condensed(8.5, 11); }
+Look alias() { return in_color(condensed(9.6, 12), kSecondInk); }
+Look section_head() { return condensed_bold(11.5, 14); }
+Look sub_head() { return condensed_bold(10.2, 12.4); }
+Look run_in() { return condensed_bold(9.6, 12); }
+Look table_cell() { return condensed(9.6, 12); }
 Look page_reference(double size_pt) { return in_color(condensed_bold(size_pt, size_pt * 1.3), print_color(model::Ink::accent)); }
-Look table_head() { return in_color(condensed(7.5, 9.5), kSecondInk); }
-Look step_number() { return condensed_bold(15, 15); }
+Look table_head() { return in_color(condensed(9, 11), kSecondInk); }
+Look step_number() { return condensed_bold(20, 20); }
 Look step_proof() { return in_color(condensed(8, 10.6), kSecondInk); }
 Look message_word() { return bold_of(text(13, 15)); }
-Look message_text() { return text(9, 11.6); }
-Look margin_label() { return in_color(condensed(8, 10.4), kSecondInk); }
-Look margin_more() { return in_color(condensed(7, 9), kSecondInk); }
+Look message_text() { return text(10, 12.6); }
+Look source_key() { return in_color(condensed(8, 10.6), kSecondInk); }
+Look large_step() { return text(13.5, 17.8); }
+Look large_step_number() { return condensed_bold(24, 24); }
+Look step() { return text(11, 14.4); }
+Look see() { return condensed(11.5, 14.4); }
+Look strip_word() { return bold_of(text(11.5, 13)); }
+Look small_head() { return condensed_bold(11, 13); }
 Look running_head() { return condensed_bold(13, 13); }
-Look running_chapter() { return condensed(8.5, 11); }
+Look running_chapter() { return condensed(9, 11); }
 Look folio() { return bold_of(text(11, 11)); }
 Look folio_line() { return in_color(condensed(8, 11), kSecondInk); }
 Look tab_number() { return in_color(bold_of(text(10, 10)), kWhite); }
 Look tab_name() { return in_color(condensed(7.5, 9), kWhite); }
 Look legend() { return in_color(condensed(7.5, 10), kSecondInk); }
-Look index_entry() { return condensed(8.5, 10.6); }
+Look index_entry() { return condensed(9, 11); }
 Look contents_chapter() { return condensed_bold(11.5, 15); }
 Look contents_line() { return condensed(9.5, 12.7); }
 Look cover_title() { return condensed_bold(44, 46); }

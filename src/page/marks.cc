@@ -26,7 +26,6 @@ void Words::add_trust(const model::Run& run, TagId parent) {
   content.items.push_back({parent, SignItem{run.trust, run.derived, {}, side}});
   const Length height = static_cast<Length>(static_cast<double>(side) * model::kSignBaseline);
   add_box(std::move(content), side, height, side - height, kLayoutArtifact, {});
-  signs_ = true;
 }
 
 void Words::add_verdict(Setting& setting, const model::Run& run, TagId parent) {

@@ -42,15 +42,16 @@ std::vector<Item> word_panel(Setting& setting, const model::Message& message, Le
   const Length middle = height / 2;
   Length x = setting.mm(2.4);
   if (message.word != model::Message::Word::notice) {
-    constexpr double kTriangleMm = 6;
+    const double triangle_mm = message.length == model::Message::Length::brief ? 4.4 : 6;
     for (Item& item :
-         place_drawing(setting, model::alert_triangle(panel.words), kTriangleMm / 10 * setting.scale, kLayoutArtifact)) {
-      shift(item, x, middle - setting.mm(kTriangleMm / 2));
+         place_drawing(setting, model::alert_triangle(panel.words), triangle_mm / 10 * setting.scale, kLayoutArtifact)) {
+      shift(item, x, middle - setting.mm(triangle_mm / 2));
       items.push_back(std::move(item));
     }
-    x += setting.mm(kTriangleMm + 1.4);
+    x += setting.mm(triangle_mm + 1.4);
   }
-  const Look look = in_color(setting.sized(look::message_word()), print_color(panel.words));
+  const bool brief = message.length == model::Message::Length::brief;
+  const Look look = in_color(setting.sized(brief ? look::strip_word() : look::message_word()), print_color(panel.words));
   PlainLine word = set_plain(setting, model::message_word(message.word), look, tag);
   for (Item& item : word.items) {
     shift(item, x, middle + static_cast<Length>(look.size_pt * 0.355 * kPt));
@@ -62,7 +63,7 @@ std::vector<Item> word_panel(Setting& setting, const model::Message& message, Le
 /// Up to two drawn signs above each other's line, then the rest of the panel is words.
 Length place_signs(Setting& setting, const model::Message& message, Length left, Length height, TagId tag,
                    std::vector<Item>& items) {
-  constexpr double kSignMm = 9.5;
+  const double sign_mm = message.length == model::Message::Length::brief ? 6.8 : 9.5;
   constexpr std::size_t kMost = 2;
   Length x = left;
   std::size_t drawn = 0;
@@ -71,11 +72,11 @@ Length place_signs(Setting& setting, const model::Message& message, Length left,
     if (!sign) continue;
     const std::string words = i < message.sign_titles.size() ? message.sign_titles[i] : message.signs[i];
     const TagId figure = setting.add_figure(tag, words);
-    for (Item& item : place_drawing(setting, *sign, kSignMm / 10 * setting.scale, figure)) {
-      shift(item, x + setting.mm(1.6), (height - setting.mm(kSignMm)) / 2);
+    for (Item& item : place_drawing(setting, *sign, sign_mm / 10 * setting.scale, figure)) {
+      shift(item, x + setting.mm(1.6), (height - setting.mm(sign_mm)) / 2);
       items.push_back(std::move(item));
     }
-    x += setting.mm(kSignMm + 1.6);
+    x += setting.mm(sign_mm + 1.6);
     ++drawn;
   }
   return x;
@@ -84,15 +85,23 @@ Length place_signs(Setting& setting, const model::Message& message, Length left,
 /// Narrower than this, the word stands above the words.
 constexpr double kLeastSideBySideMm = 120;
 constexpr double kPanelMm = 36;
+constexpr double kBriefPanelMm = 30;
+
+bool is_brief(const model::Message& message) { return message.length == model::Message::Length::brief; }
 
 model::Runs words_of(const model::Message& message) {
+  const model::Runs& harm = model::harm_words(message);
+  const model::Runs& avoid = model::avoid_words(message);
   model::Runs runs;
-  for (model::Run run : message.hazard) {
+  for (model::Run run : harm) {
     run.style = run.style | model::Style::bold;
     runs.push_back(std::move(run));
   }
-  if (!message.hazard.empty() && !message.avoid.empty()) runs.push_back(model::text_run(" "));
-  runs.insert(runs.end(), message.avoid.begin(), message.avoid.end());
+  if (!harm.empty() && !avoid.empty()) runs.push_back(model::text_run(" "));
+  runs.insert(runs.end(), avoid.begin(), avoid.end());
+  if (!is_brief(message)) return runs;
+  runs.push_back(model::text_run(" "));
+  runs.push_back(model::page_run(message.record));
   return runs;
 }
 
@@ -137,6 +146,29 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
   return strip;
 }
 
+/// Low: the word, one sign, a sentence of harm and one of what keeps it off, and the page that says all of it.
+Strip embedded(Setting& setting, const model::Message& message, Length width, TagId group) {
+  const Length pad = setting.mm(2);
+  const Length panel = setting.mm(kBriefPanelMm);
+  const TagId word = setting.add_tag(Role::p, group);
+  model::Message one = message;
+  one.signs.resize(std::min<std::size_t>(one.signs.size(), 1));
+  std::vector<Item> signs;
+  const Length text_left = place_signs(setting, one, panel, 0, group, signs) + pad;
+  Strip text =
+      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
+  Strip strip;
+  strip.height = std::max(text.height + 2 * setting.mm(0.8), setting.mm(signs.empty() ? 6 : 8));
+  strip.items = word_panel(setting, message, panel, strip.height, word);
+  for (Item& item : signs) {
+    shift(item, 0, strip.height / 2);
+    strip.items.push_back(std::move(item));
+  }
+  const Length down = (strip.height - text.height) / 2;
+  overlay(strip, std::move(text), text_left, down);
+  return strip;
+}
+
 /// The panel over the whole width, the words under it; the signs stand before the words.
 Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group, Length least) {
   const Length pad = setting.mm(2.4);
@@ -165,6 +197,11 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
 Strip message_strip(Setting& setting, const model::Message& message, Length width, TagId parent, Length least) {
   const TagId group = setting.add_tag(Role::div, parent);
   const bool wide = width >= setting.mm(kLeastSideBySideMm);
+  if (wide && is_brief(message)) {
+    Strip low = embedded(setting, message, width, group);
+    low.items.push_back({kLayoutArtifact, frame(width, low.height)});
+    return low;
+  }
   Strip strip = wide ? side_by_side(setting, message, width, group) : word_above(setting, message, width, group, least);
   strip.items.push_back({kLayoutArtifact, frame(width, strip.height)});
   return strip;
@@ -211,12 +248,14 @@ Strip low_strip(Setting& setting, const model::Message& message, Length width, T
 }  // namespace
 
 void set_message(Setting& setting, const model::Message& message, Target& target) {
-  Strip strip = message.strip ? low_strip(setting, message, target.width, target.parent) : message_strip(setting, message, target.width, target.parent, 0);
+  Strip strip = message.strip ? low_strip(setting, message, target.width, target.parent)
+                              : message_strip(setting, message, target.width, target.parent, 0);
   if (!message.anchor.empty()) strip.places.push_back({message.anchor, 0});
-  strip.before = from_mm(2.2);
+  const bool joins = is_brief(message) && !target.galley.strips.empty() && target.galley.strips.back().message;
+  strip.before = joins ? 0 : from_mm(2);
   strip.keep_next = true;
   strip.message = true;
-  strip.height += from_mm(0.6);
+  if (!is_brief(message)) strip.height += from_mm(0.6);
   // A stack of more than three may be parted, or it would leave a hole before it; the last two stay with what they guard.
   Strips& strips = target.galley.strips;
   const std::size_t count = strips.size();

@@ -11,12 +11,12 @@ constexpr double kGutterMm = 5.0;
 
 struct PageMm {
   const char* paper;
-  double inner, block_top, block_height, tab_pitch;
+  double inner, block_top, block_height;
 };
-constexpr double kBlockWidthMm = 148;
+constexpr double kBlockWidthMm = 174;
 constexpr PageMm kPages[] = {
-    {"a4", 20, 21, 259, 21.2},
-    {"letter", 22, 21, 241, 19.7},
+    {"a4", 20, 20, 262},
+    {"letter", 22, 20, 244.4},
 };
 
 Paper from_measures(const PageMm& mm) {
@@ -29,11 +29,8 @@ Paper from_measures(const PageMm& mm) {
   paper.block_width = from_mm(kBlockWidthMm);
   paper.block_top = from_mm(mm.block_top);
   paper.block_height = from_mm(mm.block_height);
-  paper.note_gap = from_mm(4);
-  paper.note_width = from_mm(25);
-  paper.head_rule = from_mm(16.2);
-  paper.folio = from_mm(8.6);
-  paper.tab_pitch = from_mm(mm.tab_pitch);
+  paper.head_rule = from_mm(15.5);
+  paper.folio = from_mm(9);
   return paper;
 }
 

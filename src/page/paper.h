@@ -8,7 +8,7 @@
 
 namespace benchleaf::page {
 
-/// Which edge of the spread a page lies on; the outer margin holds notes and thumb tabs.
+/// Which edge of the spread a page lies on; the outer margin holds the thumb tabs.
 enum class Side { verso, recto };
 
 /// The measures of one paper, all in page lengths. Margins are mirrored on verso pages.
@@ -20,11 +20,8 @@ struct Paper {
   Length block_width = 0;
   Length block_top = 0;
   Length block_height = 0;
-  Length note_gap = 0;  ///< text block to margin notes
-  Length note_width = 0;
   Length head_rule = 0;  ///< running head rule, from the top
   Length folio = 0;      ///< baseline of the folio, from the foot
-  Length tab_pitch = 0;  ///< step of the thumb tabs down the edge
 
   Length block_left(Side side) const { return side == Side::recto ? inner : width - inner - block_width; }
   Length outer() const { return width - inner - block_width; }

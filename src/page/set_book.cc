@@ -24,38 +24,91 @@ const model::IndexList* index_of(const model::Chapter& chapter) {
   return nullptr;
 }
 
-PageNumbers numbers_of(const PageStack& stack) {
+PageNumbers numbers_of(const PageStack& stack, std::size_t before) {
   PageNumbers numbers;
-  for (const auto& [anchor, place] : stack.destinations) numbers[anchor] = std::to_string(place.page + 1);
+  for (const auto& [anchor, place] : stack.destinations)
+    numbers[anchor] = std::to_string(static_cast<std::size_t>(place.page) + before + 1);
   return numbers;
 }
 
 void set_chapter(Setting& setting, const model::Book& book, std::size_t at, TagId document, PageStack& body) {
   const model::Chapter& chapter = book.chapters[at];
   const TagId section = setting.add_tag(Role::part, document);
-  setting.outline.push_back({1, chapter.title, chapter_anchor(chapter), chapter.number});
+  setting.outline.push_back({1, chapter.title, chapter_anchor(chapter), chapter.number, chapter.part});
   Galley galley;
   galley.strips = chapter_head(setting, chapter, section);
-  const model::IndexList* index = index_of(chapter);
   PageFiller filler(setting.paper, static_cast<int>(at), body);
-  Target target{galley, setting.paper.block_width, section, 1, 2, false, look::body()};
+  Target target{galley, setting.paper.block_width, section, 1, 2, false, look::entry_body()};
+  std::vector<const model::Block*> blocks;
   // The title stands in the head; a chapter's own first heading would say it twice, but is a place to link to.
   bool titled = false;
   for (const model::Block& block : chapter.blocks) {
     const auto* heading = std::get_if<model::Heading>(&block.what);
-    if (heading != nullptr && heading->level == 1 && !titled && !galley.begun) {
+    if (heading != nullptr && heading->level == 1 && !titled && blocks.empty()) {
       titled = true;
       if (!heading->anchor.empty()) galley.strips.front().places.push_back({heading->anchor, 0});
       continue;
     }
-    set_block(setting, block, target);
-    if (index == nullptr) filler.take(galley);  // what is placed need not wait for the rest
+    blocks.push_back(&block);
   }
-  if (index == nullptr) {
-    filler.finish(galley);
-  } else {
-    set_index(setting, *index, galley.strips, numbers_of(body), static_cast<int>(at), section, body);
+  for (std::size_t i = 0; i < blocks.size(); ++i) {
+    set_in_columns(setting, blocks, i, target);
+    filler.take(galley);  // what is placed need not wait for the rest
   }
+  filler.finish(galley);
+}
+
+/// The index on pages of its own, an even number of them if more follow.
+PageStack index_pages(Setting& setting, const model::Book& book, std::size_t at, const PageNumbers& numbers, TagId document) {
+  const model::Chapter& chapter = book.chapters[at];
+  PageStack pages;
+  const TagId section = setting.add_tag(Role::part, document);
+  const Strips head = chapter_head(setting, chapter, section);
+  set_index(setting, *index_of(chapter), head, numbers, static_cast<int>(at), section, pages);
+  return pages;
+}
+
+void pad_to_even(const Paper& paper, int chapter, PageStack& stack) {
+  if (stack.pages.size() % 2 == 0) return;
+  Page page;
+  page.width = paper.width;
+  page.height = paper.height;
+  stack.pages.push_back(std::move(page));
+  stack.notes.push_back({chapter, {}, {}, false, false});
+}
+
+/// Chapters before the index, the index, those behind it. How many pages the index takes decides the numbers that it prints.
+PageStack set_body(Setting& setting, const model::Book& book, TagId root) {
+  PageStack body, behind;
+  std::size_t index = book.chapters.size();
+  for (std::size_t i = 0; i < book.chapters.size(); ++i) {
+    if (index_of(book.chapters[i]) != nullptr) {
+      index = i;
+      const model::Chapter& chapter = book.chapters[i];
+      setting.outline.push_back({1, chapter.title, chapter_anchor(chapter), chapter.number, chapter.part});
+      continue;
+    }
+    set_chapter(setting, book, i, root, index < i ? behind : body);
+  }
+  if (index == book.chapters.size()) return body;
+  pad_to_even(setting.paper, static_cast<int>(index) - 1, body);
+  constexpr int kTries = 5;
+  std::size_t pages = 2;
+  for (int i = 0; i < kTries; ++i) {
+    const std::size_t tags = setting.tags.size();
+    PageNumbers numbers = numbers_of(body, 0);
+    numbers.merge(numbers_of(behind, body.pages.size() + pages));
+    PageStack made = index_pages(setting, book, index, numbers, root);
+    if (!behind.pages.empty()) pad_to_even(setting.paper, static_cast<int>(index), made);
+    if (made.pages.size() == pages || i + 1 == kTries) {
+      append(body, std::move(made));
+      append(body, std::move(behind));
+      break;
+    }
+    pages = made.pages.size();
+    setting.tags.resize(tags);
+  }
+  return body;
 }
 
 std::string widest_number(const std::set<std::string>& anchors) { return anchors.size() < 3000 ? "888" : "88888"; }
@@ -83,9 +136,8 @@ Document set_book(const model::Book& book, const Paper& paper, const FontSet& fo
   setting.widest_number = widest_number(setting.anchors);
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);
 
-  PageStack body;
-  for (std::size_t i = 0; i < book.chapters.size(); ++i) set_chapter(setting, book, i, root, body);
-  const PageNumbers numbers = numbers_of(body);
+  PageStack body = set_body(setting, book, root);
+  const PageNumbers numbers = numbers_of(body, 0);
   PageStack front = set_front(setting, book, numbers, root);
   document.bookmarks = bookmarks_of(setting);
 

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "model/book.h"
 #include "page/display.h"
 #include "page/look.h"
 #include "page/paper.h"
@@ -20,6 +21,7 @@ struct OutlineLine {
   std::string title;
   std::string anchor;
   int number = 0;  ///< of a chapter
+  model::BookPart part = model::BookPart::a;
 };
 
 /// What every setter of a run shares: the text engine, the structure under construction, and what is known of the book.
@@ -48,7 +50,11 @@ struct Setting {
   /// A heading of this depth in its chapter, 1 to 4.
   TagId add_heading(int level, TagId parent);
 
+  /// A fresh number for strips that must not be parted by a page turn.
+  int next_spread() { return ++spreads_; }
+
   int sections_ = 0;
+  int spreads_ = 0;
 };
 
 /// Where blocks go: into a galley, at a width, under a structure element, below a heading level.

@@ -15,6 +15,8 @@
 namespace benchleaf::page {
 namespace {
 
+constexpr double kSpaceShare = 0.25;  // of the type size, about what a space is wide
+
 Length left_end(const Item& item) {
   if (const auto* text = std::get_if<TextItem>(&item.what)) return text->at.x;
   if (const auto* sign = std::get_if<SignItem>(&item.what)) return sign->at.x;
@@ -146,6 +148,17 @@ void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) 
     if (number == numbers.end()) {
       setting.findings.add(report::Rule::page_lost_place, {}, "no page is known for '" + slot.target + "'",
                            "link to a record or a heading");
+      continue;
+    }
+    // Whoever stands on the page needs not be sent there; the space before the number goes too.
+    const bool here = stack.notes[static_cast<std::size_t>(stack.slots[i].page)].chapter >= 0 &&
+                      std::to_string(stack.slots[i].page + 1) == number->second;
+    if (here) {
+      SlotLine rest(slot, page);
+      const Length gone = slot.width + static_cast<Length>(slot.size_pt * kSpaceShare * kPt);
+      const std::vector<Slot*> later = later_on_line(stack.slots, i);
+      if (!slot.flush_right) rest.close_up(slot.at.x + slot.width, gone, later);
+      if (slot.justified) rest.stretch(gone, later);
       continue;
     }
     PlainLine line = set_plain(setting, "p.\u00A0" + number->second, look::page_reference(slot.size_pt), slot.tag);

@@ -46,7 +46,6 @@ void shift(Strip& strip, Length dx, Length dy) {
   }
   for (Slot& slot : strip.slots) move_point(slot.at, dx, dy);
   for (Place& place : strip.places) place.y += dy;
-  for (MarginBox& note : strip.margin) note.y += dy;
 }
 
 void overlay(Strip& whole, Strip part, Length dx, Length dy) {
@@ -55,8 +54,6 @@ void overlay(Strip& whole, Strip part, Length dx, Length dy) {
   append(whole.links, part.links);
   append(whole.slots, part.slots);
   append(whole.places, part.places);
-  append(whole.margin, part.margin);
-  whole.signs = whole.signs || part.signs;
   whole.true_size = whole.true_size || part.true_size;
   if (!part.running.empty()) {
     if (whole.running.empty()) whole.running = part.running;
@@ -70,12 +67,15 @@ Length total_height(const Strips& strips) {
   return height;
 }
 
+Length column_width(Length block, int columns) { return (block - (columns - 1) * from_mm(5)) / columns; }
+
 Strip stacked(Strips strips) {
   Strip whole;
   if (strips.empty()) return whole;
   whole.before = strips.front().before;
   whole.new_page = strips.front().new_page;
   whole.keep_next = strips.back().keep_next;
+  whole.columns = strips.front().columns;
   Length y = 0;
   for (std::size_t i = 0; i < strips.size(); ++i) {
     if (i != 0) y += strips[i].before;

@@ -28,14 +28,6 @@ struct Place {
   Length y = 0;
 };
 
-/// A note for the outer margin, set for both sides since the side is known only when the page is.
-struct MarginBox {
-  Length y = 0;  ///< wanted top, from the strip's top
-  Length height = 0;
-  std::vector<Item> verso;  ///< from the note column's left edge
-  std::vector<Item> recto;
-};
-
 /// The smallest thing that moves as a whole: a line, a table row, a message, an entry that must stay together. All
 /// coordinates are from the strip's top left corner, which lies on the left edge of the text block.
 struct Strip {
@@ -46,8 +38,9 @@ struct Strip {
   bool new_page = false;
   bool heading = false;     ///< ends a heading
   bool message = false;     ///< warns of what follows
-  bool signs = false;       ///< carries a trust sign, so the page needs the legend
   bool true_size = false;   ///< shows something at true size, so the page needs the check bar
+  int columns = 1;          ///< set as wide as one of so many columns, which it fills with its like before and after it
+  int spread = 0;           ///< not 0: on one page or on two facing ones with all strips of the same number
   int head = -1;            ///< table head to repeat when this strip is first on a page
   std::string running;      ///< the first entry that stands on this strip, for the running head
   std::string running_end;  ///< the last one
@@ -55,7 +48,6 @@ struct Strip {
   std::vector<LinkArea> links;
   std::vector<Slot> slots;
   std::vector<Place> places;
-  std::vector<MarginBox> margin;
 };
 using Strips = std::vector<Strip>;
 
@@ -76,6 +68,9 @@ void overlay(Strip& whole, Strip part, Length dx, Length dy);
 
 /// Total height of strips set one under the other, the first one's `before` left out.
 Length total_height(const Strips& strips);
+
+/// The width of one of `columns` columns of a block so wide.
+Length column_width(Length block, int columns);
 
 /// One strip that holds all of them in order, unbreakable.
 Strip stacked(Strips strips);

@@ -33,6 +33,7 @@ Words::Words(Setting& setting, const model::Runs& runs, const Look& look, TagId 
     switch (run.kind) {
       case model::Run::Kind::text: add_text(setting, run, parent); break;
       case model::Run::Kind::page_of: add_slot(setting, run, parent); break;
+      case model::Run::Kind::source_key: add_source_key(setting, run, parent); break;
       case model::Run::Kind::trust_sign: add_trust(run, parent); break;
       case model::Run::Kind::verdict: add_verdict(setting, run, parent); break;
       case model::Run::Kind::blank: add_blank(run); break;
@@ -91,10 +92,20 @@ void Words::add_text(Setting& setting, const model::Run& run, TagId parent) {
   add_piece(run, tag, link);
 }
 
+/// Small and in the second ink: who reads on passes it over.
+void Words::add_source_key(Setting& setting, const model::Run& run, TagId parent) {
+  if (!setting.anchors.contains(run.target)) return;
+  const TagId link = link_tag(setting, run, parent);
+  TextStyle look = style(model::Style::plain);
+  look.face = Face::condensed;
+  look.size = std::min<Length>(look.size, look::source_key().size());
+  look.color = look::source_key().color;
+  pieces_.push_back({run.text, look, link >= 0 ? link : parent, link >= 0 ? run.target : std::string(), {}, {}});
+  links_.push_back(link);
+}
+
 void Words::add_piece(const model::Run& run, TagId tag, TagId link) {
-  TextStyle look = style(run.style);
-  if (link >= 0) look.color = print_color(model::Ink::accent);
-  pieces_.push_back({with_units_joined(run.text), look, tag, link >= 0 ? run.target : std::string(), {}, {}});
+  pieces_.push_back({with_units_joined(run.text), style(run.style), tag, link >= 0 ? run.target : std::string(), {}, {}});
   links_.push_back(link);
 }
 
@@ -151,7 +162,6 @@ Strips Words::set(Setting& setting, Length width, Look::Flush flush) const {
 Strip Words::strip_of(const SetLine& line) const {
   Strip strip;
   strip.height = line.height;
-  strip.signs = signs_;
   const Length baseline = line.baseline - line.top;
   strip.baseline = baseline;
   for (const PlacedPiece& part : line.pieces) {

@@ -39,6 +39,7 @@ class Words {
   void add_box(BoxContent content, Length width, Length height, Length depth, TagId link, const std::string& target);
   void add_trust(const model::Run& run, TagId parent);
   void add_verdict(Setting& setting, const model::Run& run, TagId parent);
+  void add_source_key(Setting& setting, const model::Run& run, TagId parent);
   void add_slot(Setting& setting, const model::Run& run, TagId parent);
   void add_blank(const model::Run& run);
   void add_tick();
@@ -51,7 +52,6 @@ class Words {
   std::vector<Piece> pieces_;
   std::vector<TagId> links_;  ///< link element of each piece, or an artifact id
   std::vector<BoxContent> boxes_;
-  bool signs_ = false;
 };
 
 /// Words on one line without breaking, from the left end on the baseline.

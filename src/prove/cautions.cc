@@ -7,7 +7,9 @@
 #include <string_view>
 #include <vector>
 
+#include "base/ascii.h"
 #include "base/id.h"
+#include "base/utf8.h"
 #include "prove/checks.h"
 
 namespace benchleaf::prove {
@@ -48,6 +50,27 @@ void check_signal_words(const Proof& proof) {
                        "found the word " + std::string(word_of(caution)) + ", but severity " + row->severity +
                            " and likelihood " + word_of(caution.likelihood) + " call for " + row->word,
                        "correct the word, or severity and likelihood");
+  }
+}
+
+void check_short_forms(const Proof& proof) {
+  constexpr std::size_t kMost = 90;
+  for (const auto& [id, caution] : proof.base.cautions) {
+    if (!caution.usable("short") || caution.harm_in_brief.empty() || caution.avoid_in_brief.empty()) continue;
+    const std::string words = caution.harm_in_brief + " " + caution.avoid_in_brief;
+    const std::size_t length = base::count_code_points(words);
+    if (length > kMost)
+      proof.findings.add(Rule::caution_short, caution.span_of("short"),
+                         "the short form has " + std::to_string(length) + " characters, at most " + std::to_string(kMost) +
+                             " stand in its line",
+                         "say the harm and what keeps it off in fewer words");
+    for (const std::string_view word : kWords) {
+      if (word == word_of(caution) || base::lower_ascii(words).find(std::string(word) + ":") == std::string::npos) continue;
+      proof.findings.add(Rule::caution_short, caution.span_of("short"),
+                         "the short form speaks the signal word " + std::string(word) + ", but the caution is a " +
+                             std::string(word_of(caution)),
+                         "leave the word out; it is printed beside the sentence");
+    }
   }
 }
 

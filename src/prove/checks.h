@@ -40,6 +40,7 @@ void check_withdrawn(const Proof& proof);
 
 // cautions.cc
 void check_signal_words(const Proof& proof);
+void check_short_forms(const Proof& proof);
 void check_signs(const Proof& proof);
 void check_head_cautions(const Proof& proof);
 

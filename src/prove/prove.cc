@@ -33,6 +33,7 @@ constexpr Check kChecks[] = {
     check_voltage,
     check_withdrawn,
     check_signal_words,
+    check_short_forms,
     check_signs,
     check_head_cautions,
     check_cautions_before_steps,

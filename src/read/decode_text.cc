@@ -83,6 +83,10 @@ void decode(const Fields& fields, model::Caution& caution) {
   caution.signs = fields.texts("signs");
   caution.first_aid = fields.text("first-aid");
   caution.in_short = fields.text("in-short");
+  if (const std::optional<Fields> in_brief = fields.part("short")) {
+    caution.harm_in_brief = in_brief->text("harm");
+    caution.avoid_in_brief = in_brief->text("avoid");
+  }
   caution.call = fields.flag("call");
 }
 
@@ -200,7 +204,7 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   for (const Fields& chapter : fields.parts("chapters")) {
     model::Handbook::Chapter one{
         chapter.text("id"),   chapter.count("number", 0), chapter.text("title"),       chapter.text("tab"),
-        chapter.text("door"), chapter.text("door-line"),  chapter.references("pages"), {},
+        chapter.text("door"), chapter.text("door-line"),  chapter.references("pages"), {}, chapter.text("part"),
         chapter.span("id")};
     for (const std::string& name : chapter.texts("kinds")) {
       if (std::optional<model::Kind> kind = model::kind_from_name(name)) one.kinds.push_back(*kind);

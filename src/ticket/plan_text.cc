@@ -22,6 +22,7 @@ std::string run_text(const model::Run& run) {
     case Kind::blank: return std::string(static_cast<std::size_t>(run.blank_mm / kBlankMm), '_');
     case Kind::line_break: return " ";
     case Kind::page_of:
+    case Kind::source_key:
     case Kind::tick: break;
   }
   return {};

@@ -241,7 +241,7 @@ int main(int count, char** words) {
 
   command::Workbench bench = opened();
   const double read = fastest(rounds, [] { command::open_records({}); });
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, compose::Medium::paper, bench.findings);
   const auto look_up = [] {
     const auto opened = command::open_content({});
     const auto& content = std::get<command::Workbench>(opened);

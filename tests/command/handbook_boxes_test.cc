@@ -14,10 +14,10 @@ TEST_CASE("words of the handbook overlap nowhere and stand in their areas") {
   command::Workbench& bench = std::get<command::Workbench>(opened);
   const auto type = command::open_type_case(bench.fonts, bench.findings);
   REQUIRE(type);
-  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, bench.findings);
+  const model::Book book = compose::make_book(bench.base, bench.tables, bench.derived, compose::Medium::paper, bench.findings);
   for (const std::string paper : {"a4", "letter"}) {
     const page::Document document = command::set_on(book, paper, *type, bench.findings);
-    CHECK(document.pages.size() > 200);
+    CHECK(document.pages.size() > 100);
     for (const std::string& fault : test::box_faults(document, type->fonts, page::paper_named(paper).value())) FAIL_CHECK(fault);
   }
 }

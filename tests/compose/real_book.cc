@@ -14,7 +14,9 @@ MadeBook::MadeBook(const read::FileSource& schema, const read::FileSource& conte
   tables = read::read_tables(schema, shapes, files, findings);
   records = read::read_content(content, shapes, files, findings);
   derived = derive::derive(records, tables, findings);
-  book = compose::make_book(records, tables, derived, findings);
+  book = compose::make_book(records, tables, derived, compose::Medium::screen, findings);
+  report::Findings said;
+  paper = compose::make_book(records, tables, derived, compose::Medium::paper, said);
   index = compose::SearchIndex(book.search);
 }
 

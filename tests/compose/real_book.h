@@ -19,7 +19,8 @@ struct MadeBook {
   model::Tables tables;
   model::KnowledgeBase records;
   derive::Derived derived;
-  model::Book book;
+  model::Book book;   ///< for the screen
+  model::Book paper;  ///< the same for paper
   compose::SearchIndex index{model::SearchList{}};
 };
 

@@ -60,9 +60,8 @@ bool within(const page::Box& box, const page::Box& area) {
 /// The areas for words on a page.
 std::vector<page::Box> areas_of(const page::Paper& paper, bool recto) {
   const Length block = recto ? paper.inner : paper.width - paper.inner - paper.block_width;
-  const Length notes = paper.note_gap + paper.note_width;
-  const Length left = recto ? block : block - notes;
-  const Length right = recto ? block + paper.block_width + notes : block + paper.block_width;
+  const Length left = block;
+  const Length right = block + paper.block_width;
   const Length foot = paper.block_top + paper.block_height;
   const Length tab = page::from_mm(10);
   return {{left, 0, right, paper.head_rule},

@@ -11,6 +11,7 @@
 #include "compose/figures/measure_pictures.h"
 #include "compose/imprint.h"
 #include "compose/search/search.h"
+#include "compose/index_order.h"
 #include "ticket/form.h"
 
 namespace benchleaf::compose {
@@ -43,12 +44,42 @@ std::vector<model::CalculatorSheet> calculator_sheets() {
   return sheets;
 }
 
+/// In the order of their titles, as the list of sources has them.
+SourceNumbers source_numbers(const model::KnowledgeBase& records) {
+  std::vector<const model::Source*> ordered;
+  for (const auto& [id, source] : records.sources) ordered.push_back(&source);
+  std::stable_sort(ordered.begin(), ordered.end(), [](const auto* one, const auto* other) {
+    return one->title == other->title ? one->id < other->id : index_before(one->title, other->title);
+  });
+  SourceNumbers numbers;
+  for (const model::Source* source : ordered) numbers.emplace(source->reference(), static_cast<int>(numbers.size()) + 1);
+  return numbers;
+}
+
+/// The chapters in their order. Paper has its index at the end of part A, for who prints no more than that, under the number
+/// that handbook.yaml leaves free there.
+void add_chapters(const Desk& desk, model::Book& book) {
+  int last = 0;
+  bool indexed = false;
+  for (const model::Handbook::Chapter& chapter : desk.records.handbook.chapters) {
+    if (desk.on_paper() && chapter.part == "screen") continue;
+    if (desk.on_paper() && chapter.part == "B" && !indexed) {
+      indexed = true;
+      book.chapters.push_back(index_chapter(desk, last + 1));
+    }
+    book.chapters.push_back(make_chapter(desk, chapter));
+    last = std::max(last, chapter.number);
+  }
+  if (!indexed) book.chapters.push_back(index_chapter(desk, last + 1));
+}
+
 }  // namespace
 
 model::Book make_book(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
-                      report::Findings& findings) {
+                      Medium medium, report::Findings& findings) {
   const Uses uses(records);
-  const Desk desk{records, tables, derived, uses, findings};
+  const SourceNumbers numbers = source_numbers(records);
+  const Desk desk{records, tables, derived, uses, findings, medium, &numbers};
   const model::Handbook& handbook = records.handbook;
   model::Book book;
   book.title = handbook.title;
@@ -60,12 +91,7 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   book.standing_line = handbook.standing_line;
   for (const model::Overlay& overlay : records.overlays) book.imprints.push_back(overlay.imprint);
   book.cover_notes = cover_notes(desk);
-  int last = 0;
-  for (const model::Handbook::Chapter& chapter : handbook.chapters) {
-    book.chapters.push_back(make_chapter(desk, chapter));
-    last = std::max(last, chapter.number);
-  }
-  book.chapters.push_back(index_chapter(desk, last + 1));
+  add_chapters(desk, book);
   book.calculators = calculator_sheets();
   book.ticket_form = ticket_form(records);
   book.search = make_search_list(records, tables, derived);

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "compose/entries/entries.h"
+#include "compose/entries/paper_lists.h"
 #include "compose/entries/prose.h"
 #include "compose/entry_maker.h"
 #include "compose/index_order.h"
@@ -45,18 +46,37 @@ void add_cells(const Desk& desk, model::Blocks& blocks) {
   }
 }
 
+/// Paper leaves the invented records of the demonstration out.
+bool is_invented(const model::Record& record) {
+  return std::any_of(record.basis.begin(), record.basis.end(),
+                     [](const auto& one) { return one.second.trust == model::Trust::invented; });
+}
+
 template <typename Records>
 void add_titled(const Desk& desk, const Records& records, model::Blocks& blocks) {
   std::vector<const typename Records::mapped_type*> ordered;
-  for (const auto& [id, record] : records) ordered.push_back(&record);
+  for (const auto& [id, record] : records) {
+    if (!desk.on_paper() || !is_invented(record)) ordered.push_back(&record);
+  }
   std::stable_sort(ordered.begin(), ordered.end(), [](const auto* one, const auto* other) {
     return one->title == other->title ? one->id < other->id : index_before(one->title, other->title);
   });
   for (const auto* record : ordered) blocks.push_back({make_entry(desk, *record)});
 }
 
+/// What paper says in one table of a kind; nothing where it has an entry for each record, like the screen.
+model::Blocks paper_list(const Desk& desk, model::Kind kind) {
+  switch (kind) {
+    case model::Kind::cell: return cells_by_size(desk);
+    case model::Kind::substance: return substance_table(desk);
+    default: return {};
+  }
+}
+
 model::Blocks entries_of(const Desk& desk, model::Kind kind) {
   model::Blocks blocks;
+  if (desk.on_paper()) blocks = paper_list(desk, kind);
+  if (!blocks.empty()) return blocks;
   const model::KnowledgeBase& records = desk.records;
   switch (kind) {
     case model::Kind::cell: add_cells(desk, blocks); break;
@@ -95,6 +115,14 @@ model::Block kind_heading(model::Kind kind, const std::vector<const model::Page*
   return heading_block(2, std::move(words), "group/" + std::string(model::kind_name(kind)));
 }
 
+/// What paper says once behind the entries of a kind.
+void add_after(const Desk& desk, model::Kind kind, model::Blocks& blocks) {
+  model::Blocks more;
+  if (kind == model::Kind::abrasive) more = abrasives_on_materials(desk);
+  if (kind == model::Kind::source) more = conflict_list(desk);
+  for (model::Block& block : more) blocks.push_back(std::move(block));
+}
+
 }  // namespace
 
 model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wanted) {
@@ -103,6 +131,7 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   chapter.id = wanted.id;
   chapter.title = wanted.title;
   chapter.tab = wanted.tab;
+  chapter.part = wanted.part == "B" ? model::BookPart::b : model::BookPart::a;
   chapter.door.thing = wanted.door;
   if (!wanted.door_line.empty()) chapter.door.line = {model::text_run(wanted.door_line)};
   std::vector<const model::Page*> pages;
@@ -118,8 +147,11 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   for (const model::Kind kind : wanted.kinds) {
     model::Blocks entries = entries_of(desk, kind);
     if (entries.empty()) continue;
-    if (kind != model::Kind::cell) chapter.blocks.push_back(kind_heading(kind, pages));
+    const bool heads_itself = kind == model::Kind::cell;
+    if (!heads_itself && (!desk.on_paper() || wanted.kinds.size() > 1 || !pages.empty()))
+      chapter.blocks.push_back(kind_heading(kind, pages));
     for (model::Block& block : entries) chapter.blocks.push_back(std::move(block));
+    if (desk.on_paper()) add_after(desk, kind, chapter.blocks);
   }
   return chapter;
 }

@@ -1,6 +1,7 @@
 // In: what a page asks for in a fenced block `bench`. Out: the blocks, made from records, tables and facts.
 #include <optional>
 
+#include "compose/entries/paper_lists.h"
 #include "compose/entries/picture_table.h"
 #include "compose/entries/prose.h"
 #include "compose/entry_maker.h"
@@ -35,10 +36,10 @@ model::Table published_table(const Desk& desk, const model::PublishedTable& publ
       else
         made.cells.push_back(cell(text == row.cells.end() ? std::string() : text->second));
     }
-    made.cells.push_back(cell({model::trust_run(row.trust, false)}));
+    made.cells.push_back(cell(Line(desk).sign({row.trust, false}).take()));
     table.rows.push_back(std::move(made));
   }
-  return table;
+  return without_empty_columns(std::move(table));
 }
 
 /// `1.65 mm  337 SR416SW silver oxide, low`: all cells of one size.
@@ -68,7 +69,7 @@ model::Table size_finder(const Desk& desk) {
 std::optional<model::Block> made_block(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
   const std::string show = word_of(request.body, "show");
   if (show == "trust-signs") return trust_legend();
-  if (show == "size-finder") return model::Block{size_finder(desk)};
+  if (show == "size-finder") return desk.on_paper() ? cells_by_number(desk) : model::Block{size_finder(desk)};
   if (show == "published-table") {
     const model::PublishedTable* table = desk.tables.find(word_of(request.body, "table"));
     if (table != nullptr) return model::Block{published_table(desk, *table)};
@@ -82,7 +83,7 @@ std::optional<model::Block> made_block(const Desk& desk, const model::Page& page
     const std::string name = word_of(request.body, "record");
     const model::RecordRef whole(name);
     const auto* caution = desk.records.find<model::Caution>(whole.kind() ? whole : model::RecordRef(model::Kind::caution, name));
-    if (caution != nullptr) return model::Block{message_of(desk, *caution)};
+    if (caution != nullptr) return model::Block{message_of(desk, *caution, MessagePlace::head)};
   }
   return std::nullopt;
 }

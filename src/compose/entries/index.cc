@@ -55,6 +55,12 @@ class IndexWords {
   std::map<std::string, model::IndexEntry> entries_;
 };
 
+/// On paper, cells are found by number in a table of their own, sources by their numbers.
+bool has_its_own_list(model::Kind kind) {
+  return kind == model::Kind::cell || kind == model::Kind::source || kind == model::Kind::chart || kind == model::Kind::watch ||
+         kind == model::Kind::stock;
+}
+
 }  // namespace
 
 model::IndexList make_index_list(const Desk& desk) {
@@ -62,6 +68,7 @@ model::IndexList make_index_list(const Desk& desk) {
   // Names that are looked up directly come first, so that a mere renaming never takes their place.
   for (const bool renaming : {false, true}) {
     for (const model::Record* record : desk.records.all()) {
+      if (desk.on_paper() && has_its_own_list(record->kind)) continue;
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
         if (renaming)

@@ -80,7 +80,7 @@ void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMake
 model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
   EntryMaker maker(desk, chemistry, model::Entry::Rank::title);
   add_head(desk, chemistry, maker);
-  maker.messages(chemistry.cautions);
+  maker.messages(chemistry.cautions, MessagePlace::head);
   add_ingredients(desk, chemistry, maker);
   add_classes(desk, chemistry, maker);
   add_on_materials(desk, maker, chemistry, chemistry.on_materials);
@@ -96,8 +96,8 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
     headed = headed || !text->empty();
     maker.run_in(label, *text);
   }
-  maker.links("Answers", desk.uses.named_by(chemistry.reference(), model::Kind::residue, "answers"));
-  maker.links("Used in", desk.uses.named_by(chemistry.reference(), model::Kind::procedure));
+  maker.back_links("Answers", desk.uses.named_by(chemistry.reference(), model::Kind::residue, "answers"));
+  maker.back_links("Used in", desk.uses.named_by(chemistry.reference(), model::Kind::procedure));
   return maker.finish();
 }
 

@@ -68,10 +68,10 @@ model::Entry make_entry(const Desk& desk, const model::Material& material) {
                                    {"In service", "service"},
                                    {"Shelf life", "shelf-life"},
                                    {"Layer", "layer"}});
-  add_liquids(desk, material, maker);
-  maker.links("Parts of it", desk.uses.named_by(material.reference(), model::Kind::part));
-  maker.links("Gaskets of it", desk.uses.named_by(material.reference(), model::Kind::gasket));
-  maker.links("Crystals of it", desk.uses.named_by(material.reference(), model::Kind::crystal));
+  if (!desk.on_paper()) add_liquids(desk, material, maker);  // paper has them all in one matrix
+  maker.back_links("Parts of it", desk.uses.named_by(material.reference(), model::Kind::part));
+  maker.back_links("Gaskets of it", desk.uses.named_by(material.reference(), model::Kind::gasket));
+  maker.back_links("Crystals of it", desk.uses.named_by(material.reference(), model::Kind::crystal));
   return maker.finish();
 }
 
@@ -79,14 +79,14 @@ model::Entry make_entry(const Desk& desk, const model::Part& part) {
   EntryMaker maker(desk, part, model::Entry::Rank::small);
   maker.entry().aliases = {model::text_run(again_words(part.again))};
   maker.paragraph({model::text_run(part.where)});
-  maker.links("Made of", part.made_of);
+  maker.names("Made of", part.made_of);
   maker.run_in("Tell it by", part.recognise);
   maker.run_in("Damaged", part.if_damaged);
   maker.run_in("Again", part.why_again);
   maker.run_in("Care", part.care);
   maker.caution_line(part.cautions);
-  maker.links("In", desk.uses.named_by(part.reference(), model::Kind::module));
-  maker.links("Work on it", desk.uses.named_by(part.reference(), model::Kind::procedure));
+  maker.back_links("In", desk.uses.named_by(part.reference(), model::Kind::module));
+  maker.back_links("Work on it", desk.uses.named_by(part.reference(), model::Kind::procedure));
   return maker.finish();
 }
 
@@ -96,9 +96,9 @@ model::Entry make_entry(const Desk& desk, const model::Tool& tool) {
   maker.paragraph({model::text_run(tool.use)});
   maker.run_in("Instead", tool.instead);
   maker.run_in("Check", tool.check);
-  if (!tool.touches.empty()) maker.links("Touches with", {tool.touches});
+  if (!tool.touches.empty()) maker.names("Touches with", {tool.touches});
   maker.caution_line(tool.cautions);
-  maker.links("Used in", desk.uses.named_by(tool.reference(), model::Kind::procedure));
+  maker.back_links("Used in", desk.uses.named_by(tool.reference(), model::Kind::procedure));
   return maker.finish();
 }
 

@@ -40,7 +40,7 @@ void add_supply(const Desk& desk, const model::Module& module, EntryMaker& maker
 }  // namespace
 
 model::Entry make_entry(const Desk& desk, const model::Module& module) {
-  EntryMaker maker(desk, module, model::Entry::Rank::title);
+  EntryMaker maker(desk, module, model::Entry::Rank::short_title);
   Line second(desk);
   second.say(display_words(module.display));
   if (module.lamp != model::Lamp::none && module.lamp != model::Lamp::display_itself)
@@ -57,7 +57,7 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   maker.run_in("Held by", joined);
   if (module.contact && module.contact != model::Contact::none)
     maker.run_in("Display contact", plain_words(word_of(module.contact)));
-  maker.links("Parts", module.parts);
+  maker.names("Parts", module.parts);
   maker.caution_line(module.cautions);
   return maker.finish();
 }

@@ -9,6 +9,21 @@ namespace benchleaf::compose {
 
 namespace {
 
+/// A row of low lines in the text is a place to write on with a pen.
+bool is_blank_to_fill(const model::Run& run) {
+  constexpr std::size_t kLeast = 10;
+  return run.kind == model::Run::Kind::text && run.text.size() >= kLeast && run.text.find_first_not_of('_') == std::string::npos;
+}
+
+/// Long enough for a number with its country code, in a hand that shakes.
+model::Run blank_to_fill() {
+  constexpr double kLongMm = 80;
+  model::Run run;
+  run.kind = model::Run::Kind::blank;
+  run.blank_mm = kLongMm;
+  return run;
+}
+
 /// Walks through the blocks of one part and finishes their runs.
 class ProseSetter {
  public:
@@ -55,6 +70,7 @@ class ProseSetter {
     for (std::size_t i = 0; i < runs.size(); ++i) {
       model::Run run = runs[i];
       if (!run.fact.empty()) print_fact(run);
+      if (desk_.on_paper() && is_blank_to_fill(run)) run = blank_to_fill();
       if (run.kind != model::Run::Kind::text || run.target.empty()) {
         done.push_back(std::move(run));
         continue;
@@ -86,8 +102,9 @@ class ProseSetter {
 model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_chapter) {
   model::Blocks blocks;
   blocks.push_back(heading_block(opens_chapter ? 1 : 2, page.title, page.reference()));
-  blocks.push_back(
-      paragraph_block(Line(desk).say(page.lead + " ").sign({page.trust, false}).take(), model::Paragraph::Role::lead));
+  Line lead(desk);
+  lead.say(page.lead + (desk.on_paper() ? "" : " ")).sign({page.trust, false}).source_keys(page.sources);
+  blocks.push_back(paragraph_block(lead.take(), model::Paragraph::Role::lead));
   if (!provenance_words(desk.records, page).empty()) blocks.push_back(provenance_mark(desk.records, page));
   const ProseSetter setter(desk, opens_chapter ? 0 : 1);
   for (const model::PagePart& part : page.parts) {
@@ -98,7 +115,7 @@ model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_
         blocks.push_back(std::move(made));
     }
   }
-  if (page.sources.empty()) return blocks;
+  if (page.sources.empty() || desk.on_paper()) return blocks;
   model::Runs from = Line(desk).label("From").take();
   for (model::Run& run : Line(desk).links(page.sources).say(".").take()) from.push_back(std::move(run));
   blocks.push_back(paragraph_block(std::move(from), model::Paragraph::Role::note));

@@ -92,7 +92,7 @@ model::Entry make_entry(const Desk& desk, const model::Abrasive& abrasive) {
          {}});
   }
   maker.table(std::move(table));
-  add_on_materials(desk, maker, abrasive, abrasive.on_materials);
+  if (!desk.on_paper()) add_on_materials(desk, maker, abrasive, abrasive.on_materials);
   return maker.finish();
 }
 

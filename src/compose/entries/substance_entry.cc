@@ -72,8 +72,8 @@ model::Entry make_entry(const Desk& desk, const model::Substance& substance) {
     maker.run_in("Sets free", line);
   }
   add_class_table(desk, substance, maker);
-  maker.links("In", desk.uses.named_by(substance.reference(), model::Kind::chemistry, "made-of"));
-  maker.links("Left in", desk.uses.named_by(substance.reference(), model::Kind::residue, "made-of"));
+  maker.back_links("In", desk.uses.named_by(substance.reference(), model::Kind::chemistry, "made-of"));
+  maker.back_links("Left in", desk.uses.named_by(substance.reference(), model::Kind::residue, "made-of"));
   return maker.finish();
 }
 
@@ -86,7 +86,7 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   maker.entry().aliases =
       Line(desk).say(residue.side == model::Side::not_known ? "side not known" : word_of(residue.side)).take();
   maker.paragraph({model::text_run(residue.looks)}, model::Paragraph::Role::lead);
-  maker.messages(residue.cautions);
+  maker.messages(residue.cautions, MessagePlace::head);
   Line made(desk);
   for (std::size_t i = 0; i < residue.made_of.size(); ++i) {
     made.say(made.empty() ? "" : ", ").link(residue.made_of[i].substance);

@@ -36,12 +36,40 @@ model::Entry make_entry(const Desk& desk, const model::Term& term) {
   Line also(desk);
   for (const std::string& word : term.also) also.say(also.empty() ? "" : ", ").say(word);
   if (!term.american.empty()) also.say(also.empty() ? "American: " : "; American: ").say(term.american);
-  maker.entry().aliases = also.take();
-  maker.paragraph({model::text_run(term.meaning)});
+  if (desk.on_paper()) {
+    model::Runs meaning{model::text_run(term.meaning)};
+    if (!also.empty()) {
+      meaning.push_back(model::text_run(" Also "));
+      for (model::Run& run : also.take()) meaning.push_back(std::move(run));
+      meaning.push_back(model::text_run("."));
+    }
+    maker.paragraph(std::move(meaning), model::Paragraph::Role::dense);
+  } else {
+    maker.entry().aliases = also.take();
+    maker.paragraph({model::text_run(term.meaning)});
+  }
   maker.run_in("Not to confuse", term.not_to_confuse);
   maker.links("See", term.see);
   return maker.finish();
 }
+
+namespace {
+
+/// Number, name, what it is and what of it was read: as much as a page of keys leads to.
+model::Entry numbered_source(const Desk& desk, const model::Source& source, Line& what) {
+  EntryMaker maker(desk, source, model::Entry::Rank::small);
+  const auto number = desk.source_numbers->find(source.reference());
+  if (number != desk.source_numbers->end())
+    maker.entry().key = {model::text_run(std::to_string(number->second) + "\u2002" + source.title)};
+  model::Runs words = what.take();
+  if (!source.publication.empty()) words.push_back(model::text_run((words.empty() ? "" : ". ") + source.publication));
+  if (!words.empty() && !words.back().text.empty() && words.back().text.back() != '.') words.push_back(model::text_run("."));
+  if (!source.read.empty()) words.push_back(model::text_run(" Read: " + source.read));
+  maker.paragraph(std::move(words), model::Paragraph::Role::note);
+  return maker.finish();
+}
+
+}  // namespace
 
 model::Entry make_entry(const Desk& desk, const model::Source& source) {
   EntryMaker maker(desk, source, model::Entry::Rank::small);
@@ -50,6 +78,7 @@ model::Entry make_entry(const Desk& desk, const model::Source& source) {
   for (const std::string* part : {&source.publisher, &source.edition, &source.year}) {
     if (!part->empty()) what.say(", " + *part);
   }
+  if (desk.on_paper() && desk.source_numbers != nullptr) return numbered_source(desk, source, what);
   maker.entry().aliases = what.take();
   maker.paragraph({model::text_run(source.publication)});
   std::string read = source.read;

@@ -115,6 +115,27 @@ std::shared_ptr<const Drawing> cell_drawing(const Desk& desk, const model::Cell&
   return std::make_shared<const Drawing>(std::move(drawing));
 }
 
+std::shared_ptr<const Drawing> cell_views(const Desk& desk, const model::Cell& cell) {
+  const model::Fact* across = desk.fact(cell, "size.diameter");
+  const model::Fact* high = desk.fact(cell, "size.height");
+  if (across == nullptr || high == nullptr || !across->value || !high->value) return nullptr;
+  const double cap = is_lithium(cell) ? kLithiumCap : kCap;
+  constexpr double kBetween = 6.5, kEdge = 0.9, kWidest = 40;
+  Drawing drawing;
+  drawing.true_size = true;
+  const double radius = *across->value / 2;
+  add_plan(drawing, {kEdge + radius, kEdge + radius}, *across->value, cap);
+  const bool beside = 2 * *across->value + kBetween + 2 * kEdge <= kWidest;
+  const Mm section = beside ? Mm{kEdge + *across->value + kBetween, kEdge + std::max(0.0, *across->value - *high->value)}
+                            : Mm{kEdge, kEdge + *across->value + kGap};
+  add_section(drawing, section, *across->value, *high->value, cap);
+  drawing.width_mm = section.x + *across->value + kEdge;
+  drawing.height_mm = std::max(kEdge + *across->value, section.y + *high->value) + kEdge;
+  drawing.alt = "Cell " + cell.designation + " at true size: plan, a circle " + across->printed + " across; section" +
+                (beside ? " beside it, " : ", ") + high->printed + " high.";
+  return std::make_shared<const Drawing>(std::move(drawing));
+}
+
 std::shared_ptr<const Drawing> cell_outline(const model::Fact& diameter, double margin_mm) {
   if (!diameter.value) return nullptr;
   Drawing drawing;

@@ -20,6 +20,7 @@ struct Handbook {
     std::string door_line;
     References pages;  ///< `page/ID`
     std::vector<Kind> kinds;
+    std::string part;  ///< `A`, `B`, or `screen` for what paper does without; empty: `A`
     base::Span span;
   };
 

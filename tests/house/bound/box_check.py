@@ -3,7 +3,7 @@
 usage: box_check.py FOLDER
 
 Read by `pdftotext -bbox-layout`, whose boxes are as high as the font, not as the ink: of each, the middle half counts. The
-areas are those of the page: block, column of notes, running head, line of the folio, thumb tab.
+areas are those of the page: block, running head, line of the folio, thumb tab.
 """
 
 import html
@@ -19,9 +19,9 @@ WORD = re.compile(r'<word xMin="(-?[\d.]+)" yMin="(-?[\d.]+)" xMax="(-?[\d.]+)" 
 FEWEST_WORDS = 20_000
 TOUCH = 0.35  # pt: neighbours may share their side bearings
 
-# Millimetres: spine to block, block, gap and notes beside it, tab at the outer edge; top and foot of the words.
+# Millimetres: spine to block, block, tab at the outer edge; top and foot of the words.
 INNER = {"a4": 20, "letter": 22}
-BLOCK, NOTES, TAB = 148, 29, 10
+BLOCK, TAB = 174, 9
 TOP, FOOT = 11, 7
 
 
@@ -65,7 +65,7 @@ def outside(word, number, width, height, paper):
     inner = INNER[paper] * MM
     recto = number % 2 == 1
     left, right = (word.left, word.right) if recto else (width - word.right, width - word.left)  # from the spine
-    block = left >= inner - TOUCH and right <= inner + (BLOCK + NOTES) * MM + TOUCH
+    block = left >= inner - TOUCH and right <= inner + BLOCK * MM + TOUCH
     return not block and left < width - TAB * MM - TOUCH
 
 

@@ -73,7 +73,7 @@ def tiny_pdf(font, content=b"BT /F1 12 Tf 50 50 Td (a) Tj ET", size=b"99 99"):
 class Order(unittest.TestCase):
     PROCEDURE = {"title": "Wipe", "purpose": "To wipe.", "cautions": ["still"], "steps": [
         {"do": "Look."}, {"caution": "burns"}, {"do": "Wipe it."}]}
-    HAZARDS = {"still": "It stands.", "burns": "It burns."}
+    HAZARDS = {"still": ["It stands."], "burns": ["It burns. Let it cool.", "It burns."]}
 
     def faults(self, text):
         return order_check.faults_of(order_check.packed(text), "wipe", self.PROCEDURE, self.HAZARDS)[0]

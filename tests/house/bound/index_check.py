@@ -22,13 +22,11 @@ ENTRY = re.compile(r"^(?P<word>.*?)\s*(?:\u2002|(?<=\S) )(?P<pages>\d+(?:, \d+)*
 
 
 def wanted(content):
-    """Every designation, number of the trade, term and title of the records that the index is there for."""
+    """Every term and title of the records that the index is there for; cells have a table of their own."""
     words = set()
     for kind, _, fields in records.read(content):
-        if kind in ("cell", "term", "tool", "material", "substance", "symptom", "residue", "part"):
+        if kind in ("term", "tool", "material", "substance", "symptom", "residue", "part", "procedure", "chemistry"):
             words.add(fields[records.HEADING.get(kind, "title")])
-        if kind == "cell" and "trade-number" in fields:
-            words.add(fields["trade-number"])
     return sorted(words)
 
 

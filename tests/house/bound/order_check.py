@@ -37,6 +37,12 @@ class Reading:
         return end >= 0 and self.text.find(packed(wording), self.at, end) >= 0
 
 
+def wordings_of(caution):
+    """What may stand before a step: the short form, harm and what keeps it off, or the hazard in full."""
+    short = caution.get("short")
+    return ([f"{short['harm']} {short['avoid']}"] if short else []) + [caution["hazard"]]
+
+
 def faults_of(text, name, procedure, hazards):
     """What of one procedure is out of order in the packed text of a handbook, and how many cautions were looked at."""
     reading, faults, seen = Reading(text), [], 0
@@ -49,7 +55,7 @@ def faults_of(text, name, procedure, hazards):
             continue
         for caution in waiting:
             seen += 1
-            if not reading.has_before(hazards[caution], item["do"]):
+            if not any(reading.has_before(wording, item["do"]) for wording in hazards[caution]):
                 faults.append(f'procedure/{name}: {caution} does not stand before "{item["do"][:40]}"')
         waiting = []
         if not reading.go_to(item["do"]):
@@ -59,7 +65,7 @@ def faults_of(text, name, procedure, hazards):
 
 def main(folder, content):
     read = list(records.read(content))
-    hazards = {name: fields["hazard"] for kind, name, fields in read if kind == "caution"}
+    hazards = {name: wordings_of(fields) for kind, name, fields in read if kind == "caution"}
     procedures = {name: fields for kind, name, fields in read if kind == "procedure"}
     handbooks = sorted(folder.glob("handbook-*.pdf"))
     faults = [] if handbooks else ["no handbook"]

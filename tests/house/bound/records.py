@@ -18,9 +18,20 @@ def read(content):
         yield path.parent.name, path.stem, yaml.load(text, Loader=yaml.BaseLoader)
 
 
+# What paper leaves to the screen: the demonstration and what describes the charts.
+SCREEN_KINDS = {"chart", "watch", "stock"}
+
+
+def on_paper(kind, fields):
+    invented = any(basis.get("trust") == "invented" for basis in fields.get("basis", {}).values())
+    return kind not in SCREEN_KINDS and not invented
+
+
 def wordings(content):
-    """(where, wording) for every heading of a record and every text of a caution."""
+    """(where, wording) for every heading of a record on paper and every text of a caution."""
     for kind, name, fields in read(content):
+        if not on_paper(kind, fields):
+            continue
         heading = HEADING.get(kind, "title")
         yield f"{kind}/{name} {heading}", fields[heading]
         if kind == "caution":

@@ -1,5 +1,5 @@
 // Running matter and the edges of the page: heads name the entries on the page, nothing told to a reader stands outside
-// the text block and its margin column. The measures are page::Paper's; no outside source.
+// the text block. The measures are page::Paper's; no outside source.
 #include <map>
 #include <utility>
 
@@ -20,10 +20,6 @@ model::Block entry(int i) {
   for (int k = 0; k < 1 + i % 4; ++k) {
     entry.blocks.push_back(std::make_shared<model::Block>(test::paragraph(test::prose(static_cast<unsigned>(i * 5 + k), 40))));
   }
-  model::MarginNote note;
-  note.label = {model::text_run("size")};
-  note.trust = model::Trust::memory;
-  entry.margin = {note};
   return {entry};
 }
 
@@ -57,7 +53,7 @@ TEST_CASE("the running head names the first and the last entry of its page") {
   for (const auto& [page, range] : entries) CHECK(heads[page] == 1);
 }
 
-TEST_CASE("what a reader is told stands inside the text block or its note column") {
+TEST_CASE("what a reader is told stands inside the text block") {
   const char* paper = GENERATE("a4", "letter");
   const page::Paper measures = page::paper_named(paper).value();
   const test::Laid laid = test::lay(book_of_entries(), paper);
@@ -65,11 +61,9 @@ TEST_CASE("what a reader is told stands inside the text block or its note column
   for (const test::Line& line : test::lines_of(laid.document)) {
     if (line.block < 0 || laid.document.pages[static_cast<std::size_t>(line.page)].label.find_first_of("ivx") == 0) continue;
     const test::Edges block = test::block_edges(laid.document, line.page, paper);
-    const page::Length notes = measures.note_gap + measures.note_width;
-    const bool recto = block.left == measures.block_left(page::Side::recto);
     INFO(line.text);
-    CHECK(line.left >= block.left - (recto ? 0 : notes) - page::kPt / 10);
-    CHECK(line.right <= block.right + (recto ? notes : 0) + page::kPt / 10);
+    CHECK(line.left >= block.left - page::kPt / 10);
+    CHECK(line.right <= block.right + page::kPt / 10);
     CHECK(line.y > measures.block_top);
     CHECK(line.y <= measures.block_top + measures.block_height);
     ++seen;
