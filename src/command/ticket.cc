@@ -132,7 +132,7 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   if (!plans.empty()) files = make_files(bench, plans.front());
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors() || plans.size() != named.watches.size()) {
-    terminal.progress("nothing was written: " + report::count_text(bench.findings));
+    terminal.progress("nothing was written: " + terminal.count(bench.findings));
     return terminal.finish(kExitFindings);
   }
   const std::string problem = put_in_place(options.to, files);
@@ -146,7 +146,7 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
                   (ordered ? compose::order_text(order, plans.size()) : std::string()));
   }
   terminal.progress("ticket of " + plans.front().watch + " in " + (fs::path(options.to) / kTicketFolder).string() + ": " +
-                    report::count_text(bench.findings));
+                    terminal.count(bench.findings));
   return terminal.finish(kExitGood);
 }
 
