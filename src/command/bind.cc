@@ -3,12 +3,15 @@
 
 #include <algorithm>
 #include <functional>
+#include <iterator>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
 
+#include "base/sha256.h"
 #include "bench/calculator.h"
 #include "command/commands.h"
 #include "command/manifest.h"
@@ -21,6 +24,7 @@
 #include "compose/entries/book.h"
 #include "html/single.h"
 #include "html/site.h"
+#include "model/paper_size.h"
 #include "page/crop_marks.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
@@ -172,12 +176,25 @@ Bound make_files(const BindOptions& options, const CommonOptions& common, Workbe
   return bound;
 }
 
+/// A run that was asked for some of the files leaves the others of an earlier one in their place.
+bool is_whole(const BindOptions& options, std::size_t papers) {
+  return options.pdf && options.html && options.charts && options.facts && options.papers.size() == papers;
+}
+
 /// Empty, or why the files are not in their place.
-std::string put_in_place(const std::string& folder, const Files& files, const std::string& manifest) {
-  OutputFolder output(folder);
-  for (const auto& [name, bytes] : files) output.write(name, bytes);
-  output.write(std::string(kManifestName), manifest);
-  output.commit();
+std::string put_in_place(const BindOptions& options, const model::Handbook& handbook, Bound& bound) {
+  OutputFolder output(options.to);
+  for (const auto& [name, bytes] : bound.files) output.write(name, bytes);
+  if (!output.claim()) return output.problem();
+  const std::set<std::string> old = files_of_manifest(output.old_bytes(std::string(kManifestName)));
+  const bool whole = is_whole(options, std::size(model::kPaperSizes));
+  for (const std::string& name : old) {
+    if (whole || bound.files.contains(name)) continue;
+    const std::string bytes = output.old_bytes(name);
+    if (!bytes.empty()) bound.kept.emplace(name, base::sha256(bytes));
+  }
+  output.write(std::string(kManifestName), manifest_text(handbook, bound));
+  output.commit([&](const std::string& name) { return whole && old.contains(name); });
   return output.problem();
 }
 
@@ -191,17 +208,17 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
   if (!bench.findings.has_errors()) bound = make_files(options, common, bench);
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors()) {
-    terminal.progress("nothing was written: " + report::count_text(bench.findings));
+    terminal.progress("nothing was written: " + terminal.count(bench.findings));
     return terminal.finish(kExitFindings);
   }
   if (bound.files.empty()) {
     return terminal.failure("--only and --paper leave nothing to write: the handbook has its papers, each chart its own");
   }
-  const std::string problem = put_in_place(options.to, bound.files, manifest_text(bench.base.handbook, bound));
+  const std::string problem = put_in_place(options, bench.base.handbook, bound);
   if (!problem.empty()) return terminal.failure(problem);
   const std::string place = (std::filesystem::path(options.to) / kBookFolder).string();
   terminal.progress("bound " + record_count(bench) + " into " + place + ", " + std::to_string(bound.files.size()) +
-                    " files: " + report::count_text(bench.findings));
+                    " files: " + terminal.count(bench.findings));
   return terminal.finish(kExitGood);
 }
 

@@ -1,5 +1,7 @@
 // check: reads, derives, proves, and says what is wrong.
 
+#include <nlohmann/json.hpp>
+
 #include <string>
 
 #include "command/commands.h"
@@ -12,6 +14,16 @@
 
 namespace benchleaf::command {
 namespace {
+
+/// The same rules as {"rules": [{id, severity, reason, source}]}.
+std::string rules_json() {
+  nlohmann::ordered_json list = nlohmann::ordered_json::array();
+  for (const auto& rule : report::all_rules()) {
+    list.push_back(
+        {{"id", rule.id}, {"severity", report::severity_name(rule.severity)}, {"reason", rule.reason}, {"source", rule.source}});
+  }
+  return nlohmann::ordered_json{{"rules", std::move(list)}}.dump(2) + "\n";
+}
 
 /// The rules by their order in rules.def: id, severity, reason.
 std::string rules_text() {
@@ -43,7 +55,7 @@ int explain(const std::string& id, Terminal& terminal) {
 
 int run_check(const CheckOptions& options, const CommonOptions& common, Terminal& terminal) {
   if (options.rules) {
-    terminal.data(rules_text());
+    terminal.data(options.json ? rules_json() : rules_text());
     return terminal.finish(kExitGood);
   }
   if (!options.explain.empty()) return explain(options.explain, terminal);
@@ -60,7 +72,7 @@ int run_check(const CheckOptions& options, const CommonOptions& common, Terminal
       !write_file(options.sarif, report::findings_sarif(bench.findings, bench.files, BENCHLEAF_VERSION))) {
     return terminal.failure("the file " + options.sarif + " cannot be written");
   }
-  terminal.progress("checked " + record_count(bench) + ": " + report::count_text(bench.findings));
+  terminal.progress("checked " + record_count(bench) + ": " + terminal.count(bench.findings));
   return terminal.finish(exit_code(bench.findings, options.strict));
 }
 

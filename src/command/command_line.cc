@@ -29,13 +29,13 @@ OptionInfo option(std::string name, std::string value, Takes takes, std::string 
 }
 
 OptionInfo list_of(std::string name, std::vector<std::string> words) {
-  std::string does = compose::listed(words) + ": only these, parted by commas";
+  std::string does = compose::listed(words) + ": write only these (comma-separated)";
   return {std::move(name), std::move(does), Takes::words, "LIST", std::move(words), true, {}};
 }
 
 OptionInfo overlay_option() {
   return {"--overlay",
-          "folder of records that replace those of the same kind and id, or add to them; may be given again",
+          "folder of records that replace those of the same kind and id, or add new ones; repeatable",
           Takes::folder,
           "DIR",
           {},
@@ -46,38 +46,38 @@ OptionInfo overlay_option() {
 ArgumentInfo content_argument() { return {"CONTENT", "folder of records", Takes::folder, false, false}; }
 
 CommandInfo check_command() {
-  return {"check",
-          "reads, derives and proves the content, and says what is wrong, where, and what to do",
-          {content_argument()},
-          {flag("--json", "findings as one JSON object on stdout"), flag("--strict", "warnings count as errors"),
-           option("--sarif", "FILE", Takes::file, "write the findings into a file as SARIF 2.1.0"),
-           flag("--rules", "list the rules and end"),
-           option("--explain", "RULE", Takes::rule, "say what a rule is for, with a wrong and a right sample, and end"),
-           overlay_option()},
-          {},
-          kNoError,
-          kErrors,
-          {}};
+  return {
+      "check",
+      "Check the content; report each problem, its location and a fix",
+      {content_argument()},
+      {flag("--json", "print the diagnostics as one JSON object"), flag("--strict", "count warnings as errors"),
+       option("--sarif", "FILE", Takes::file, "write the diagnostics to a file as SARIF 2.1.0"),
+       flag("--rules", "list the rules and exit"),
+       option("--explain", "RULE", Takes::rule, "explain a rule with failing and passing samples, then exit"), overlay_option()},
+      {},
+      kNoError,
+      kErrors,
+      {}};
 }
 
 CommandInfo bind_command() {
   return {"bind",
-          "checks, then writes the handbook, the charts and the facts",
+          "Check the content, then generate the handbook, charts and facts",
           {content_argument()},
-          {option("--to", "DIR", Takes::folder, "where the folder handbook goes (default: out)"),
+          {option("--to", "DIR", Takes::folder, "put the folder handbook here (default: out)"),
            list_of("--only", {"pdf", "html", "chart", "facts"}), list_of("--paper", paper_names()),
-           flag("--marks", "crop marks and 3 mm of bleed around every page, for print shops"), overlay_option()},
+           flag("--marks", "add crop marks and 3 mm of bleed to every page"), overlay_option()},
           {},
-          "the handbook is in its place",
-          "the content has errors, and nothing was written",
+          "handbook written",
+          "errors in the content, nothing written",
           {}};
 }
 
 CommandInfo find_command() {
   return {"find",
-          "looks a cell, a size such as 7.9x5.4, a liquid or a symptom up",
+          "Look up a cell, size (7.9x5.4), liquid or symptom",
           {{"WORDS", "what to look up", Takes::text, true, true}},
-          {flag("--json", "the answer as one JSON object"), overlay_option()},
+          {flag("--json", "print the answer as one JSON object"), overlay_option()},
           "words to look up, such as 393 or 7.9x5.4",
           "found",
           "nothing found",
@@ -86,12 +86,13 @@ CommandInfo find_command() {
 
 CommandInfo reckon_command() {
   return {"reckon",
-          "runs one calculator and shows its working; without a name, lists them with their inputs",
-          {{"NAME", "a calculator", Takes::calculator, false, false}, {"KEY=VALUE", "its inputs; a bare value is the first of them", Takes::inputs, false, true}},
-          {flag("--json", "the answer as one JSON object"), overlay_option()},
+          "Run a calculator and show its working; without NAME, list them all",
+          {{"NAME", "a calculator", Takes::calculator, false, false},
+           {"KEY=VALUE", "its inputs; a bare value is the first of them", Takes::inputs, false, true}},
+          {flag("--json", "print the answer as one JSON object"), overlay_option()},
           {},
           "an answer",
-          "refused, with the reason",
+          "refused, with a reason",
           {}};
 }
 
@@ -100,23 +101,23 @@ OptionInfo files_of(std::string name, std::string does) {
 }
 
 CommandInfo ticket_command() {
-  return {"ticket",
-          "plans the work on one watch: what to get, what never to use, the steps with boxes to tick, the owner's card",
-          {{"WATCH", "record of the watch; all it says but id and title may be left out", Takes::file, true, false}},
-          {option("--to", "DIR", Takes::folder, "where the folder tickets goes (default: out)"),
-           option("--stock", "FILE", Takes::file, "record of a drawer: marks what lies in it, and uses nothing else of paper"),
-           files_of("--order", "records of more watches: one list of what all of them need"),
-           OptionInfo{"--sheet", "the front sheet alone, or all sheets (default: all)", Takes::words, "WHICH", {"all", "front"}, false, {}},
-           flag("--json", "the plan as one JSON object on stdout"), overlay_option()},
-          "the record of a watch, such as content/watch/quillfen-d-001.yaml",
-          "the ticket is in its place",
-          "the records have errors, and nothing was written",
-          {}};
+  return {
+      "ticket",
+      "Plan one watch: what to get, what never to use, steps, owner's card",
+      {{"WATCH", "record of the watch; only id and title are required", Takes::file, true, false}},
+      {option("--to", "DIR", Takes::folder, "put the folder tickets here (default: out)"),
+       option("--stock", "FILE", Takes::file, "record of your stock: mark stocked items; use only the abrasive papers listed"),
+       files_of("--order", "records of more watches: add one shopping list for all"),
+       flag("--json", "print the plan as one JSON object"), overlay_option()},
+      "the record of a watch, such as content/watch/quillfen-d-001.yaml",
+      "ticket written",
+      "errors in the records, nothing written",
+      {}};
 }
 
 CommandInfo draft_command() {
   return {"draft",
-          "writes a commented record to start from",
+          "Create a commented record",
           {{"KIND", "a kind of record, such as cell", Takes::kind, true, false},
            {"ID", "the id that the record will have", Takes::text, true, false}},
           {flag("--stdout", "print it instead of writing the file")},
@@ -128,14 +129,14 @@ CommandInfo draft_command() {
 
 CommandInfo changes_command() {
   return {"changes",
-          "says what two states of the content say differently, stated and derived; a state with errors is told and not compared",
+          "Compare recorded and derived values in two content folders",
           {{"OLD", "folder of the earlier records", Takes::folder, true, false},
            {"NEW", "folder of the later records", Takes::folder, true, false}},
-          {flag("--markdown", "as Markdown, for a review"), flag("--json", "as one JSON object", "--markdown")},
+          {flag("--markdown", "print Markdown, for a review"), flag("--json", "print one JSON object", "--markdown")},
           "two folders, OLD and NEW",
-          "the two say the same",
+          "no differences",
           "they differ",
-          "a state with errors, which are then told"};
+          "errors in either folder"};
 }
 
 template <typename List, typename Name>
@@ -155,18 +156,19 @@ const std::vector<CommandInfo>& commands() {
 
 const std::vector<OptionInfo>& common_options() {
   static const std::vector<OptionInfo> kCommon = {
-      option("--content", "DIR", Takes::folder, "folder of records (default: content here, else the installed one)"),
+      option("--content", "DIR", Takes::folder, "folder of records (default: ./content, else the installed one)"),
       option("--schema", "DIR", Takes::folder,
-             "folder of shapes and tables (default: the one beside the content, above this folder, or installed)"),
+             "folder of schemas and tables (default: beside the content, above this folder, or installed)"),
       {"--color", "auto, always or never", Takes::words, "WHEN", {"auto", "always", "never"}, false, {}},
-      flag("--quiet", "no progress line")};
+      flag("--notes", "print notes, not just their number"),
+      flag("--quiet", "hide progress and the number of notes")};
   return kCommon;
 }
 
-std::string_view program_does() { return "Benchleaf compiles a knowledge base into a bench handbook and answers from it."; }
+std::string_view program_does() { return "Check watch-repair records, generate a bench handbook and answer questions from it."; }
 
 std::string exit_words(const CommandInfo& command) {
-  return "Exit 0: " + command.exit_good + "; 1: " + command.exit_bad + "; 2: a wrong call, or what cannot be read or written" +
+  return "Exit 0: " + command.exit_good + "; 1: " + command.exit_bad + "; 2: usage error, or unreadable or unwritable file" +
          (command.exit_failed.empty() ? "" : ", or " + command.exit_failed) + ".";
 }
 

@@ -37,12 +37,13 @@ int main(int argc, char** argv) {
   try {
     const auto parsed = parse_command_line(argc, argv);
     if (const auto* exit = std::get_if<EarlyExit>(&parsed)) {
-      std::fputs(exit->out.c_str(), stdout);
-      std::fputs(exit->err.c_str(), stderr);
-      return exit->code;
+      Terminal terminal{CommonOptions{}};
+      terminal.data(exit->out);
+      if (!exit->err.empty()) terminal.failure(exit->err);
+      return terminal.finish(exit->code);
     }
     const auto& options = std::get<Options>(parsed);
-    Terminal terminal(options.common.color, options.common.quiet);
+    Terminal terminal(options.common);
     return run(options, terminal);
   } catch (const std::bad_alloc&) {
     std::fputs("benchleaf: out of memory\n", stderr);

@@ -2,6 +2,7 @@
 
 #include "command/manifest.h"
 
+#include <sstream>
 #include <vector>
 
 #include "base/number.h"
@@ -42,7 +43,22 @@ std::string manifest_text(const model::Handbook& handbook, const Bound& bound) {
   for (const auto& font : bound.fonts.fonts) text += file_line("font", font);
   text += file_line("hyphenation", bound.fonts.hyphenation) + file_line("profile", bound.fonts.profile);
   for (const std::string& remark : bound.remarks) text += "type " + remark + "\n";
-  return text + lines_of(bound.files);
+  text += lines_of(bound.files);
+  for (const auto& [name, hash] : bound.kept) text += "kept " + hash + " " + name + "\n";
+  return text;
+}
+
+std::set<std::string> files_of_manifest(const std::string& manifest) {
+  std::set<std::string> names;
+  std::istringstream lines(manifest);
+  std::string line;
+  if (!std::getline(lines, line) || line.rfind("benchleaf-manifest ", 0) != 0) return names;
+  while (std::getline(lines, line)) {
+    std::istringstream words(line);
+    std::string word, hash, name;
+    if (words >> word >> hash && std::getline(words >> std::ws, name) && (word == "file" || word == "kept")) names.insert(name);
+  }
+  return names;
 }
 
 std::string fit_text(const std::string& file, std::size_t side, const page::SheetFit& fit) {

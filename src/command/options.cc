@@ -7,15 +7,16 @@
 
 #include <algorithm>
 #include <map>
+#include <string_view>
 
+#include "base/id.h"
 #include "command/command_line.h"
 #include "compose/desk.h"
 
 namespace benchleaf::command {
 namespace {
 
-constexpr const char* kFooter =
-    "benchleaf COMMAND --help says what one command takes; all take --content, --schema, --color and --quiet.";
+constexpr const char* kFooter = "Run 'benchleaf COMMAND --help' or 'benchleaf help COMMAND' for details.";
 
 /// What CLI11 writes into, by the names of the description: the words of options and arguments, and whether a flag was given.
 class Given {
@@ -49,7 +50,7 @@ CLI::Validator one_of(std::vector<std::string> words) {
   return CLI::Validator(
       [words = std::move(words), list](std::string& given) {
         if (std::find(words.begin(), words.end(), given) != words.end()) return std::string();
-        return "'" + given + "' is none of " + list;
+        return "'" + given + "' is not one of " + list;
       },
       "");
 }
@@ -82,7 +83,29 @@ EarlyExit wrong(std::string what) {
   for (char& c : what) {
     if (c == '\n') c = ' ';
   }
-  return {kExitUsage, {}, "benchleaf: " + what + "\n"};
+  return {kExitUsage, {}, std::move(what)};
+}
+
+std::string did_you_mean(const std::string& word, const std::vector<std::string>& known, const std::string& otherwise) {
+  const std::string nearest = base::nearest_word(word, known);
+  return nearest.empty() ? otherwise : "did you mean " + nearest + "?";
+}
+
+std::vector<std::string> command_names() {
+  std::vector<std::string> names = {"help"};
+  for (const CommandInfo& command : commands()) names.push_back(command.name);
+  return names;
+}
+
+/// The options of one command, or those that stand before any.
+std::vector<std::string> option_names(const std::string& command) {
+  std::vector<std::string> names = {"--help", "--version"};
+  for (const OptionInfo& option : common_options()) names.push_back(option.name);
+  for (const CommandInfo& info : commands()) {
+    if (info.name != command) continue;
+    for (const OptionInfo& option : info.options) names.push_back(option.name);
+  }
+  return names;
 }
 
 using Parsed = std::variant<Options, EarlyExit>;
@@ -158,6 +181,7 @@ CommonOptions common_of(const Given& given, const std::string& command) {
   common.schema = given.one({}, "--schema");
   common.overlays = given.all(command, "--overlay");
   common.quiet = given.has({}, "--quiet");
+  common.notes = given.has({}, "--notes");
   const std::string color = given.one({}, "--color");
   if (color == "always") common.color = ColorChoice::always;
   if (color == "never") common.color = ColorChoice::never;
@@ -218,16 +242,30 @@ EarlyExit parse_failure(const CLI::ParseError& error, const CLI::App& app) {
   const auto given = app.get_subcommands();
   const std::string word = first_word(app);
   if (given.empty()) {
-    if (!word.empty() && word.front() != '-') return wrong("there is no command '" + word + "': benchleaf --help lists them");
-    if (word.empty()) return wrong("no command given: benchleaf --help lists them");
+    if (!word.empty() && word.front() != '-')
+      return wrong("no command '" + word + "': " + did_you_mean(word, command_names(), "benchleaf --help lists the commands"));
+    if (word.empty()) return wrong("no command given: benchleaf --help lists the commands");
   }
   const std::string name = given.empty() ? std::string() : given.front()->get_name();
   const std::string command = name.empty() ? name : name + " ";
-  if (!word.empty()) return wrong("'" + word + "' is not known: benchleaf " + command + "--help says what there is");
+  if (!word.empty()) {
+    const std::string all = "benchleaf " + command + "--help lists the options";
+    if (word.front() != '-') return wrong("unexpected '" + word + "': " + all);
+    return wrong("unknown option '" + word + "': " + did_you_mean(word.substr(0, word.find('=')), option_names(name), all));
+  }
   const std::string what = error.what();
   if (error.get_name() == "ArgumentMismatch") return wrong(command + what.substr(0, what.find(':')) + " needs a value");
   if (error.get_name() == "RequiredError") return wrong(command + "needs " + what_lacks(name));
   return wrong(command + what);
+}
+
+/// `benchleaf help find`.
+EarlyExit help_on(const CLI::App& app, const std::string& command) {
+  if (command.empty()) return {kExitGood, app.help(), {}};
+  for (const CommandInfo& info : commands()) {
+    if (info.name == command) return {kExitGood, app.get_subcommand(command)->help("benchleaf"), {}};
+  }
+  return wrong("no command '" + command + "': " + did_you_mean(command, command_names(), "benchleaf --help lists the commands"));
 }
 
 }  // namespace
@@ -242,9 +280,10 @@ std::variant<Options, EarlyExit> parse_command_line(int argc, const char* const*
     app.get_formatter()->label("SUBCOMMAND", "COMMAND");
     app.get_formatter()->label("Subcommands", "Commands");
     app.get_formatter()->label("TEXT", "");
-    app.set_version_flag("--version", std::string("benchleaf ") + BENCHLEAF_VERSION);
+    app.set_version_flag("-V,--version", std::string("benchleaf ") + BENCHLEAF_VERSION);
     for (const OptionInfo& option : common_options()) add_option(app, {}, option, given);
     for (const CommandInfo& command : commands()) add_command(app, command, given);
+    if (argc >= 2 && std::string_view(argv[1]) == "help") return help_on(app, argc > 2 ? argv[2] : "");
     app.parse(argc, argv);
     return finish(given, app.get_subcommands().front()->get_name());
   } catch (const CLI::ParseError& error) {

@@ -21,6 +21,7 @@ struct CommonOptions {
   std::vector<std::string> overlays;  ///< folders of records over the content
   ColorChoice color = ColorChoice::when_terminal;
   bool quiet = false;
+  bool notes = false;  ///< print notes, not just their number
 };
 
 struct CheckOptions {
@@ -83,7 +84,7 @@ struct Options {
 struct EarlyExit {
   int code = kExitUsage;
   std::string out;  ///< for stdout
-  std::string err;  ///< for stderr: one line
+  std::string err;  ///< for stderr, or empty
 };
 
 /// Reads the command line; never throws and never ends the process.

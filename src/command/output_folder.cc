@@ -4,14 +4,14 @@
 #include "command/output_folder.h"
 
 #include <fcntl.h>
-#include <signal.h>
 #include <stdio.h>
 #include <unistd.h>
 
-#include <algorithm>
 #include <cerrno>
+#include <chrono>
 #include <cstring>
 #include <fstream>
+#include <iterator>
 #include <system_error>
 #include <vector>
 
@@ -20,21 +20,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::string_view kNewPrefix = ".new-";
-constexpr std::string_view kAsideSuffix = "-old";
+constexpr int kPatience = 60;  // seconds that a run waits for another one
+constexpr auto kFresh = std::chrono::hours(24);
 
-/// The process that a left-over belongs to, or nothing if the name is not one of ours.
-std::optional<pid_t> owner_of(const std::string& name) {
-  if (name.rfind(kNewPrefix, 0) != 0) return std::nullopt;
-  std::string digits = name.substr(kNewPrefix.size());
-  if (digits.ends_with(kAsideSuffix)) digits.resize(digits.size() - kAsideSuffix.size());
-  const bool is_pid = !digits.empty() && digits.size() <= 9 &&
-                      std::all_of(digits.begin(), digits.end(), [](char c) { return c >= '0' && c <= '9'; });
-  if (!is_pid) return std::nullopt;
-  return static_cast<pid_t>(std::stoi(digits));
-}
-
-bool is_alive(pid_t process) { return kill(process, 0) == 0 || errno == EPERM; }
+/// What an old output is called while the new one takes its place, where the file system cannot exchange the two.
+std::string aside_suffix(const fs::path& place) { return "-old-" + place.filename().string(); }
 
 bool exchange(const fs::path& one, const fs::path& other) {
   return renameat2(AT_FDCWD, one.c_str(), AT_FDCWD, other.c_str(), RENAME_EXCHANGE) == 0;
@@ -45,28 +35,33 @@ bool is_there(const fs::path& path) {
   return fs::exists(fs::symlink_status(path, ignored));
 }
 
+bool is_folder(const fs::path& path) {
+  std::error_code ignored;
+  return fs::is_directory(fs::symlink_status(path, ignored));
+}
+
+/// The folders of runs in `folder`, those that were set aside too.
+std::vector<fs::path> folders_of_runs(const fs::path& folder) {
+  std::vector<fs::path> found;
+  std::error_code error;
+  for (const auto& entry : fs::directory_iterator(folder, error)) {
+    if (is_own_name(entry.path().filename().string()) && is_folder(entry.path())) found.push_back(entry.path());
+  }
+  return found;
+}
+
+/// A run of this machine, in whatever container, holds a lock on its folder while it lives. One of another machine may hold a
+/// lock that is not seen here: its folder is left alone for a day.
+bool is_left_over(const fs::path& path) {
+  FileLock lock;
+  if (!lock.take(path)) return false;
+  const bool from_here = path.filename().string().rfind(own_names_here(), 0) == 0;
+  std::error_code error;
+  const auto written = fs::last_write_time(path, error);
+  return from_here || (!error && fs::file_time_type::clock::now() - written > kFresh);
+}
+
 }  // namespace
-
-SignalsHeld::SignalsHeld() {
-  sigemptyset(&held_);
-  for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) {
-    struct sigaction action = {};
-    // one that the user had ignored (nohup) would be pending for ever
-    if (sigaction(signal, nullptr, &action) == 0 && action.sa_handler != SIG_IGN) sigaddset(&held_, signal);
-  }
-  pthread_sigmask(SIG_BLOCK, &held_, &before_);
-}
-
-SignalsHeld::~SignalsHeld() { pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
-
-bool SignalsHeld::is_one_waiting() const {
-  sigset_t waiting;
-  sigpending(&waiting);
-  for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGQUIT}) {
-    if (sigismember(&held_, signal) == 1 && sigismember(&waiting, signal) == 1) return true;
-  }
-  return false;
-}
 
 OutputFolder::OutputFolder(fs::path folder, std::string_view name) : folder_(std::move(folder)), place_(folder_ / name) {
   std::error_code error;
@@ -75,13 +70,14 @@ OutputFolder::OutputFolder(fs::path folder, std::string_view name) : folder_(std
     fail("cannot make the folder", folder_, error ? error.value() : ENOTDIR);
     return;
   }
-  remove_left_overs();
-  fresh_ = folder_ / (std::string(kNewPrefix) + std::to_string(getpid()));
-  fs::remove_all(fresh_, error);
-  if (!fs::create_directory(fresh_, error)) {
+  if (!follow_link()) return;
+  const fs::path fresh = folder_ / own_name();
+  if (!fs::create_directory(fresh, error)) {
     fail("cannot write into", folder_, error.value());
-    fresh_.clear();
+    return;
   }
+  fresh_ = fresh;
+  alive_.take(fresh_);  // where the file system has no locks, `claim` says so
 }
 
 OutputFolder::~OutputFolder() {
@@ -94,14 +90,15 @@ bool OutputFolder::fail(const std::string& what, const fs::path& where, int erro
   return false;
 }
 
-void OutputFolder::remove_left_overs() {
+/// The folder behind a link is the output: whoever reads it by its own name must see the new one as well.
+bool OutputFolder::follow_link() {
   std::error_code error;
-  std::vector<fs::path> dead;
-  for (const auto& entry : fs::directory_iterator(folder_, error)) {
-    const auto owner = owner_of(entry.path().filename().string());
-    if (owner && !is_alive(*owner)) dead.push_back(entry.path());
-  }
-  for (const auto& path : dead) fs::remove_all(path, error);
+  if (!fs::is_symlink(fs::symlink_status(place_, error))) return true;
+  const fs::path target = fs::canonical(place_, error);
+  if (error) return fail("cannot follow the link", place_, error.value());
+  place_ = target;
+  folder_ = target.parent_path();
+  return true;
 }
 
 bool OutputFolder::write(const std::string& name, std::string_view bytes) {
@@ -119,26 +116,85 @@ bool OutputFolder::write(const std::string& name, std::string_view bytes) {
   return true;
 }
 
-/// Gives the new folder an entry of the old one, the same file where the file system has hard links.
-bool OutputFolder::carry_over(const fs::path& entry) {
-  const fs::path to = fresh_ / entry.filename();
-  if (is_there(to)) return true;
+bool OutputFolder::claim() {
+  if (!problem_.empty()) return false;
+  problem_ = lock_.take(folder_, kPatience);
+  claimed_ = problem_.empty();
+  if (!claimed_) return false;
+  put_back();
+  remove_left_overs();
+  return true;
+}
+
+/// A run that died between two renames left no output, and the last good one beside it: the newest of those returns.
+void OutputFolder::put_back() {
+  if (is_there(place_)) return;
+  fs::path newest;
+  fs::file_time_type newest_time = fs::file_time_type::min();
   std::error_code error;
-  constexpr auto kLinked = fs::copy_options::recursive | fs::copy_options::copy_symlinks | fs::copy_options::create_hard_links;
+  for (const auto& path : folders_of_runs(folder_)) {
+    if (!path.filename().string().ends_with(aside_suffix(place_))) continue;
+    const auto time = fs::last_write_time(path, error);
+    if (!error && time >= newest_time) {
+      newest = path;
+      newest_time = time;
+    }
+  }
+  if (!newest.empty()) fs::rename(newest, place_, error);
+}
+
+void OutputFolder::remove_left_overs() {
+  std::error_code error;
+  for (const auto& path : folders_of_runs(folder_)) {
+    if (path != fresh_ && is_left_over(path)) fs::remove_all(path, error);
+  }
+}
+
+std::string OutputFolder::old_bytes(const std::string& name) const {
+  std::ifstream in(place_ / name, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+}
+
+/// Gives the new folder an entry of the old one, the same file where the file system has hard links.
+bool OutputFolder::carry_over(const fs::path& entry, const fs::path& to) {
+  std::error_code error;
+  constexpr auto kLinked = fs::copy_options::copy_symlinks | fs::copy_options::create_hard_links;
   fs::copy(entry, to, kLinked, error);
   if (!error) return true;
-  fs::remove_all(to, error);
-  fs::copy(entry, to, fs::copy_options::recursive | fs::copy_options::copy_symlinks, error);
+  fs::remove(to, error);
+  fs::copy(entry, to, fs::copy_options::copy_symlinks, error);
   return !error || fail("cannot keep", entry, error.value());
 }
 
-bool OutputFolder::carry_over() {
-  if (!fs::is_directory(fs::symlink_status(place_))) return true;
+bool OutputFolder::carry_over(const std::function<bool(const std::string&)>& drops) {
+  if (!is_folder(place_)) return true;
   std::error_code error;
-  for (const auto& entry : fs::directory_iterator(place_, error)) {
-    if (!carry_over(entry.path())) return false;
+  for (auto entry = fs::recursive_directory_iterator(place_, error); entry != fs::recursive_directory_iterator();
+       entry.increment(error)) {
+    if (error) break;
+    const fs::path name = entry->path().lexically_relative(place_);
+    const fs::path to = fresh_ / name;
+    if (is_there(to)) continue;
+    if (entry->is_directory(error) && !entry->is_symlink(error)) {  // made with the first file that it holds
+      if (fs::is_empty(entry->path(), error)) fs::create_directories(to, error);
+      continue;
+    }
+    if (drops && drops(name.generic_string())) continue;
+    fs::create_directories(to.parent_path(), error);
+    if (!carry_over(entry->path(), to)) return false;
   }
   return !error || fail("cannot read", place_, error.value());
+}
+
+/// All bytes are on the disk before the new folder has the old one's name. One call for the file system, since one for each of
+/// several hundred files takes seconds.
+bool OutputFolder::make_durable() {
+  const int folder = open(fresh_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (folder < 0) return fail("cannot write", fresh_, errno);
+  const bool done = syncfs(folder) == 0;
+  const int why = errno;
+  close(folder);
+  return done || fail("cannot write", fresh_, why);
 }
 
 bool OutputFolder::put_in_place() {
@@ -146,7 +202,7 @@ bool OutputFolder::put_in_place() {
   if (exchange(fresh_, place_)) return true;
   // A file system without the exchange: the old folder steps aside first and comes back if the new one cannot follow.
   fs::path aside = fresh_;
-  aside += kAsideSuffix;
+  aside += aside_suffix(place_);
   if (rename(place_.c_str(), aside.c_str()) != 0) return fail("cannot replace", place_, errno);
   if (rename(fresh_.c_str(), place_.c_str()) != 0) {
     const int why = errno;
@@ -157,10 +213,16 @@ bool OutputFolder::put_in_place() {
   return true;
 }
 
-bool OutputFolder::commit() {
-  if (!problem_.empty()) return false;
-  if (is_there(place_) && !fs::is_directory(place_)) return fail("cannot replace", place_, ENOTDIR);
-  if (!carry_over() || !put_in_place()) return false;
+bool OutputFolder::commit(const std::function<bool(const std::string&)>& drops) {
+  if (!problem_.empty() || (!claimed_ && !claim())) return false;
+  if (!is_folder(fresh_)) return fail("cannot find", fresh_, ENOENT);  // somebody has cleaned up
+  if (is_there(place_) && !is_folder(place_)) return fail("cannot replace", place_, ENOTDIR);
+  if (!carry_over(drops) || !make_durable() || !put_in_place()) return false;
+  const int folder = open(folder_.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  if (folder >= 0) {
+    fsync(folder);  // the new name; what cannot be flushed here is whole all the same
+    close(folder);
+  }
   std::error_code ignored;
   fs::remove_all(fresh_, ignored);
   fresh_.clear();

@@ -33,9 +33,9 @@ std::optional<std::size_t> columns_of_environment() {
 
 }  // namespace
 
-Terminal::Terminal(ColorChoice color, bool quiet) : quiet_(quiet) {
-  if (color == ColorChoice::always) color_ = true;
-  if (color == ColorChoice::when_terminal) color_ = isatty(STDERR_FILENO) == 1 && !wants_no_color();
+Terminal::Terminal(const CommonOptions& options) : quiet_(options.quiet), notes_(options.notes) {
+  if (options.color == ColorChoice::always) color_ = true;
+  if (options.color == ColorChoice::when_terminal) color_ = isatty(STDERR_FILENO) == 1 && !wants_no_color();
 }
 
 std::size_t Terminal::width() const {
@@ -49,21 +49,28 @@ void Terminal::data(std::string_view text) { write_to(stdout, text); }
 
 void Terminal::findings(report::Findings& findings, const base::FileTable& files) {
   findings.sort(files);
-  write_to(stderr, report::findings_text(findings, files, color_));
+  write_to(stderr, report::findings_text(findings, files, {color_, notes_}));
+}
+
+std::string Terminal::count(const report::Findings& findings) const {
+  const bool hidden = !notes_ && findings.count(report::Severity::note) > 0;
+  return report::count_text(findings) + (hidden ? " (see notes with --notes)" : "");
 }
 
 void Terminal::progress(const std::string& text) {
-  if (!quiet_) write_to(stderr, "benchleaf: " + text + "\n");
+  if (!quiet_) write_to(stderr, "benchleaf: " + report::printable_line(text) + "\n");
 }
 
 int Terminal::failure(const std::string& text) {
-  write_to(stderr, "benchleaf: " + text + "\n");
+  write_to(stderr, "benchleaf: " + report::printable_line(text) + "\n");
   return kExitUsage;
 }
 
 int Terminal::finish(int exit_code) {
+  const bool told = std::fflush(stderr) == 0 && std::ferror(stderr) == 0;
   const bool written = std::fflush(stdout) == 0 && std::ferror(stdout) == 0;
-  return written ? exit_code : failure("cannot write to standard output");
+  if (!written) return failure("cannot write to standard output");
+  return told ? exit_code : kExitUsage;
 }
 
 }  // namespace benchleaf::command

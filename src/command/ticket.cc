@@ -153,7 +153,7 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   }
   terminal.findings(bench.findings, bench.files);
   if (bench.findings.has_errors() || plans.size() != named.watches.size()) {
-    terminal.progress("nothing was written: " + report::count_text(bench.findings));
+    terminal.progress("nothing was written: " + terminal.count(bench.findings));
     return terminal.finish(kExitFindings);
   }
   const std::string problem = put_in_place(options.to, files);
@@ -169,7 +169,7 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
                   (ordered ? ticket::order_text(desk, order, plans.size()) : std::string()));
   }
   terminal.progress("ticket of " + plans.front().watch + " in " + (fs::path(options.to) / kTicketFolder).string() + ": " +
-                    report::count_text(bench.findings));
+                    terminal.count(bench.findings));
   return terminal.finish(kExitGood);
 }
 

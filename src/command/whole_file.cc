@@ -10,16 +10,15 @@
 #include <fstream>
 #include <system_error>
 
-#include "command/output_folder.h"
+#include "command/folder_lock.h"
+#include "command/signals_held.h"
 
 namespace benchleaf::command {
 namespace {
 
 namespace fs = std::filesystem;
 
-fs::path beside(const fs::path& path) {
-  return path.parent_path() / (path.filename().string() + ".new-" + std::to_string(getpid()));
-}
+fs::path beside(const fs::path& path) { return path.parent_path() / (path.filename().string() + own_name()); }
 
 bool write_bytes(const fs::path& path, const std::string& text) {
   std::ofstream file(path, std::ios::binary | std::ios::trunc);

@@ -111,11 +111,15 @@ std::string counted(int count, std::string_view what) {
 
 }  // namespace
 
-std::string findings_text(const Findings& findings, const base::FileTable& files, bool colour) {
-  if (findings.all().empty()) return {};
-  Printer printer(files, colour);
+std::string printable_line(std::string_view text) { return clean(text); }
+
+std::string findings_text(const Findings& findings, const base::FileTable& files, PrintOptions options) {
+  const int notes = options.notes ? 0 : findings.count(Severity::note);
+  if (static_cast<int>(findings.all().size()) == notes) return {};
+  Printer printer(files, options.colour);
   std::map<std::pair<std::string, Rule>, int> seen;
   for (const Finding& finding : findings.all()) {
+    if (!options.notes && finding.severity == Severity::note) continue;
     int& count = seen[{printer.place({finding.where.file, 0, 0, 0}), finding.rule}];
     if (++count <= kMostPrinted) printer.finding(finding);
   }
@@ -137,7 +141,7 @@ std::string count_text(const Findings& findings) {
     if (!text.empty()) text += ", ";
     text += counted(count, severity_name(severity));
   }
-  return text.empty() ? "no findings" : text;
+  return text.empty() ? "no problems" : text;
 }
 
 }  // namespace benchleaf::report

@@ -279,9 +279,9 @@ TEST_CASE("links, files and folders in the place of the output") {
     fs::create_directory(place / "elsewhere");
     std::ofstream(place / "elsewhere/mine.txt") << "mine";
     editions.put_old_back();
-    fs::create_directory_symlink("../elsewhere", place / "out/.new-999999999");
+    fs::create_directory_symlink("../elsewhere", place / "out/.new-host-999999999-0123456789ab");
     CHECK(editions.shop.bind("out").code == 0);
-    CHECK(editions.now() == editions.new_tree);
+    CHECK(without_left_overs(editions.now()) == editions.new_tree);
     CHECK(benchleaf::test::bytes_of(place / "elsewhere/mine.txt") == "mine");
   }
 }

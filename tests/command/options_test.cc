@@ -2,7 +2,6 @@
 
 #include "support/catch.h"
 
-#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -29,8 +28,8 @@ std::string wrong(std::vector<const char*> words) {
   const auto& exit = std::get<EarlyExit>(parsed);
   CHECK(exit.code == 2);
   CHECK(exit.out.empty());
-  CHECK(std::count(exit.err.begin(), exit.err.end(), '\n') == 1);
-  CHECK(exit.err.rfind("benchleaf: ", 0) == 0);
+  CHECK(exit.err.find('\n') == std::string::npos);
+  CHECK_FALSE(exit.err.empty());
   return exit.err;
 }
 
@@ -82,21 +81,24 @@ TEST_CASE("reckon: a name and inputs, values may hold = and spaces") {
 }
 
 TEST_CASE("a wrong call is one line and exit 2") {
-  CHECK(wrong({}) == "benchleaf: no command given: benchleaf --help lists them\n");
-  CHECK(wrong({"chek"}).find("no command 'chek'") != std::string::npos);
-  CHECK(wrong({"check", "--jsn"}).find("'--jsn' is not known") != std::string::npos);
-  CHECK(wrong({"check", "a", "b"}).find("'b' is not known") != std::string::npos);
+  CHECK(wrong({}) == "no command given: benchleaf --help lists the commands");
+  CHECK(wrong({"chek"}).find("no command 'chek': did you mean check?") != std::string::npos);
+  CHECK(wrong({"frobnicate"}).find("benchleaf --help lists the commands") != std::string::npos);
+  CHECK(wrong({"help", "fnd"}).find("did you mean find?") != std::string::npos);
+  CHECK(wrong({"check", "--jsn"}).find("unknown option '--jsn': did you mean --json?") != std::string::npos);
+  CHECK(wrong({"check", "a", "b"}).find("unexpected 'b'") != std::string::npos);
   CHECK(wrong({"find"}).find("needs words") != std::string::npos);
   CHECK(wrong({"bind", "--to"}).find("--to needs a value") != std::string::npos);
-  CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is none of pdf, html, chart, facts") != std::string::npos);
-  CHECK(wrong({"bind", "--paper", "a5"}).find("'a5' is none of a4, letter, a3, tabloid") != std::string::npos);
-  CHECK(wrong({"check", "--color", "purple"}).find("none of auto, always, never") != std::string::npos);
+  CHECK(wrong({"bind", "--only", "pdf,jpg"}).find("'jpg' is not one of pdf, html, chart, facts") != std::string::npos);
+  CHECK(wrong({"bind", "--paper", "a5"}).find("'a5' is not one of a4, letter, a3, tabloid") != std::string::npos);
+  CHECK(wrong({"check", "--color", "purple"}).find("not one of auto, always, never") != std::string::npos);
   CHECK(wrong({"reckon", "cell-decode", "=SR754W"}).find("write key=value") != std::string::npos);
   CHECK(wrong({"reckon", "cell-decode", "a=1", "a=2"}).find("given twice") != std::string::npos);
 }
 
 TEST_CASE("help and version go to stdout with exit 0") {
-  const std::vector<std::vector<const char*>> calls = {{"--help"}, {"check", "--help"}, {"--version"}};
+  const std::vector<std::vector<const char*>> calls = {{"--help"}, {"check", "--help"}, {"--version"}, {"-V"},
+                                                       {"help"},   {"help", "find"}};
   for (const auto& words : calls) {
     const auto parsed = parse(words);
     REQUIRE(std::holds_alternative<EarlyExit>(parsed));

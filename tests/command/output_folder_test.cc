@@ -6,15 +6,18 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <string>
+#include <vector>
 
+#include "command/folder_lock.h"
 #include "command/output_folder.h"
 
 namespace fs = std::filesystem;
-using benchleaf::command::OutputFolder;
+using namespace benchleaf::command;
 using benchleaf::test::TemporaryFolder;
 
 namespace {
@@ -37,12 +40,27 @@ int count_entries(const fs::path& folder) {
   return count;
 }
 
-/// The id of a process that has ended.
-pid_t dead_process() {
-  const pid_t child = fork();
-  if (child == 0) _exit(0);
-  waitpid(child, nullptr, 0);
-  return child;
+/// Sets the time of a folder's last change back.
+void make_older(const fs::path& folder, std::chrono::hours hours) {
+  fs::last_write_time(folder, fs::last_write_time(folder) - hours);
+}
+
+/// Runs `work` in `count` processes at once; how many of them it gave true.
+template <typename Work>
+int at_once(int count, Work work) {
+  std::vector<pid_t> children;
+  for (int i = 0; i < count; ++i) {
+    const pid_t child = fork();
+    if (child == 0) _exit(work(i) ? 0 : 1);
+    children.push_back(child);
+  }
+  int good = 0;
+  for (const pid_t child : children) {
+    int status = 0;
+    waitpid(child, &status, 0);
+    good += WIFEXITED(status) && WEXITSTATUS(status) == 0 ? 1 : 0;
+  }
+  return good;
 }
 
 }  // namespace
@@ -52,6 +70,7 @@ TEST_CASE("a committed run replaces its entries and leaves the others") {
   const fs::path out = scratch.path() / "out";
   const fs::path book = out / "handbook";
   put(book / "html/old.html", "old page");
+  put(book / "html/photos/mine.txt", "beside the pages");
   put(book / "handbook-a4.pdf", "old pdf");
   put(book / "notes.txt", "mine");
   put(book / "photos/dial.txt", "mine too");
@@ -64,8 +83,9 @@ TEST_CASE("a committed run replaces its entries and leaves the others") {
     CHECK(folder.write("handbook-a4.pdf", "new pdf"));
     CHECK(folder.write("MANIFEST", "names"));
     CHECK(get(book / "handbook-a4.pdf") == "old pdf");
-    CHECK(folder.commit());
+    CHECK(folder.commit([](const std::string& name) { return name == "html/old.html"; }));
   }
+  CHECK(get(book / "html/photos/mine.txt") == "beside the pages");
   CHECK(get(book / "handbook-a4.pdf") == "new pdf");
   CHECK(get(book / "html/index.html") == "new page");
   CHECK_FALSE(fs::exists(book / "html/old.html"));
@@ -101,7 +121,9 @@ TEST_CASE("a commit that fails leaves what was there") {
     put(kept, "good");
     OutputFolder folder(out);
     CHECK(folder.write("a.pdf", "new"));
-    fs::remove_all(out / (".new-" + std::to_string(getpid())));
+    for (const auto& entry : fs::directory_iterator(out)) {
+      if (is_own_name(entry.path().filename().string())) fs::remove_all(entry.path());
+    }
     CHECK_FALSE(folder.commit());
     CHECK(folder.problem().find("cannot") == 0);
   }
@@ -117,23 +139,92 @@ TEST_CASE("a commit that fails leaves what was there") {
   CHECK(count_entries(out) == 1);
 }
 
-TEST_CASE("left-overs of dead runs go, those of living ones and look-alikes stay") {
+TEST_CASE("left-overs of dead runs go, those of living ones, fresh ones of other machines and look-alikes stay") {
   const TemporaryFolder scratch("output");
   const fs::path out = scratch.path() / "out";
-  const std::string dead = ".new-" + std::to_string(dead_process());
-  const std::string alive = ".new-" + std::to_string(getppid());
+  const std::string dead = own_name(), alive = own_name();
+  const std::string elsewhere = ".new-anotherhost-1-0123456789ab", long_ago = ".new-anotherhost-1-ba9876543210";
   put(out / dead / "handbook-a4.pdf", "half");
-  put(out / (dead + "-old") / "handbook-a4.pdf", "old");
+  put(out / (dead + "-old-handbook") / "handbook-a4.pdf", "old");
   put(out / alive / "handbook-a4.pdf", "being written");
+  put(out / elsewhere / "handbook-a4.pdf", "being written on another machine");
+  put(out / long_ago / "handbook-a4.pdf", "half");
   put(out / ".new-year" / "card.txt", "mine");
+  put(out / "handbook/handbook-a4.pdf", "good");
+  make_older(out / long_ago, std::chrono::hours(48));
+  make_older(out / ".new-year", std::chrono::hours(48));
+  FileLock lives;
+  REQUIRE(lives.take(out / alive));
   {
     OutputFolder folder(out);
-    REQUIRE(folder.problem().empty());
+    REQUIRE(folder.claim());
   }
   CHECK_FALSE(fs::exists(out / dead));
-  CHECK_FALSE(fs::exists(out / (dead + "-old")));
+  CHECK_FALSE(fs::exists(out / (dead + "-old-handbook")));
+  CHECK_FALSE(fs::exists(out / long_ago));
   CHECK(fs::exists(out / alive));
-  CHECK(fs::exists(out / ".new-year"));
+  CHECK(fs::exists(out / elsewhere));
+  CHECK(get(out / ".new-year/card.txt") == "mine");
+  CHECK(get(out / "handbook/handbook-a4.pdf") == "good");
+}
+
+TEST_CASE("what a run set aside before it died comes back before anything is removed") {
+  const TemporaryFolder scratch("output");
+  const fs::path out = scratch.path() / "out";
+  put(out / (own_name() + "-old-handbook") / "handbook-a4.pdf", "last good");
+  put(out / (own_name() + "-old-tickets") / "ticket.pdf", "of the tickets");
+  {
+    OutputFolder folder(out);
+    REQUIRE(folder.claim());
+    CHECK(folder.old_bytes("handbook-a4.pdf") == "last good");
+  }
+  CHECK(get(out / "handbook/handbook-a4.pdf") == "last good");
+}
+
+TEST_CASE("a link to a folder is followed: the folder behind it is replaced and the link stays") {
+  const TemporaryFolder scratch("output");
+  const fs::path out = scratch.path() / "out", published = scratch.path() / "www/book";
+  put(published / "notes.txt", "mine");
+  fs::create_directories(out);
+  fs::create_directory_symlink("../www/book", out / "handbook");
+  {
+    OutputFolder folder(out);
+    CHECK(folder.write("a.pdf", "new"));
+    CHECK(folder.commit());
+  }
+  CHECK(fs::is_symlink(out / "handbook"));
+  CHECK(get(published / "a.pdf") == "new");
+  CHECK(get(published / "notes.txt") == "mine");
+  fs::remove_all(published);
+  OutputFolder folder(out);
+  CHECK(folder.problem().find("cannot follow the link") == 0);
+}
+
+TEST_CASE("runs at once into one folder: every file of each is there, and nothing else") {
+  const TemporaryFolder scratch("output");
+  const fs::path out = scratch.path() / "out";
+  for (int i = 0; i < 300; ++i) put(out / "tickets" / ("old-" + std::to_string(i)), "old");
+  constexpr int kRuns = 8, kRounds = 6;
+  for (int round = 0; round < kRounds; ++round) {
+    const int good = at_once(kRuns, [&](int run) {
+      OutputFolder folder(out, kTicketFolder);
+      return folder.write("new-" + std::to_string(round) + "-" + std::to_string(run), "new") && folder.commit();
+    });
+    CHECK(good == kRuns);
+  }
+  CHECK(count_entries(out / "tickets") == 300 + kRuns * kRounds);
+  CHECK(count_entries(out) == 1);
+}
+
+TEST_CASE("a run that cannot get the lock names who holds it") {
+  const TemporaryFolder scratch("output");
+  FolderLock first;
+  REQUIRE(first.take(scratch.path(), 0).empty());
+  const int told = at_once(1, [&](int) {
+    FolderLock second;
+    return second.take(scratch.path(), 0).find("another run (process " + std::to_string(getppid())) == 0;
+  });
+  CHECK(told == 1);
 }
 
 TEST_CASE("a folder that cannot be made is a problem, not a crash") {

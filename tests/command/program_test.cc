@@ -4,6 +4,8 @@
 #include "support/catch.h"
 #include "support/temporary_folder.h"
 
+#include "command/folder_lock.h"
+
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
@@ -64,7 +66,7 @@ TEST_CASE("check: 0 for clean, 1 for errors, 2 for what cannot be read") {
   const Ran clean = place.run("check");
   CHECK(clean.code == 0);
   CHECK(clean.out.empty());
-  CHECK(clean.err == "benchleaf: checked 1 record: no findings\n");
+  CHECK(clean.err == "benchleaf: checked 1 record: no problems\n");
   CHECK(place.run("check --quiet").err.find("benchleaf: checked") == std::string::npos);
   place.write_cell("1.5 V");
   const Ran bad = place.run("check");
@@ -189,8 +191,9 @@ TEST_CASE("a bind removes what a dead run left, and a second one gives the same 
   Workplace place;
   REQUIRE(place.run("bind --only facts").code == 0);
   const auto before = tree(place.path() / "out");
-  fs::create_directories(place.path() / "out/.new-999999999");
-  std::ofstream(place.path() / "out/.new-999999999/facts.jsonl") << "half";
+  const fs::path dead = place.path() / "out" / benchleaf::command::own_name();
+  fs::create_directories(dead);
+  std::ofstream(dead / "facts.jsonl") << "half";
   REQUIRE(place.run("bind --only facts").code == 0);
   CHECK(tree(place.path() / "out") == before);
 }

@@ -62,7 +62,7 @@ TEST_CASE("ticket writes two papers and a page, the same each time, and says the
   const Bench bench;
   const Ran ran = bench.run("ticket " + bench.watch(1));
   CHECK(ran.code == 0);
-  CHECK(ran.err == "benchleaf: ticket of quillfen-d-001 in out/tickets: no findings\n");
+  CHECK(ran.err == "benchleaf: ticket of quillfen-d-001 in out/tickets: no problems\n");
   CHECK(ran.out.find("[ ] Reset after the cell.") != std::string::npos);
   CHECK(on_one_line(ran.out).find("2.14 % (0.98 to 3.34 %)") != std::string::npos);
   std::vector<std::string> before;
@@ -130,7 +130,7 @@ TEST_CASE("a watch of which nothing is known gets a plan of checks, and its meas
   bench.write("an-old-watch.yaml", "id: an-old-watch\ntitle: An old watch\ngasket: round-0-7\ngasket-seat: 28.60 mm\n");
   const Ran measured = bench.run("ticket an-old-watch.yaml");
   CHECK(measured.code == 0);
-  CHECK(measured.err == "benchleaf: ticket of an-old-watch in out/tickets: no findings\n");
+  CHECK(measured.err == "benchleaf: ticket of an-old-watch in out/tickets: no problems\n");
 }
 
 TEST_CASE("one fault of a watch is one finding at its place, and nothing is written") {

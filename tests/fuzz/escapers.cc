@@ -49,7 +49,7 @@ void check_findings(std::string_view text) {
       .notes.push_back({{}, std::string(text)});
   const auto parsed = nlohmann::json::parse(report::findings_json(findings, files));
   must(parsed.at("findings").size() == 1, "one finding stays one");
-  const std::string shown = report::findings_text(findings, files, false);
+  const std::string shown = report::findings_text(findings, files);
   const bool control = std::any_of(shown.begin(), shown.end(),
                                    [](char c) { return (static_cast<unsigned char>(c) < 0x20 && c != '\n') || c == 0x7F; });
   must(!control, "nothing of the content commands the terminal");

@@ -11,7 +11,7 @@ import subprocess
 import yaml
 
 # What stands on the machines that run them: Debian's own tools, the shell's, and the host's command line.
-PLAIN_TOOLS = set("apt-get git bash printf head tr echo gh [ if then else fi { } rm mkdir tar exit cd set case esac".split())
+PLAIN_TOOLS = set("apt-get git bash printf head tr echo gh gzip base64 zip cp [ if then else fi { } rm mkdir tar exit cd set case esac".split())
 OPTION = re.compile(r"--[a-z][a-z-]*")
 INSIDE = re.compile(r"\$\(((?:[^()]|\((?:[^()]|\([^()]*\))*\))*)\)")
 
@@ -120,6 +120,8 @@ def workflow_faults(project, texts):
         for job in flow["jobs"].values():
             for step in job["steps"]:
                 uses = step.get("uses", "")
+                if uses and not re.search(r"@[0-9a-f]{40}$", uses):
+                    found.append(f"{file}: {uses} is not pinned by commit")
                 (left if "upload-artifact" in uses else taken if "download-artifact" in uses else set()).add(step.get("with", {}).get("name"))
         events = flow.get("on", flow.get(True))  # YAML 1.1 reads the key as a truth value
         for wanted in (events.get("workflow_run", {}) if isinstance(events, dict) else {}).get("workflows", []):

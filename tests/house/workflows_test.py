@@ -89,6 +89,7 @@ jobs:
             "sample.yml: one step 2: cmake --workflow --preset hanbook: no preset hanbook among workflowPresets",
             "sample.yml: one step 2: ctest --preset dve: no preset dve among testPresets",
             "sample.yml: one step 2: frobnicate now: frobnicate is not known",
+            "sample.yml: actions/download-artifact@v4 is not pinned by commit",
             "sample.yml: waits for chekc, which no workflow is called",
             "nobody leaves the artifact reveiw",
         ])

@@ -33,6 +33,10 @@ std::string size_name(const model::Cell& cell) {
   return end == std::string::npos ? cell.designation : cell.designation.substr(0, end + 1);
 }
 
+bool holds(const std::vector<std::string>& list, const std::string& reference) {
+  return std::find(list.begin(), list.end(), reference) != list.end();
+}
+
 /// One size: its cells by place, and what they are called.
 struct Size {
   const model::Cell* first = nullptr;
@@ -62,15 +66,24 @@ void say_cell(Size& size, const model::Cell& cell) {
   if (place < bench_test && size.name.empty()) size.name = size_name(cell);
 }
 
+/// Whether a row shows the cell. A list names the sizes by one of their cells; a cell that fits the size is then never left out,
+/// or its blank place would read as "does not exist". What is no drop-in is shown where it is named.
+bool is_shown(const model::Cell& cell, const std::vector<std::string>& list) {
+  if (list.empty() || is_lithium(cell) || holds(list, cell.reference())) return true;
+  return cell.status != "withdrawn" && (cell.system == "silver-oxide" || cell.system == "alkaline");
+}
+
 std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithium) {
   const auto& list = wanted.records;
   std::vector<Size> sizes;
   for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
+    if (!list.empty() &&
+        std::none_of(family.cells.begin(), family.cells.end(), [&list](const auto& one) { return holds(list, one); }))
+      continue;
     Size size;
     for (const std::string& reference : family.cells) {
       const model::Cell* cell = desk.cell(reference);
-      if (cell == nullptr || is_lithium(*cell) != of_lithium) continue;
-      if (list.empty() || std::find(list.begin(), list.end(), cell->reference()) != list.end()) say_cell(size, *cell);
+      if (cell != nullptr && is_lithium(*cell) == of_lithium && is_shown(*cell, list)) say_cell(size, *cell);
     }
     if (size.first != nullptr && desk.fact(*size.first, "size.diameter") != nullptr) sizes.push_back(std::move(size));
   }
