@@ -26,6 +26,7 @@
 #include "html/site.h"
 #include "model/paper_size.h"
 #include "page/crop_marks.h"
+#include "page/set_book.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
 #include "report/print.h"
@@ -151,7 +152,7 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
   if (options.html) books.screen = book_for(compose::Medium::screen, options.pdf ? said : bench.findings);
   if (options.charts) {
     charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
-    charts.push_back(compose::intake_card(bench.base.handbook));
+    charts.push_back(ticket::intake_card(bench.base.handbook));
   }
   const Files scripts = options.html ? page_scripts(bench) : Files();
   if (bench.findings.has_errors()) return;

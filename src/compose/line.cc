@@ -65,7 +65,7 @@ Line& Line::page(std::string_view reference) {
   return *this;
 }
 
-Line& Line::names(const std::vector<std::string>& references) {
+Line& Line::names(const model::References& references) {
   bool first = true;
   for (const std::string& reference : references) {
     if (!first) say(", ");

@@ -30,7 +30,7 @@ class Line {
   /// The page of a record alone.
   Line& page(std::string_view reference);
   /// Names of records as links without pages, `, ` between them.
-  Line& names(const std::vector<std::string>& references);
+  Line& names(const model::References& references);
   /// Links with `, ` between them.
   Line& links(const model::References& references);
   Line& verdict(model::Verdict verdict, std::string words, model::Style style = model::Style::plain);

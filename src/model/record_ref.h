@@ -48,12 +48,15 @@ class RecordRef {
 
   friend bool operator==(const RecordRef& one, const RecordRef& other) { return one.text_ == other.text_; }
   friend bool operator==(const RecordRef& one, std::string_view text) { return one.text_ == text; }
-  friend auto operator<=>(const RecordRef& one, const RecordRef& other) { return one.text_ <=> other.text_; }
-  friend auto operator<=>(const RecordRef& one, std::string_view text) { return std::string_view(one.text_) <=> text; }
+  // The page's compiler has strings without <=>.
+  friend std::weak_ordering operator<=>(const RecordRef& one, const RecordRef& other) { return one <=> other.view(); }
+  friend std::weak_ordering operator<=>(const RecordRef& one, std::string_view text) { return one.view().compare(text) <=> 0; }
   friend std::string operator+(const RecordRef& one, std::string_view text) { return one.text_ + std::string(text); }
   friend std::string operator+(std::string_view text, const RecordRef& one) { return std::string(text) + one.text_; }
 
  private:
+  std::string_view view() const { return text_; }
+
   std::string text_;
   std::optional<Kind> kind_;
 };

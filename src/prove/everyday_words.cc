@@ -58,7 +58,7 @@ void check_shadow(const Proof& proof, const Row& row, const OwnNames& own) {
   const std::vector<std::string> names = names_of_row(row);
   std::set<model::Kind> kinds;
   for (const std::string& name : names) {
-    if (const auto parts = model::split_reference(name)) kinds.insert(parts->first);
+    if (const auto kind = model::RecordRef(name).kind()) kinds.insert(*kind);
   }
   for (const model::Kind kind : kinds) {
     const auto found = own.find({kind, query::joined_key(row.key)});

@@ -18,7 +18,7 @@ using model::Tool;
 using report::Rule;
 using Step = Procedure::Step;
 
-const Tool* tool_of(const Proof& proof, std::string_view reference) {
+const Tool* tool_of(const Proof& proof, const model::RecordRef& reference) {
   const auto* record = record_of(proof, model::Kind::tool, reference);
   return record == nullptr || !record->usable("does") ? nullptr : &proof.base.tools.at(record->id);
 }

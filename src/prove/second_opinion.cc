@@ -60,7 +60,7 @@ Families families_of(const Proof& proof, const model::Chemistry& liquid) {
   Families found;
   for (const Row& row : standards::rows_of(proof.tables, "liquid-families")) {
     const std::string& by = standards::cell_text(row, "by");
-    if ((by == "substance" && holds(liquid, row)) || (by == "kind" && lists(row, "members", liquid.family)))
+    if ((by == "substance" && holds(liquid, row)) || (by == "kind" && lists(row, "members", model::word_of(liquid.family))))
       found.insert(row.key);
   }
   return found;
@@ -69,7 +69,7 @@ Families families_of(const Proof& proof, const model::Chemistry& liquid) {
 Families families_of(const Proof& proof, const model::Abrasive& abrasive) {
   Families found;
   for (const Row& row : standards::rows_of(proof.tables, "liquid-families")) {
-    if (standards::cell_text(row, "by") == "form" && lists(row, "members", abrasive.form)) found.insert(row.key);
+    if (standards::cell_text(row, "by") == "form" && lists(row, "members", model::word_of(abrasive.form))) found.insert(row.key);
   }
   return found;
 }

@@ -111,10 +111,10 @@ int stands_in_for(const model::Cell& cell, const model::Tables& tables) {
 
 bool is_likelier(const model::Cell& one, const model::Cell& other, const model::Tables& tables) {
   const auto rank = [&tables](const model::Cell& cell) {
-    const bool drain_known = !cell.drain.empty() && cell.drain != "not stated";
+    const bool drain_known = cell.drain && *cell.drain != model::Drain::not_stated;
     const auto system = std::find_if(tables.cell_systems.begin(), tables.cell_systems.end(),
                                      [&cell](const auto& row) { return row.system == cell.system; });
-    return std::make_tuple(cell.status == "withdrawn", !drain_known, -stands_in_for(cell, tables),
+    return std::make_tuple(cell.status == model::CellStatus::withdrawn, !drain_known, -stands_in_for(cell, tables),
                            system - tables.cell_systems.begin());
   };
   return rank(one) < rank(other);

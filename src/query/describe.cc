@@ -80,7 +80,7 @@ void Describer::add_cell(const model::Cell& cell, Answer& out) const {
   }
   out.voltage = stated(cell.nominal);
   out.system = system_name(cell);
-  if (cell.drain != "not stated") out.drain = cell.drain;
+  if (cell.drain != model::Drain::not_stated) out.drain = model::word_of(cell.drain);
   if (cell.capacity) out.capacity = stated(cell.capacity->value);
   for (const auto& peer : world_.relations.same_size(cell.reference())) {
     const auto* other = static_cast<const model::Cell*>(world_.records.find(peer.cell));
@@ -97,8 +97,8 @@ std::vector<AnswerVerdict> Describer::verdicts_about(const model::Record& record
     for (const auto& [id, material] : world_.records.materials)
       list.push_back(answer_verdict(verdict_on(world, record, material), material));
   } else if (record.kind == Kind::material || record.kind == Kind::part) {
-    const std::vector<std::string> materials = bench::materials_of(world, record.reference());
-    for (const std::string& name : materials) {
+    const model::References materials = bench::materials_of(world, record.reference());
+    for (const model::RecordRef& name : materials) {
       const model::Record* material = world_.records.find(name);
       if (material == nullptr) continue;
       // A part of several materials says which of them a verdict is about.

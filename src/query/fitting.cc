@@ -14,7 +14,7 @@ namespace benchleaf::query {
 namespace {
 
 constexpr double kExact = 0.005;
-constexpr std::string_view kCommonProfile = "round";  // stands before the others where both fit
+constexpr model::Profile kCommonProfile = model::Profile::round;  // stands before the others where both fit
 
 std::optional<double> mm_of(const std::optional<base::Quantity>& quantity) {
   if (!quantity || !quantity->has_value()) return std::nullopt;

@@ -70,7 +70,7 @@ PairVerdict verdict_of_mixing(const bench::StepWorld& world, const model::Record
   verdict.code = code_of(found.open);
   verdict.words = bench::meet_words(found.open);
   verdict.why = found.effect;
-  if (!found.product.empty()) add_sentence(verdict.why, "Gives " + bench::words_for(world, found.product));
+  if (!found.product.empty()) add_sentence(verdict.why, "Gives " + bench::words_for(world, model::RecordRef(found.product)));
   add_sentence(verdict.why, found.when);
   const bool closed = std::any_of(known.begin(), known.end(), [](const auto& each) { return each.closed_never; });
   if (closed && found.open != bench::Meet::never) add_sentence(verdict.why, "Never in a closed vessel");

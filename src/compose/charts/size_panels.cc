@@ -33,7 +33,7 @@ std::string size_name(const model::Cell& cell) {
   return end == std::string::npos ? cell.designation : cell.designation.substr(0, end + 1);
 }
 
-bool holds(const std::vector<std::string>& list, const std::string& reference) {
+bool holds(const model::References& list, const std::string& reference) {
   return std::find(list.begin(), list.end(), reference) != list.end();
 }
 
@@ -68,9 +68,9 @@ void say_cell(Size& size, const model::Cell& cell) {
 
 /// Whether a row shows the cell. A list names the sizes by one of their cells; a cell that fits the size is then never left out,
 /// or its blank place would read as "does not exist". What is no drop-in is shown where it is named.
-bool is_shown(const model::Cell& cell, const std::vector<std::string>& list) {
+bool is_shown(const model::Cell& cell, const model::References& list) {
   if (list.empty() || is_lithium(cell) || holds(list, cell.reference())) return true;
-  return cell.status != "withdrawn" && (cell.system == "silver-oxide" || cell.system == "alkaline");
+  return cell.status != model::CellStatus::withdrawn && (cell.system == "silver-oxide" || cell.system == "alkaline");
 }
 
 std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithium) {

@@ -93,7 +93,7 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   book.cover_notes = cover_notes(desk);
   add_chapters(desk, book);
   book.calculators = calculator_sheets();
-  book.ticket_form = ticket_form(records);
+  book.ticket_form = ticket::ticket_form(records);
   book.search = make_search_list(records, tables, derived);
   return book;
 }

@@ -40,7 +40,10 @@ model::Runs charge_runs(const Desk& desk, const model::Cell& cell) {
   return line.fact(cell, "capacity.load", " at ").take();
 }
 
-std::string drain_word(const model::Cell& cell) { return cell.drain == "low" || cell.drain == "high" ? cell.drain : std::string(); }
+std::string drain_word(const model::Cell& cell) {
+  const bool told = cell.drain == model::Drain::low || cell.drain == model::Drain::high;
+  return told ? model::word_of(cell.drain) : std::string();
+}
 
 std::vector<std::string> sources_of(const model::Cell& cell) {
   std::vector<std::string> sources;
@@ -52,7 +55,7 @@ std::vector<std::string> sources_of(const model::Cell& cell) {
 
 model::Runs use_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
-  if (cell.status == "withdrawn")
+  if (cell.status == model::CellStatus::withdrawn)
     line.verdict(model::Verdict::never, "no longer made", Style::bold).say(" ");
   line.say(cell.uses);
   return line.source_keys(sources_of(cell)).take();
