@@ -1,10 +1,12 @@
-// crystal-thickness against CalculiX: stress of the centre and sag, discs and rectangles. A solid model also sags by shear,
-// which thin-plate theory leaves out: what it adds is reckoned here by first-order shear theory (Reissner and Mindlin, factor
-// 5/6), so that the bounds need to allow for the mesh alone. The rim of a clamped plate is singular there and is not asked.
+// crystal-thickness and crystal-size against CalculiX: stress of the centre and sag, discs and rectangles. A solid model also
+// sags by shear, which thin-plate theory leaves out: what it adds is reckoned here by first-order shear theory (Reissner and
+// Mindlin, factor 5/6), so that the bounds need to allow for the mesh alone. The rim of a clamped plate is singular there and is
+// not asked.
 
 #include "support/catch.h"
 
 #include <cmath>
+#include <sstream>
 #include <string>
 
 #include "bench/finite_elements.h"
@@ -145,4 +147,20 @@ TEST_CASE("a rectangle under a thumb: stress and sag as CalculiX has them") {
   CHECK(*output(result, "sag").value == Approx(navier(thumb, false)).epsilon(0.001));
   // Clamped, the table of coefficients has the sag of a point, which is more.
   CHECK(*output(result, "sag-clamped").value > 0);
+}
+
+TEST_CASE("a press-fit rim in a stiff seat: pressure and hoop stress as CalculiX has them") {
+  constexpr double kRingBound = 0.005;  // of the mesh, 24 elements over the wall
+  const struct { double seat, oversize, skirt; } kRims[] = {{30, 0.2, 1.2}, {25, 0.1, 0.9}, {20, 0.3, 1.6}};
+  for (const auto& rim : kRims) {
+    std::ostringstream request;
+    request << "crystal-size; seat=" << rim.seat << " mm; oversize=" << rim.oversize << " mm; skirt=" << rim.skirt
+            << " mm; material=acrylic";
+    INFO(request.str());
+    const auto solved = test::solve_ring({rim.seat + rim.oversize, rim.skirt, rim.oversize, 3000, 0.37});
+    REQUIRE(solved.pressure > 0);
+    const auto result = test::workshop().ask(request.str());
+    CHECK(*output(result, "pressure").value == Approx(solved.pressure).epsilon(kRingBound));
+    CHECK(*output(result, "hoop").value == Approx(solved.hoop).epsilon(kRingBound));
+  }
 }

@@ -35,17 +35,25 @@ std::vector<double> values_of(const fs::path& frd, const std::string& block, int
   return {};
 }
 
-/// Runs a deck; stress: the first component at one node, sag: a displacement at another.
-Solved run(const std::string& deck, int stress_node, int sag_node, std::size_t sag_component) {
+/// Runs a deck and reads what `read` asks of the answer, zeros where there is none.
+template <typename Read>
+auto run_and_read(const std::string& deck, Read read) -> decltype(read(fs::path())) {
   const TemporaryFolder folder("ccx");
   std::ofstream(folder.path() / "job.inp") << deck;
   // ccx leaves files of its solver in the current folder, so it works in the one that goes away.
   const std::string command = "cd '" + folder.path().string() + "' && OMP_NUM_THREADS=1 ccx -i job > log 2>&1";
   if (std::system(command.c_str()) != 0) return {};
-  const auto stress = values_of(folder.path() / "job.frd", "STRESS", stress_node);
-  const auto sag = values_of(folder.path() / "job.frd", "DISP", sag_node);
-  if (stress.empty() || sag.size() <= sag_component) return {};
-  return {std::abs(stress.front()), std::abs(sag.at(sag_component))};
+  return read(folder.path() / "job.frd");
+}
+
+/// Runs a deck; stress: the first component at one node, sag: a displacement at another.
+Solved run(const std::string& deck, int stress_node, int sag_node, std::size_t sag_component) {
+  return run_and_read(deck, [&](const fs::path& frd) -> Solved {
+    const auto stress = values_of(frd, "STRESS", stress_node);
+    const auto sag = values_of(frd, "DISP", sag_node);
+    if (stress.empty() || sag.size() <= sag_component) return {};
+    return {std::abs(stress.front()), std::abs(sag.at(sag_component))};
+  });
 }
 
 std::string material_and_step(const Solid& solid, const std::string& boundary, const std::string& load) {
@@ -60,6 +68,44 @@ std::string material_and_step(const Solid& solid, const std::string& boundary, c
 constexpr double kPi = 3.14159265358979323846;
 
 }  // namespace
+
+Squeezed solve_ring(const Ring& ring) {
+  constexpr int kAcross = 24;
+  constexpr double kHeight = 0.1;
+  const auto id = [](int i, int j) { return i * 3 + j + 1; };
+  const double inner = ring.outside / 2 - ring.wall;
+  const double dr = ring.wall / (2 * kAcross);
+  std::ostringstream nodes, elements, fixed, moved;
+  nodes.precision(12);
+  moved.precision(12);
+  for (int i = 0; i <= 2 * kAcross; ++i) {
+    for (int j = 0; j < 3; ++j) {
+      if (i % 2 == 1 && j == 1) continue;
+      nodes << id(i, j) << ", " << inner + i * dr << ", " << j * kHeight / 2 << ", 0\n";
+      if (j == 0) fixed << id(i, j) << ", 2, 2\n";
+      if (i == 2 * kAcross) moved << id(i, j) << ", 1, 1, " << -ring.oversize / 2 << "\n";
+    }
+  }
+  int element = 0;
+  for (int i = 0; i < 2 * kAcross; i += 2) {
+    elements << ++element << ", " << id(i, 0) << ", " << id(i + 2, 0) << ", " << id(i + 2, 2) << ", " << id(i, 2) << ", "
+             << id(i + 1, 0) << ", " << id(i + 2, 1) << ", " << id(i + 1, 2) << ", " << id(i, 1) << "\n";
+  }
+  std::ostringstream deck;
+  deck << "*NODE, NSET=N\n"
+       << nodes.str() << "*ELEMENT, TYPE=CAX8, ELSET=E\n"
+       << elements.str() << "*MATERIAL, NAME=M\n*ELASTIC\n"
+       << ring.modulus << ", " << ring.poisson << "\n*SOLID SECTION, ELSET=E, MATERIAL=M\n*BOUNDARY\n"
+       << fixed.str() << "*STEP\n*STATIC\n*BOUNDARY\n"
+       << moved.str() << "*NODE FILE\nU\n*EL FILE\nS\n*END STEP\n";
+  return run_and_read(deck.str(), [&](const fs::path& frd) -> Squeezed {
+    constexpr std::size_t kRadial = 0, kHoop = 2;
+    const auto outer_stress = values_of(frd, "STRESS", id(2 * kAcross, 0));
+    const auto inner_stress = values_of(frd, "STRESS", id(0, 0));
+    if (outer_stress.size() <= kHoop || inner_stress.size() <= kHoop) return {};
+    return {std::abs(outer_stress[kRadial]), std::abs(inner_stress[kHoop])};
+  });
+}
 
 Solved solve_disc(const Solid& solid) {
   const int across = 52 / solid.coarser;

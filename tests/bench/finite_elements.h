@@ -22,6 +22,20 @@ struct Solved {
   double sag = 0;
 };
 
+/// A ring that a stiff seat holds smaller across its diameter by `oversize`.
+struct Ring {
+  double outside = 0, wall = 0, oversize = 0, modulus = 0, poisson = 0;
+};
+
+/// Radial stress at the outside and hoop stress at the inside, MPa. Zeros where ccx gave none.
+struct Squeezed {
+  double pressure = 0;
+  double hoop = 0;
+};
+
+/// Axisymmetric elements CAX8 over the wall, free along the axis.
+Squeezed solve_ring(const Ring& ring);
+
 /// Axisymmetric elements CAX8 over radius and thickness.
 Solved solve_disc(const Solid& solid);
 /// A quarter of the plate in elements C3D20R.
