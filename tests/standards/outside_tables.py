@@ -28,8 +28,8 @@ OTHER_WORDS = {
 # Statements of the package that the table leaves out.
 LEFT_OUT = {"EUH006": "taken out of the regulation since; from memory"}
 
-# Short forms that the enumeration lacks: no list of everyday cells carries these two sizes.
-NOT_IN_ENUMERATION = {"42", "62"}
+# Short forms that the enumeration lacks: no list of everyday cells carries these sizes.
+NOT_IN_ENUMERATION = {"42", "56", "62", "70"}
 # Names of the enumeration that are no short form: designations in their long form.
 LONG_FORMS = {"516", "731", "712", "932"}
 
