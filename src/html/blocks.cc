@@ -30,6 +30,7 @@ ClassName paragraph_class(model::Paragraph::Role role) {
     case model::Paragraph::Role::lead: return "lead";
     case model::Paragraph::Role::dense: return "dense";
     case model::Paragraph::Role::note: return "note";
+    case model::Paragraph::Role::key: return "lead";
   }
   return "body";
 }

@@ -86,11 +86,11 @@ const std::vector<std::string_view>& question_sections() {
 }
 
 int Plan::number_of(const model::RecordRef& procedure) const {
-  int number = 0;
+  int place = 0;
   for (const PlanJob& one : jobs) {
     if (one.state != PlanJob::State::done) continue;
-    ++number;
-    if (one.procedure == procedure) return number;
+    ++place;
+    if (one.procedure == procedure) return place;
   }
   return 0;
 }
