@@ -134,10 +134,10 @@ TEST_CASE("plain text leaves signs and page numbers out") {
 }
 
 TEST_CASE("index entries stand under their letter, under one head for figures and one for signs") {
-  CHECK(index_group({"gasket", "gasket", {}, {}}) == "G");
-  CHECK(index_group({"Gasket", "", {}, {}}) == "G");
-  CHECK(index_group({"393", "393", {}, {}}) == "0\u20139");
-  CHECK(index_group({"\u00B5A", "~", {}, {}}) == "Signs");
+  CHECK(index_group({"gasket", "gasket", {}, {}, {}}) == "G");
+  CHECK(index_group({"Gasket", "", {}, {}, {}}) == "G");
+  CHECK(index_group({"393", "393", {}, {}, {}}) == "0\u20139");
+  CHECK(index_group({"\u00B5A", "~", {}, {}, {}}) == "Signs");
   CHECK(index_group({}) == "Signs");
 }
 

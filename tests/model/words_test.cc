@@ -2,8 +2,9 @@
 // reads.
 #include "model/words.h"
 
+#include "support/catch.h"
+
 #include <algorithm>
-#include <catch2/catch_test_macros.hpp>
 #include <filesystem>
 #include <fstream>
 #include <map>
