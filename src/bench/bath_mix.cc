@@ -10,6 +10,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "bench/calculation.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -192,13 +193,13 @@ class Mix {
   }
 
   std::string agent_of_liquid() const {
-    return liquid_.rfind("substance/", 0) == 0 ? liquid_ : ask_.word(liquid_, "made-of.0.substance");
+    return model::RecordRef(liquid_).is(model::Kind::substance) ? liquid_ : ask_.word(liquid_, "made-of.0.substance");
   }
 
   /// A pure solid: grams, made up with water.
   void of_solid(const Strength& of) {
     const Amount& strength = of.amount;
-    const bool solid = !liquid_.empty() && liquid_.rfind("substance/", 0) == 0 && ask_.word(liquid_, "acts-as") != "";
+    const bool solid = model::RecordRef(liquid_).is(model::Kind::substance) && ask_.word(liquid_, "acts-as") != "";
     if (!solid) {
       ask_.fail("stock", "is missing: the strength of the bottle, as on its label");
       return;

@@ -29,6 +29,7 @@
 #include "bench/scratch_ladder.h"
 #include "bench/vapour.h"
 #include "bench/water_pressure.h"
+#include "model/record_ref.h"
 #include "model/tables.h"
 
 namespace benchleaf::bench {
@@ -106,15 +107,15 @@ std::vector<FormLine> form_of(const Calculator& calculator, const Inputs& inputs
 
 /// A cell of a table by the id of its fact, `table/NAME#ROW.COLUMN`.
 std::optional<Ground> ground_of_table(const std::string& id, const model::Tables& tables) {
-  const std::size_t mark = id.find('#');
-  const std::size_t point = id.rfind('.');
-  const std::size_t slash = id.find('/');
-  if (mark == std::string::npos || point == std::string::npos || point < mark || slash > mark) return std::nullopt;
-  const model::PublishedTable* table = tables.find(id.substr(slash + 1, mark - slash - 1));
+  constexpr std::string_view kTable = "table/";
+  const model::FactId fact(id);
+  const std::size_t point = fact.path.rfind('.');
+  if (!fact.record.starts_with(kTable) || point == std::string_view::npos) return std::nullopt;
+  const model::PublishedTable* table = tables.find(fact.record.substr(kTable.size()));
   if (table == nullptr) return std::nullopt;
   for (const auto& row : table->rows) {
-    const auto cell = row.cells.find(id.substr(point + 1));
-    if (row.key != id.substr(mark + 1, point - mark - 1) || cell == row.cells.end()) continue;
+    const auto cell = row.cells.find(fact.path.substr(point + 1));
+    if (row.key != fact.path.substr(0, point) || cell == row.cells.end()) continue;
     const auto parsed = base::parse_quantity(cell->second);
     const auto* quantity = std::get_if<base::Quantity>(&parsed);
     return Ground{id, quantity == nullptr ? cell->second : base::printed(*quantity), row.trust};

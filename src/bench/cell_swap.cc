@@ -13,6 +13,7 @@
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/cell_candidates.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -159,7 +160,7 @@ class Swap {
       const std::string verdict(code_text(candidate.item.verdict));
       Output& output = answer_.decide("candidate", candidate.item.verdict, verdict + ": " + candidate.reason, candidate.rests_on);
       output.record = candidate.item.record;
-      output.name = "candidate." + output.record.substr(output.record.find('/') + 1);
+      output.name = "candidate." + model::RecordRef(output.record).id();
       output.label = candidate.item.name;
       answer_.add(candidate.item);
     }

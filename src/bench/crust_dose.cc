@@ -12,6 +12,7 @@
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/print_rule.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -102,7 +103,7 @@ class Dose {
       if (one.empty()) break;
       answers.push_back(one);
     }
-    if (answers.empty() || liquid_.rfind("chemistry/", 0) != 0) return;
+    if (answers.empty() || !model::RecordRef(liquid_).is(model::Kind::chemistry)) return;
     if (std::find(answers.begin(), answers.end(), liquid_) != answers.end()) return;
     std::vector<std::string> names;
     for (const auto& one : answers) names.push_back(ask_.title(one));

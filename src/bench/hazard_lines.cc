@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "base/number.h"
+#include "model/record_ref.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::bench {
@@ -97,7 +98,7 @@ std::string substance_named(std::string_view name, const Row* entry, const Conte
   const std::string text(name);
   if (has_facts("substance/" + text, context) || context.names == nullptr) return text;
   const Resolution found = context.names->resolve(name, {"substance"});
-  return found.state == Resolution::State::found ? found.record.substr(found.record.find('/') + 1) : text;
+  return found.state == Resolution::State::found ? model::RecordRef(found.record).id() : text;
 }
 
 }  // namespace

@@ -9,6 +9,7 @@
 
 #include "base/quantity.h"
 #include "bench/calculation.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -123,7 +124,7 @@ class Sag {
       }
       const Amount under = under_load(*source);
       Output& output = answer_.put("under-load", under, Unit::volt);
-      output.name = "under-load." + cell.substr(cell.find('/') + 1);
+      output.name = "under-load." + model::RecordRef(cell).id();
       output.label = ask_.word(cell, "designation");
       output.record = cell;
       if (least_) output.code = stand(under);

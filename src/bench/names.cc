@@ -6,6 +6,7 @@
 
 #include "base/ascii.h"
 #include "base/id.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -25,11 +26,11 @@ bool is_named(const model::FactBase& facts, const std::string& cell, const std::
 
 std::vector<std::string> records_of(const model::FactBase& facts, std::string_view kind) {
   std::vector<std::string> list;
-  const std::string head = std::string(kind) + "/";
+  const auto wanted = model::kind_from_name(kind);
   for (const auto& fact : facts.all()) {
-    const std::size_t mark = fact.id.find('#');
-    if (std::string_view(fact.id).substr(0, head.size()) != head || mark == std::string::npos) continue;
-    std::string record = fact.id.substr(0, mark);
+    const model::FactId id(fact.id);
+    if (!wanted || id.kind() != wanted) continue;
+    std::string record(id.record);
     if (std::find(list.rbegin(), list.rend(), record) == list.rend()) list.push_back(std::move(record));
   }
   return list;
@@ -40,7 +41,7 @@ Resolution FactNames::resolve(std::string_view text, const std::vector<std::stri
   std::vector<std::string> ids;
   for (const auto& kind : kinds) {
     for (const auto& record : records_of(facts_, kind)) {
-      const std::string id = record.substr(kind.size() + 1);
+      const std::string id = model::RecordRef(record).id();
       if (low == id || low == record || (kind == "cell" && is_named(facts_, record, low)))
         return {Resolution::State::found, record, {}, {}};
       ids.push_back(id);

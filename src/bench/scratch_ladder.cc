@@ -11,6 +11,7 @@
 #include "bench/calculation.h"
 #include "bench/crystal_thickness.h"
 #include "bench/grades.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -159,7 +160,7 @@ class Ladder {
 
   /// Asks crystal-thickness about what is left, at its thin end.
   void holds_still(const Amount& left) {
-    const Given material{material_.substr(material_.find('/') + 1), model::Trust::given, {}};
+    const Given material{model::RecordRef(material_).id(), model::Trust::given, {}};
     const Given diameter{ask_.text("diameter"), model::Trust::given, {}};
     const Given thin{base::to_terminal(shown(left.low, 3, Unit::millimetre)), left.trust, {}};
     const Calculator crystal = crystal_thickness_calculator();

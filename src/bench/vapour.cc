@@ -10,6 +10,7 @@
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/volatile_part.h"
+#include "model/record_ref.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -61,8 +62,7 @@ class Vapour {
 
  private:
   std::optional<Amount> limit_of(const std::string& substance, const char* column) const {
-    const std::string id = substance.substr(substance.find('/') + 1);
-    return ask_.row_if_any(std::string(kLimits), id, column, Unit::part_per_million);
+    return ask_.row_if_any(std::string(kLimits), model::RecordRef(substance).id(), column, Unit::part_per_million);
   }
 
   /// The part with the lowest limit against what there is of it: the first that has one; its limit goes with it.

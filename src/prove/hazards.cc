@@ -13,6 +13,7 @@
 #include "base/number.h"
 #include "prove/published_checks.h"
 #include "prove/shared.h"
+#include "standards/flammable.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::prove {
@@ -168,19 +169,10 @@ void check_steps_of(const Proof& proof, const Substance& substance) {
 /// The statement that a flash point calls for, `none` above the last category, or nothing where it lies on both sides.
 std::optional<std::string> flammable_statement(const Proof& proof, const base::Interval& flash,
                                                const std::optional<double>& boiling) {
-  constexpr double kLowBoiling = 35;
-  const bool boils_low = boiling && *boiling <= kLowBoiling;
   std::optional<std::string> found;
   for (const double end : {base::tidy(flash.low), base::tidy(flash.high)}) {
-    std::string statement = "none";
-    for (const auto& row : standards::rows_of(proof.tables, "flammable-categories")) {
-      const auto from = standards::cell_value(row, "flash-from", Unit::degree_celsius);
-      const auto below = standards::cell_value(row, "flash-below", Unit::degree_celsius);
-      const bool any = standards::cell_text(row, "boiling") == "any";
-      const bool low_row = standards::cell_text(row, "boiling").substr(0, 5) == "up to";
-      const bool within = from && below && end >= *from && (end < *below || (any && end == *below));
-      if (within && (any || low_row == boils_low)) statement = standards::cell_text(row, "statement");
-    }
+    const auto* category = standards::flammable_category(proof.tables, end, boiling);
+    const std::string statement = category == nullptr ? "none" : standards::cell_text(*category, "statement");
     if (found && *found != statement) return std::nullopt;
     found = statement;
   }

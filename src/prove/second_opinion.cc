@@ -40,16 +40,13 @@ bool lists(const Row& row, std::string_view column, std::string_view word) {
   return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-/// `acetone` of `substance/acetone`.
-std::string_view id_part(std::string_view reference) { return reference.substr(reference.find('/') + 1); }
-
 /// Whether a liquid holds a member of the family, at its share or above; a
 /// share that is not known counts.
 bool holds(const model::Chemistry& liquid, const Row& row) {
   const auto least = standards::cell_quantity(row, "from");
   const auto from = least ? least->value_in(Unit::percent_by_mass) : std::nullopt;
   for (std::size_t i = 0; i < liquid.made_of.size(); ++i) {
-    if (!lists(row, "members", id_part(liquid.made_of[i].substance))) continue;
+    if (!lists(row, "members", liquid.made_of[i].substance.id())) continue;
     const auto share = percent_of(liquid, i);
     if (!from || !share || share->high >= *from) return true;
   }
@@ -104,12 +101,12 @@ void check_verdicts_of(const Proof& proof, const Record& record, const Families&
   for (std::size_t i = 0; i < list.size(); ++i) {
     const std::string path = "on-materials." + std::to_string(i);
     if (!record.usable(path)) continue;
-    const Row* row = opinion_on(proof, families, id_part(list[i].material));
+    const Row* row = opinion_on(proof, families, list[i].material.id());
     if (row == nullptr || severity(list[i].verdict) >= severity(*row) || names_a_place(record, path, *row)) continue;
     proof.findings
         .add(Rule::verdict_family, record.span_of(path + ".verdict"),
-             "found " + std::string(word_of(severity(list[i].verdict))) + " on " + std::string(id_part(list[i].material)) +
-                 ", but " + standards::cell_text(*row, "family") + " there is " + word_of(severity(*row)) + ": " +
+             "found " + std::string(word_of(severity(list[i].verdict))) + " on " + list[i].material.id() + ", but " +
+                 standards::cell_text(*row, "family") + " there is " + word_of(severity(*row)) + ": " +
                  standards::cell_text(*row, "why"),
              "make the verdict as strict, or give this line a source of its "
              "own with where:")
@@ -119,7 +116,7 @@ void check_verdicts_of(const Proof& proof, const Record& record, const Families&
 
 template <typename References>
 bool asks_for_one_of(const References& cautions, const Row& row) {
-  return std::any_of(cautions.begin(), cautions.end(), [&](const auto& one) { return lists(row, "cautions", id_part(one)); });
+  return std::any_of(cautions.begin(), cautions.end(), [&](const auto& one) { return lists(row, "cautions", one.id()); });
 }
 
 /// The codes of the statements that a liquid's parts call for.
@@ -170,11 +167,10 @@ void check_group_cautions(const Proof& proof) {
     for (const Row& row : standards::rows_of(proof.tables, "group-cautions")) {
       const Row* group = standards::row_of(proof.tables, "reactive-groups", row.key);
       if (group == nullptr || asks_for_one_of(residue.cautions, row)) continue;
-      const auto holds_it = [&](const auto& part) { return lists(*group, "members", id_part(part.substance)); };
+      const auto holds_it = [&](const auto& part) { return lists(*group, "members", part.substance.id()); };
       const auto found = std::find_if(residue.made_of.begin(), residue.made_of.end(), holds_it);
       if (found == residue.made_of.end()) continue;
-      caution_missing(proof, Rule::caution_group, residue, row,
-                      "it holds " + std::string(id_part(found->substance)) + ", a " + row.key);
+      caution_missing(proof, Rule::caution_group, residue, row, "it holds " + found->substance.id() + ", a " + row.key);
     }
   }
 }

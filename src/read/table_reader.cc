@@ -62,8 +62,8 @@ class TableReader {
 
  private:
   static std::string source_reference(const std::string& id) {
-    if (id.empty() || id.find('/') != std::string::npos) return id;
-    return "source/" + id;
+    if (id.empty() || model::RecordRef(id).kind()) return id;
+    return model::RecordRef(model::Kind::source, id);
   }
 
   const PublishedTable::Column* column(std::string_view name) const {

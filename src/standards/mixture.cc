@@ -9,6 +9,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
+#include "standards/flammable.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::standards {
@@ -17,7 +18,6 @@ namespace {
 using Row = model::PublishedTable::Row;
 
 constexpr double kNotCounted = 0;
-constexpr double kAlwaysNamed = 0.1;  ///< percent; the lowest generic cut-off of annex I
 
 bool begins_with(std::string_view text, std::string_view start) { return text.substr(0, start.size()) == start; }
 
@@ -28,6 +28,12 @@ std::string family_of(const std::string& hazard_class) {
 }
 
 std::string percent_text(double value) { return base::shortest_text(base::tidy(value)) + " %"; }
+
+std::string degrees(double celsius) {
+  return base::shortest_text(celsius) +
+         " \xC2\xB0"
+         "C";
+}
 
 double percent_of(const Row& row, std::string_view column) {
   return cell_value(row, column, base::Unit::percent_by_mass).value_or(kNotCounted);
@@ -105,7 +111,8 @@ double factor_of(const MixturePart& part, const Rule& rule) {
 /// Adds up one mixture.
 class Classifier {
  public:
-  Classifier(const Mixture& mixture, const model::Tables& tables) : mixture_(mixture), tables_(tables) {}
+  Classifier(const Mixture& mixture, const model::Tables& tables)
+      : mixture_(mixture), tables_(tables), lowest_cut_off_(figure("lowest-cut-off", base::Unit::percent_by_mass)) {}
 
   Classification run() {
     for (const auto& rule : generic_rules(tables_)) add_up(rule);
@@ -143,7 +150,8 @@ class Classifier {
       found(rule.gives, rule.statement, why, false);
       open(OpenQuestion::viscosity,
            "H304 holds where the viscosity at 40 \xC2\xB0"
-           "C is 20.5 mm2/s or less");
+           "C is " +
+               figure_text("aspiration-viscosity") + " or less");
       return;
     }
     found(rule.gives == "Skin Corr. 1" ? corrosive_class() : rule.gives, rule.statement, why + " = " + base::fixed_text(sum, 2));
@@ -166,9 +174,15 @@ class Classifier {
     }
   }
 
+  /// The limit of a corrosive part that has none of its own.
+  double generic_corrosive() const {
+    const Row* row = row_of(tables_, "generic-limits", "skin-corr-by-corrosive");
+    return row == nullptr ? kNotCounted : percent_of(*row, "limit");
+  }
+
   /// The strongest sub-category whose members alone, with those above them, come up to their limits.
   std::string corrosive_class() const {
-    constexpr double kGeneric = 5;
+    const double generic = generic_corrosive();
     const std::string base_class = "Skin Corr. 1";
     for (const char letter : {'A', 'B', 'C'}) {
       double sum = 0;
@@ -177,7 +191,7 @@ class Classifier {
         for (const auto& line : part.hazards) {
           const bool member = line.hazard_class.size() == base_class.size() + 1 && begins_with(line.hazard_class, base_class) &&
                               line.hazard_class.back() <= letter;
-          if (member) limit = std::min(limit.value_or(line.from.value_or(kGeneric)), line.from.value_or(kGeneric));
+          if (member) limit = std::min(limit.value_or(line.from.value_or(generic)), line.from.value_or(generic));
         }
         if (limit) sum += part.percent / *limit;
       }
@@ -197,7 +211,7 @@ class Classifier {
       double strongest = 0;
       for (const Row* row : rows) {
         const std::string& category = cell_text(*row, "category");
-        const double cut_off = category == "4" ? 1 : kAlwaysNamed;
+        const double cut_off = category == "4" ? figure("acute-4-cut-off", base::Unit::percent_by_mass) : lowest_cut_off_;
         const auto point = base::parse_decimal(cell_text(*row, "point"));
         if (!point || part.percent < cut_off || !has_class(part, "Acute Tox. " + category, cell_text(*row, "statement")))
           continue;
@@ -253,38 +267,19 @@ class Classifier {
       if (burns) open(OpenQuestion::flash_point, "whether it burns follows from its flash point, not from a percentage");
       return;
     }
-    constexpr double kLowBoiling = 35, kUpperEnd = 60;
-    for (const auto& row : rows_of(tables_, "flammable-categories")) {
-      const auto from = cell_value(row, "flash-from", base::Unit::degree_celsius);
-      const auto below = cell_value(row, "flash-below", base::Unit::degree_celsius);
-      const double flash = *mixture_.flash_point;
-      if (!from || !below || flash < *from || (flash >= *below && !(flash == *below && *below == kUpperEnd))) continue;
-      const std::string& boiling = cell_text(row, "boiling");
-      const bool low = mixture_.boiling && *mixture_.boiling <= kLowBoiling;
-      if ((boiling == "up to 35 \xC2\xB0"
-                      "C" &&
-           !low) ||
-          (boiling == "above 35 \xC2\xB0"
-                      "C" &&
-           low))
-        continue;
-      found(row.key, cell_text(row, "statement"),
-            "flash point " + base::shortest_text(flash) +
-                " \xC2\xB0"
-                "C");
-      if (boiling != "any" && !mixture_.boiling) {
-        open(OpenQuestion::boiling_point,
-             "no boiling point is given: it is taken to be above 35 \xC2\xB0"
-             "C");
-      }
-    }
+    const Row* category = flammable_category(tables_, *mixture_.flash_point, mixture_.boiling);
+    if (category == nullptr) return;
+    found(category->key, cell_text(*category, "statement"), "flash point " + degrees(*mixture_.flash_point));
+    if (!depends_on_boiling(*category) || mixture_.boiling) return;
+    const double limit = cell_value(*category, "boiling-limit", base::Unit::degree_celsius).value_or(0);
+    open(OpenQuestion::boiling_point, "no boiling point is given: it is taken to be above " + degrees(limit));
   }
 
   void add_oxidising() {
     for (const auto& part : mixture_.parts) {
       for (const auto& line : part.hazards) {
         if (!begins_with(line.hazard_class, "Ox. Liq.")) continue;
-        const bool within = part.percent >= line.from.value_or(kAlwaysNamed) && (!line.below || part.percent < *line.below);
+        const bool within = part.percent >= line.from.value_or(lowest_cut_off_) && (!line.below || part.percent < *line.below);
         if (!within) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), false);
         open(OpenQuestion::oxidising, "how strongly " + part.name + " feeds a fire is a matter of test");
@@ -293,9 +288,10 @@ class Classifier {
   }
 
   void add_supplementary() {
+    const double cut_off = figure("supplementary-cut-off", base::Unit::percent_by_mass);
     for (const auto& part : mixture_.parts) {
       for (const auto& line : part.hazards) {
-        if (!begins_with(line.statement, "EUH") || part.percent < line.from.value_or(1)) continue;
+        if (!begins_with(line.statement, "EUH") || part.percent < line.from.value_or(cut_off)) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), line.from.has_value());
         if (!line.from) open(OpenQuestion::supplier, line.statement + " of " + part.name + " has no limit: its supplier decides");
       }
@@ -303,19 +299,21 @@ class Classifier {
   }
 
   void add_extreme_ph() {
-    constexpr double kAcid = 2, kBase = 11.5;
-    const bool acid = mixture_.ph_low && *mixture_.ph_low <= kAcid;
-    const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= kBase;
+    const double acid_end = figure("extreme-acid", base::Unit::one), base_end = figure("extreme-base", base::Unit::one);
+    const std::string acid_words = base::shortest_text(acid_end) + " or less";
+    const std::string base_words = base::shortest_text(base_end) + " or more";
+    const bool acid = mixture_.ph_low && *mixture_.ph_low <= acid_end;
+    const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= base_end;
     const bool corrosive = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
       return has_class(part, "Skin Corr. 1", {}) && part.percent > 0;
     });
     if (!mixture_.ph_low && corrosive && !has("Skin Corr. 1", true)) {
       open(OpenQuestion::ph_not_given,
-           "no pH is given: at 2 or less, and at 11.5 or more, it counts as corrosive whatever the sum says");
+           "no pH is given: at " + acid_words + ", and at " + base_words + ", it counts as corrosive whatever the sum says");
     }
     if (acid || alkaline) {
       open(acid ? OpenQuestion::extreme_acid : OpenQuestion::extreme_base,
-           std::string("the pH is ") + (acid ? "2 or less" : "11.5 or more") +
+           "the pH is " + (acid ? acid_words : base_words) +
                ": corrosive, unless its reserve of acid or alkali, or a test, says otherwise");
     }
   }
@@ -326,7 +324,7 @@ class Classifier {
       for (const auto& line : part.hazards) {
         const bool covered = begins_with(line.statement, "EUH") || begins_with(line.hazard_class, "Ox. Liq.") ||
                              begins_with(line.hazard_class, "Flam. Liq.") || begins_with(line.hazard_class, "Acute Tox.");
-        if (covered || part.percent < kAlwaysNamed || counted(line)) continue;
+        if (covered || part.percent < lowest_cut_off_ || counted(line)) continue;
         open(OpenQuestion::not_added_up, line.hazard_class + " " + line.statement + " of " + part.name + " is not added up here");
       }
     }
@@ -374,8 +372,20 @@ class Classifier {
     classes = std::move(kept);
   }
 
+  /// A figure of the table mixture-figures; 0 where the table is missing, which the read stage has told.
+  double figure(const char* name, base::Unit unit) const {
+    const Row* row = row_of(tables_, "mixture-figures", name);
+    return row == nullptr ? 0 : cell_value(*row, "value", unit).value_or(0);
+  }
+
+  std::string figure_text(const char* name) const {
+    const Row* row = row_of(tables_, "mixture-figures", name);
+    return row == nullptr ? std::string() : cell_text(*row, "value");
+  }
+
   const Mixture& mixture_;
   const model::Tables& tables_;
+  double lowest_cut_off_;
   Classification result_;
 };
 
