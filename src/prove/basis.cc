@@ -8,6 +8,7 @@
 #include "base/id.h"
 #include "derive/demonstration.h"
 #include "prove/checks.h"
+#include "prove/handling_checks.h"
 
 namespace benchleaf::prove {
 namespace {
@@ -93,6 +94,18 @@ void check_standard_has_a_clause(const Proof& proof) {
       if (basis.trust != model::Trust::standard || !basis.where.empty()) continue;
       proof.findings.add(Rule::basis_clause, basis.span, "trust: standard, but no clause under where",
                          "give the clause that was read; if it was not the standard's own text, the trust is handbook");
+    }
+  }
+}
+
+void check_published_values_name_a_place(const Proof& proof) {
+  for (const Record* record : proof.base.all()) {
+    for (const auto& [path, basis] : record->basis) {
+      const bool published = basis.trust == model::Trust::handbook || basis.trust == model::Trust::dataset;
+      if (!published || !basis.where.empty()) continue;
+      proof.findings.add(Rule::basis_place, basis.span,
+                         path + " rests on a publication, and nothing says where in it the value stands",
+                         "add where: with the page, row, table or clause");
     }
   }
 }

@@ -9,6 +9,7 @@
 #include "base/ascii.h"
 #include "base/number.h"
 #include "derive/demonstration.h"
+#include "prove/handling_checks.h"
 #include "prove/published_checks.h"
 #include "prove/shared.h"
 #include "standards/table_view.h"
@@ -105,6 +106,73 @@ void check_healthy_words(const Proof& proof) {
                  base::terminal(named.front()),
              "correct one of the two")
         .notes.push_back({module.span_of("healthy"), "its words on a healthy one"});
+  }
+}
+
+namespace {
+
+/// Whether the source of a load gives a limit: less is healthy then.
+bool is_upper(const Module& module, std::size_t load) {
+  const std::string path = "loads." + std::to_string(load) + ".bound";
+  const model::Node* bound = module.root.at_path(path);
+  return bound != nullptr && module.usable(path) && bound->text == "upper";
+}
+
+/// A quantity that rules alone ask for, read where it stands.
+std::optional<base::Interval> stated(const model::Record& record, std::string_view path, Unit unit) {
+  const auto quantity = record.usable(path) ? quantity_in(record.root.at_path(path)) : std::nullopt;
+  return quantity ? quantity->in(unit) : std::nullopt;
+}
+
+}  // namespace
+
+void check_upper_limits(const Proof& proof) {
+  for (const auto& [id, module] : proof.base.modules) {
+    for (std::size_t i = 0; i < module.loads.size(); ++i) {
+      const std::string path = "loads." + std::to_string(i) + ".current";
+      const auto& current = module.loads[i].current;
+      const bool readable = is_upper(module, i) && current && current->has_value() && module.usable(path);
+      const auto found = readable ? current->in(Unit::microampere) : std::nullopt;
+      if (!found || base::tidy(found->low) == base::tidy(found->high)) continue;
+      proof.findings.add(Rule::module_upper_limit, module.span_of(path),
+                         "found " + shown(current) + ", but its source gives upper limits, and less is healthy",
+                         "state the one limit that is followed, and the others under conflicts:");
+    }
+    const bool upper = !module.loads.empty() && is_upper(module, 0) && module.usable("healthy");
+    const auto named = upper ? currents_in(module.healthy) : std::vector<base::Quantity>();
+    const auto first = named.empty() ? std::nullopt : named.front().in(Unit::microampere);
+    if (!first || base::tidy(first->low) == base::tidy(first->high)) continue;
+    proof.findings.add(Rule::module_upper_limit, module.span_of("healthy"),
+                       "found " + base::terminal(named.front()) + " as healthy, but its source gives an upper limit",
+                       "write: at most, and the limit");
+  }
+}
+
+namespace {
+
+/// What is left of a cell's voltage at the peak of the pulse, behind a resistor that stands in series.
+void check_behind(const Proof& proof, const Module& module, const model::Tool& tool) {
+  const auto* cell = module.cells.empty() ? nullptr : record_of(proof, model::Kind::cell, module.cells[0]);
+  const auto nominal = cell == nullptr ? std::nullopt : stated(*cell, "nominal", Unit::volt);
+  const auto pulse = stated(module, "pulse", Unit::milliampere);
+  const auto drop = stated(tool, "drop", Unit::volt);
+  const auto supply = module.supply && module.usable("supply") ? module.supply->in(Unit::volt) : std::nullopt;
+  if (!nominal || !pulse || !drop || !supply) return;
+  const double left = base::tidy(nominal->low - pulse->high * drop->high);
+  if (left >= base::tidy(supply->low)) return;
+  proof.findings
+      .add(Rule::module_series, tool.span_of("drop"),
+           "behind it " + module.id + " gets " + shown(left, Unit::volt) + " at the peak of a pulse, less than the " +
+               shown(supply->low, Unit::volt) + " that it works from",
+           "take a smaller resistor, and a capacitor across the module")
+      .notes.push_back({module.span_of("pulse"), "its pulse"});
+}
+
+}  // namespace
+
+void check_series_resistors(const Proof& proof) {
+  for (const auto& [tool_id, tool] : proof.base.tools) {
+    for (const auto& [id, module] : proof.base.modules) check_behind(proof, module, tool);
   }
 }
 

@@ -3,6 +3,7 @@
 #include "prove/prove.h"
 
 #include "prove/checks.h"
+#include "prove/handling_checks.h"
 #include "prove/published_checks.h"
 
 namespace benchleaf::prove {
@@ -17,6 +18,7 @@ constexpr Check kChecks[] = {
     check_basis_names_a_field,
     check_conflict_names_a_field,
     check_standard_has_a_clause,
+    check_published_values_name_a_place,
     check_invented_is_demonstration,
     check_designation,
     check_system_letter,
@@ -58,7 +60,10 @@ constexpr Check kChecks[] = {
     check_module_supply,
     check_module_loads,
     check_healthy_words,
+    check_upper_limits,
+    check_series_resistors,
     check_module_years,
+    check_handling,
     check_gasket_sections,
     check_gasket_proportions,
     check_gasket_materials,
@@ -98,7 +103,12 @@ constexpr Check kChecks[] = {
     check_pairs_stand_once,
     check_meetings_agree,
     check_liquids_have_data,
+    check_verdicts_by_family,
+    check_class_cautions,
+    check_group_cautions,
     check_first_aid,
+    check_rinse_times,
+    check_cells_in_distress,
     check_sign_titles,
     check_sign_words,
     check_cautions_are_cited,
