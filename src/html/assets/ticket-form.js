@@ -124,6 +124,7 @@
     };
     const write = (values) => {
       rows.replaceChildren();
+      count = 0;
       for (const one of values ?? []) add(one.series, one.inside);
       add();
     };
