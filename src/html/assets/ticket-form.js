@@ -124,6 +124,7 @@
     };
     const write = (values) => {
       rows.replaceChildren();
+      count = 0;
       for (const one of values ?? []) add(one.series, one.inside);
       add();
     };
@@ -188,7 +189,7 @@
   function questionOf(part) {
     const field = part.dataset.record;
     const id = `answer-${field.replaceAll('.', '-')}`;
-    const title = part.querySelector('h3').textContent;
+    const title = part.querySelector(':scope > :is(h3, h4)').textContent;
     const question = { field, title, ...controlOf(part, id, title) };
     const head = question.group ? make('p', { class: 'label', id: `${id}-label` }, title) : make('label', { for: id }, title);
     question.error = make('p', { id: `${id}-error`, class: 'field-error' });
@@ -212,7 +213,7 @@
     const count = make('span', { class: 'count' });
     const gist = make('span', { class: 'gist' });
     const summary = make('summary', {}, make('span', { class: 'number' }, String(number + 1)),
-      make('span', { class: 'name' }, make('b', {}, part.querySelector('h2').textContent), gist), count);
+      make('span', { class: 'name' }, make('b', {}, part.querySelector(':scope > :is(h2, h3)').textContent), gist), count);
     const element = make('details', { class: 'part' }, summary, make('div', { class: 'fields' }, ...own.map((question) => question.row)));
     element.open = number === 0;
     for (const question of own) question.part = element;
