@@ -101,7 +101,7 @@ bool has_columns(const Strips& strips) {
 /// Gives the strips to the galley, joined into one if they are up to a third of a page high: more would leave holes.
 void close_entry(Setting& setting, const model::Entry& entry, Strips strips, Target& target) {
   const Length most = setting.paper.block_height / 3;
-  if (has_columns(strips) && total_height(strips) <= 3 * most) {
+  if (has_columns(strips) && (entry.whole || total_height(strips) <= 3 * most)) {
     Galley galley{std::move(strips), target.galley.heads, false};
     Strips joined = columns_joined(setting, galley);
     strips = total_height(joined) <= most || entry.whole ? std::move(joined) : std::move(galley.strips);

@@ -30,7 +30,7 @@ void put(Strip strip, Length x, Length y, Page& page) {
 }
 
 /// Title low on the page, its rule above it, edition beneath; the tabs of the chapters run down the edge.
-void set_cover(Setting& setting, const model::Book& book, TagId section, PageStack& stack) {
+void set_cover(Setting& setting, const model::Book& book, const PartPages& parts, TagId section, PageStack& stack) {
   const Paper& paper = setting.paper;
   open_page(paper, stack);
   Page& page = stack.pages.back();
@@ -46,6 +46,14 @@ void set_cover(Setting& setting, const model::Book& book, TagId section, PageSta
     lines.push_back(std::move(line));
   for (const std::string& imprint : book.imprints) {
     for (Strip& line : set_paragraph(setting, {model::text_run(imprint)}, look::second_name(), width, section, from_mm(2)))
+      lines.push_back(std::move(line));
+  }
+  if (parts.last_of_b > 0) {
+    const std::string bench = "Part\u00A0A, for the bench: print up to page\u00A0" + std::to_string(parts.last_of_a) + ".";
+    const std::string reference = " Part\u00A0B, reference: pages " + std::to_string(parts.last_of_a + 1) + " to " +
+                                  std::to_string(parts.last_of_b) + ".";
+    for (Strip& line : set_paragraph(setting, {model::text_run(bench, model::Style::bold), model::text_run(reference)},
+                                     look::contents_line(), width, section, from_mm(6)))
       lines.push_back(std::move(line));
   }
   const Length top = paper.block_top + paper.block_height * 52 / 100;
@@ -127,10 +135,11 @@ Strips chapter_head(Setting& setting, const model::Chapter& chapter, TagId secti
   return {std::move(head)};
 }
 
-PageStack set_front(Setting& setting, const model::Book& book, const PageNumbers& numbers, TagId document) {
+PageStack set_front(Setting& setting, const model::Book& book, const PageNumbers& numbers, const PartPages& parts,
+                    TagId document) {
   PageStack stack;
   const TagId section = setting.add_tag(Role::part, document);
-  set_cover(setting, book, section, stack);
+  set_cover(setting, book, parts, section, stack);
   Galley galley;
   Target target{galley, setting.paper.block_width, section, 1, 2, false, look::body()};
   const std::size_t outline = setting.outline.size();

@@ -122,6 +122,18 @@ std::vector<Bookmark> bookmarks_of(const Setting& setting) {
   return bookmarks;
 }
 
+PartPages parts_of(const model::Book& book, const PageStack& body) {
+  PartPages parts;
+  for (std::size_t i = 0; i < body.notes.size(); ++i) {
+    const int chapter = body.notes[i].chapter;
+    if (chapter >= 0 && book.chapters[static_cast<std::size_t>(chapter)].part == model::BookPart::a)
+      parts.last_of_a = i + 1;
+    else
+      parts.last_of_b = i + 1;
+  }
+  return parts;
+}
+
 }  // namespace
 
 Document set_book(const model::Book& book, const Paper& paper, const FontSet& fonts, const Hyphenator* hyphenator,
@@ -138,7 +150,7 @@ Document set_book(const model::Book& book, const Paper& paper, const FontSet& fo
 
   PageStack body = set_body(setting, book, root);
   const PageNumbers numbers = numbers_of(body, 0);
-  PageStack front = set_front(setting, book, numbers, root);
+  PageStack front = set_front(setting, book, numbers, parts_of(book, body), root);
   document.bookmarks = bookmarks_of(setting);
 
   fill_slots(setting, numbers, body);
