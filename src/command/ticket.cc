@@ -13,6 +13,7 @@
 #include "command/commands.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
+#include "command/page_numbers.h"
 #include "command/setting.h"
 #include "command/ticket_written.h"
 #include "command/workbench.h"
@@ -146,7 +147,8 @@ int run_ticket(const TicketOptions& options, const CommonOptions& common, Termin
   Files files;
   if (!bench.findings.has_errors()) plans = make_plans(bench, named);
   if (!plans.empty()) {
-    const ticket::Bench first = *bench_of(bench, plans.front().watch, named.drawer);
+    ticket::Bench first = *bench_of(bench, plans.front().watch, named.drawer);
+    first.page = page_numbers(common);
     sheets = ticket::make_sheets(first, plans.front(), bench.findings);
     const auto extent = options.sheet == "front" ? ticket::Extent::front : ticket::Extent::whole;
     files = make_files(bench, ticket::ticket_leaflet(first, plans.front(), sheets, extent, bench.findings));

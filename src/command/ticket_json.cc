@@ -43,7 +43,9 @@ Json needs_json(const compose::Desk& desk, const std::vector<ticket::PlanNeed>& 
     one["words"] = base::to_terminal(ticket::need_words(desk, need));
     one["instead"] = Json::array();
     for (const ticket::Alternative& other : need.instead)
-      one["instead"].push_back({{"record", other.record.text()}, {"size", base::to_terminal(other.size)}, {"verdict", bench::code_word(other.verdict)}});
+      one["instead"].push_back({{"record", other.record.text()},
+                                {"size", base::to_terminal(other.size)},
+                                {"verdict", bench::code_word(other.verdict)}});
     one["in-drawer"] = need.in_drawer;
     one["place"] = need.place;
     list.push_back(std::move(one));
@@ -72,7 +74,8 @@ Json sections_json(const ticket::Sheets& sheets, const model::KnowledgeBase& rec
   for (const ticket::SheetSection& section : sheets.all()) {
     Json lines = Json::array();
     for (const ticket::SheetLine& line : section.lines)
-      lines.push_back({{"kind", kind_word(line.kind)}, {"text", ticket::line_text(line, records)}, {"record", line.record.text()}});
+      lines.push_back(
+          {{"kind", kind_word(line.kind)}, {"text", ticket::line_text(line, records)}, {"record", line.record.text()}});
     sections.push_back({{"id", section.id}, {"title", section.title}, {"lines", std::move(lines)}});
   }
   return sections;
@@ -82,7 +85,8 @@ Json jobs_json(const compose::Desk& desk, const std::vector<ticket::PlanJob>& jo
   Json list = Json::array();
   for (const ticket::PlanJob& job : jobs) {
     Json causes = Json::array();
-    for (const ticket::PlanCause& cause : job.causes) causes.push_back({{"symptom", cause.symptom.text()}, {"cause", cause.cause}});
+    for (const ticket::PlanCause& cause : job.causes)
+      causes.push_back({{"symptom", cause.symptom.text()}, {"cause", cause.cause}});
     list.push_back({{"procedure", job.procedure.text()},
                     {"hold", job.hold.text()},
                     {"not-this-watch", job.state == ticket::PlanJob::State::not_this_watch},

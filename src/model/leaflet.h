@@ -20,11 +20,11 @@ struct LeafletRow {
 
 /// A sheet that is read by itself. It begins on a page of its own unless it fits under the one before.
 struct LeafletSheet {
-  std::string anchor;         ///< `sheet/change-the-cell`: what page numbers lead to
-  std::string key;            ///< largest in its head: the number of the ticket, or that of the job
-  std::string title;          ///< beside the key
-  std::string subtitle;       ///< under the title
-  std::vector<Runs> right;    ///< lines at the right of the head: blanks to fill in
+  std::string anchor;       ///< `sheet/change-the-cell`: what page numbers lead to
+  std::string key;          ///< largest in its head: the number of the ticket, or that of the job
+  std::string title;        ///< beside the key
+  std::string subtitle;     ///< under the title
+  std::vector<Runs> right;  ///< lines at the right of the head: blanks to fill in
   std::vector<LeafletRow> rows;
   bool may_share = false;  ///< may stand under the sheet before it
 };

@@ -26,8 +26,8 @@ std::string_view mark_word(Mark mark) { return kWords[static_cast<std::size_t>(m
 
 std::optional<Mark> mark_named(std::string_view trait, std::string_view word) {
   const auto& marks = all_marks();
-  const auto found = std::find_if(marks.begin(), marks.end(),
-                                  [&](Mark mark) { return mark_trait(mark) == trait && mark_word(mark) == word; });
+  const auto found =
+      std::find_if(marks.begin(), marks.end(), [&](Mark mark) { return mark_trait(mark) == trait && mark_word(mark) == word; });
   return found == marks.end() ? std::nullopt : std::optional(*found);
 }
 

@@ -84,6 +84,7 @@ Length place_signs(Setting& setting, const model::Message& message, Length left,
 
 /// Narrower than this, the word stands above the words.
 constexpr double kLeastSideBySideMm = 120;
+constexpr double kLeastEmbeddedMm = 90;
 constexpr double kPanelMm = 36;
 constexpr double kBriefPanelMm = 30;
 
@@ -197,7 +198,7 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
 Strip message_strip(Setting& setting, const model::Message& message, Length width, TagId parent, Length least) {
   const TagId group = setting.add_tag(Role::div, parent);
   const bool wide = width >= setting.mm(kLeastSideBySideMm);
-  if (wide && is_brief(message)) {
+  if (is_brief(message) && width >= setting.mm(kLeastEmbeddedMm)) {
     Strip low = embedded(setting, message, width, group);
     low.items.push_back({kLayoutArtifact, frame(width, low.height)});
     return low;
@@ -207,49 +208,8 @@ Strip message_strip(Setting& setting, const model::Message& message, Length widt
   return strip;
 }
 
-namespace {
-
-constexpr double kStripWordMm = 27;
-
-/// One low strip: the word on its ground, then the hazard, then the page of the full message.
-Strip low_strip(Setting& setting, const model::Message& message, Length width, TagId parent) {
-  const TagId group = setting.add_tag(Role::div, parent);
-  const Look look = setting.sized(look::table_cell());
-  const Length pad = from_mm(1.6);
-  model::Runs runs = words_of(message);
-  if (!message.full_at.empty()) {
-    runs.push_back(model::text_run("  p.\u00A0", model::Style::bold));
-    runs.push_back(model::page_run(message.full_at));
-  }
-  Strip text = stacked(set_paragraph(setting, runs, look, width - from_mm(kStripWordMm) - 2 * pad, group, 0));
-  Strip strip;
-  strip.height = text.height + 2 * from_mm(0.7);
-  const Panel panel = panel_of(message.word);
-  strip.items.push_back(ground({0, 0, from_mm(kStripWordMm), strip.height}, print_color(panel.ground)));
-  Look bold = in_color(bold_of(look), print_color(panel.words));
-  Length x = from_mm(1.4);
-  if (message.word != model::Message::Word::notice) {
-    for (Item& item : place_drawing(setting, model::alert_triangle(panel.words), 0.42, kLayoutArtifact)) {
-      shift(item, x, strip.height / 2 - from_mm(2.1));
-      strip.items.push_back(std::move(item));
-    }
-    x += from_mm(5.2);
-  }
-  PlainLine word = set_plain(setting, model::message_word(message.word), bold, setting.add_tag(Role::p, group));
-  for (Item& item : word.items) {
-    shift(item, x, strip.height / 2 + static_cast<Length>(bold.size_pt * 0.355 * kPt));
-    strip.items.push_back(std::move(item));
-  }
-  overlay(strip, std::move(text), from_mm(kStripWordMm) + pad, from_mm(0.7));
-  strip.items.push_back({kLayoutArtifact, frame(width, strip.height)});
-  return strip;
-}
-
-}  // namespace
-
 void set_message(Setting& setting, const model::Message& message, Target& target) {
-  Strip strip = message.strip ? low_strip(setting, message, target.width, target.parent)
-                              : message_strip(setting, message, target.width, target.parent, 0);
+  Strip strip = message_strip(setting, message, target.width, target.parent, 0);
   if (!message.anchor.empty()) strip.places.push_back({message.anchor, 0});
   const bool joins = is_brief(message) && !target.galley.strips.empty() && target.galley.strips.back().message;
   strip.before = joins ? 0 : from_mm(2);

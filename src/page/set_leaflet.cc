@@ -1,5 +1,5 @@
-// In: a leaflet, a paper, fonts. Out: its pages. One side of a sheet is read by itself at the bench, so that each sheet carries its
-// own head, and each page a foot with number and legend.
+// In: a leaflet, a paper, fonts. Out: its pages. One side of a sheet is read by itself at the bench, so that each sheet carries
+// its own head, and each page a foot with number and legend.
 #include "page/set_leaflet.h"
 
 #include <algorithm>
@@ -62,7 +62,8 @@ Strip head_of(Setting& setting, const model::LeafletSheet& sheet, TagId part) {
   overlay(head, std::move(words), left, 0);
   Strips blanks;
   for (const model::Runs& line : sheet.right) {
-    for (Strip& strip : set_paragraph(setting, line, setting.sized(look::table_cell()), side, part, from_mm(1.2))) blanks.push_back(std::move(strip));
+    for (Strip& strip : set_paragraph(setting, line, setting.sized(look::table_cell()), side, part, from_mm(1.2)))
+      blanks.push_back(std::move(strip));
   }
   Strip right = stacked(std::move(blanks));
   head.height = std::max(head.height, right.height);
@@ -176,7 +177,8 @@ class SheetFiller {
     }
   }
 
-  /// Strips of a column from place `at` on, as far as the page goes; a chain of keeps moves as one unless it is taller than a page.
+  /// Strips of a column from place `at` on, as far as the page goes; a chain of keeps moves as one unless it is taller than a
+  /// page.
   Length fill(Strips& column, std::size_t& at, Length left) {
     Length y = y_;
     while (at < column.size()) {
@@ -219,8 +221,8 @@ void furnish(Setting& setting, const model::Leaflet& leaflet, const std::string&
   const Length top = paper.height - from_mm(kFootMm - 2);
   if (signs) pen.legend({left, top, right, 0}, setting.sized(look::legend()), all_trusts());
   const Length baseline = paper.height - from_mm(4.5);
-  pen.words({model::text_run(leaflet.title + ", page " + label + " of " + std::to_string(count))}, setting.sized(look::alias()), right,
-            baseline, Pen::From::right);
+  pen.words({model::text_run(leaflet.title + ", page " + label + " of " + std::to_string(count))}, setting.sized(look::alias()),
+            right, baseline, Pen::From::right);
   pen.words({model::text_run(leaflet.imprint)}, setting.sized(look::folio_line()), left, baseline, Pen::From::left);
   model::PathShape hole = model::circle({0, 0}, kHoleMm / 2);
   hole.stroke = model::Ink::second_ink;

@@ -38,28 +38,41 @@ std::vector<Listed> all_conditions(const Proof& proof) {
 }
 
 bool asks(const Condition& condition, Mark mark) {
-  return std::any_of(condition.traits.begin(), condition.traits.end(), [mark](const auto& asked) {
-    return asked.any_of.size() == 1 && asked.any_of.front() == mark;
-  });
+  return std::any_of(condition.traits.begin(), condition.traits.end(),
+                     [mark](const auto& asked) { return asked.any_of.size() == 1 && asked.any_of.front() == mark; });
 }
 
 /// Pairs of marks that no watch bears together, whatever else is known of it.
-constexpr std::pair<Mark, Mark> kApart[] = {
-    {Mark::display_hands, Mark::lamp_unknown},     {Mark::display_led, Mark::lamp_none},
-    {Mark::display_led, Mark::lamp_unknown},       {Mark::cell_found, Mark::lacks_cell},
-    {Mark::cell_found, Mark::system_unknown},      {Mark::cell_measured, Mark::lacks_cell},
-    {Mark::leak_none, Mark::lacks_crust},          {Mark::leak_old, Mark::lacks_crust},
-    {Mark::leak_lithium, Mark::lacks_crust},       {Mark::leak_young_alkaline, Mark::lacks_crust},
-    {Mark::leak_young_silver, Mark::lacks_crust},  {Mark::leak_lithium_or_other, Mark::lacks_crust},
-    {Mark::crystal_acrylic, Mark::lacks_crystal},  {Mark::crystal_glass, Mark::lacks_crystal},
-    {Mark::crystal_acrylic, Mark::polish_on_glass}, {Mark::crystal_glass, Mark::polish_possible},
-    {Mark::crystal_glass, Mark::polish_too_thin},  {Mark::crystal_glass, Mark::polish_unmeasured},
-    {Mark::crystal_glass, Mark::polish_no_paper},  {Mark::gasket_known, Mark::lacks_gasket},
-    {Mark::seat_known, Mark::lacks_seat},          {Mark::back_snap, Mark::lacks_back},
-    {Mark::back_screwed, Mark::lacks_back},        {Mark::back_four_screws, Mark::lacks_back},
-    {Mark::back_none, Mark::lacks_back},           {Mark::jobs_named, Mark::lacks_jobs},
-    {Mark::lume_some, Mark::lacks_lume},           {Mark::lume_none, Mark::lacks_lume},
-    {Mark::pushers_working, Mark::pushers_stuck},  {Mark::pushers_working, Mark::pushers_missing}};
+constexpr std::pair<Mark, Mark> kApart[] = {{Mark::display_hands, Mark::lamp_unknown},
+                                            {Mark::display_led, Mark::lamp_none},
+                                            {Mark::display_led, Mark::lamp_unknown},
+                                            {Mark::cell_found, Mark::lacks_cell},
+                                            {Mark::cell_found, Mark::system_unknown},
+                                            {Mark::cell_measured, Mark::lacks_cell},
+                                            {Mark::leak_none, Mark::lacks_crust},
+                                            {Mark::leak_old, Mark::lacks_crust},
+                                            {Mark::leak_lithium, Mark::lacks_crust},
+                                            {Mark::leak_young_alkaline, Mark::lacks_crust},
+                                            {Mark::leak_young_silver, Mark::lacks_crust},
+                                            {Mark::leak_lithium_or_other, Mark::lacks_crust},
+                                            {Mark::crystal_acrylic, Mark::lacks_crystal},
+                                            {Mark::crystal_glass, Mark::lacks_crystal},
+                                            {Mark::crystal_acrylic, Mark::polish_on_glass},
+                                            {Mark::crystal_glass, Mark::polish_possible},
+                                            {Mark::crystal_glass, Mark::polish_too_thin},
+                                            {Mark::crystal_glass, Mark::polish_unmeasured},
+                                            {Mark::crystal_glass, Mark::polish_no_paper},
+                                            {Mark::gasket_known, Mark::lacks_gasket},
+                                            {Mark::seat_known, Mark::lacks_seat},
+                                            {Mark::back_snap, Mark::lacks_back},
+                                            {Mark::back_screwed, Mark::lacks_back},
+                                            {Mark::back_four_screws, Mark::lacks_back},
+                                            {Mark::back_none, Mark::lacks_back},
+                                            {Mark::jobs_named, Mark::lacks_jobs},
+                                            {Mark::lume_some, Mark::lacks_lume},
+                                            {Mark::lume_none, Mark::lacks_lume},
+                                            {Mark::pushers_working, Mark::pushers_stuck},
+                                            {Mark::pushers_working, Mark::pushers_missing}};
 
 /// Why a condition never holds, or empty.
 std::string never_holds(const Proof& proof, const Condition& condition) {
@@ -74,7 +87,8 @@ std::string never_holds(const Proof& proof, const Condition& condition) {
     if (asks(condition, Mark::lacks_symptoms)) return "a watch without symptoms has not " + symptom;
   }
   for (const RecordRef& residue : condition.residue) {
-    if (proof.base.find(residue) != nullptr && asks(condition, Mark::lacks_crust)) return "a watch without a crust has not " + residue;
+    if (proof.base.find(residue) != nullptr && asks(condition, Mark::lacks_crust))
+      return "a watch without a crust has not " + residue;
   }
   return {};
 }
@@ -161,7 +175,8 @@ void check_questions_are_asked(const Proof& proof) {
   std::set<std::string> fields;
   for (const auto& [id, question] : proof.base.questions) {
     if (!question.open.empty() && is_all_dead(proof, question.open))
-      proof.findings.add(Rule::plan_question, question.span_of("open"), "nothing asks this question: none of its conditions ever holds",
+      proof.findings.add(Rule::plan_question, question.span_of("open"),
+                         "nothing asks this question: none of its conditions ever holds",
                          "mend the conditions, or leave `open:` out for the form alone");
     if (!question.field.empty() && !fields.insert(question.field).second)
       proof.findings.add(Rule::plan_question, question.span_of("field"), "another question fills " + question.field + " already",
@@ -185,7 +200,8 @@ void check_briefs(const Proof& proof) {
       const bool said =
           std::any_of(job.brief.begin(), job.brief.end(), [&caution](const auto& one) { return one.caution == caution; });
       if (said) continue;
-      proof.findings.add(Rule::plan_brief, job.span_of("brief"), "the short form leaves " + caution + " out, which " + job.procedure + " has",
+      proof.findings.add(Rule::plan_brief, job.span_of("brief"),
+                         "the short form leaves " + caution + " out, which " + job.procedure + " has",
                          "put the caution before the step that it guards");
     }
   }

@@ -168,7 +168,8 @@ void decode(const Fields& fields, model::Watch& watch) {
     watch.case_metal = model::Watch::Case{metal->reference("metal"), metal->reference("surface"), metal->text("mark")};
   }
   watch.residues = fields.references("residues");
-  if (auto crust = fields.part("crust")) watch.crust = model::Watch::Crust{crust->text("colour"), crust->text("place"), crust->text("bought")};
+  if (auto crust = fields.part("crust"))
+    watch.crust = model::Watch::Crust{crust->text("colour"), crust->text("place"), crust->text("bought")};
   watch.inside = fields.references("inside");
   watch.lume = fields.text("lume");
   watch.symptoms = fields.references("symptoms");

@@ -46,9 +46,11 @@ void add_owner(const SheetContext& context, std::vector<SheetSection>& front) {
   section.add(Kind::words, cell.take());
   add_done(context, section);
   compose::Line left = context.line();
-  section.add(Kind::words, left.say("Draw ").blank(14).say(" \u00B5A  rate ").blank(14).say(" s a day  left as it was ").blank(34).take());
+  section.add(Kind::words,
+              left.say("Draw ").blank(14).say(" \u00B5A  rate ").blank(14).say(" s a day  left as it was ").blank(34).take());
   for (const model::Look* look : context.looks("card"))
-    section.add(Kind::words, text_runs(context.filled(look->text), look->caution.empty() ? Style::plain : Style::bold), look->caution);
+    section.add(Kind::words, text_runs(context.filled(look->text), look->caution.empty() ? Style::plain : Style::bold),
+                look->caution);
   section.close(front);
 }
 

@@ -47,7 +47,8 @@ std::vector<CellItem> candidates(const Context& context, Words words) {
   }
   std::stable_sort(able.begin(), able.end(), [&](const CellItem& one, const CellItem& other) {
     const auto rank = [&](const CellItem& item) {
-      return (is_second_rate(context, item) ? 4 : 0) + (item.size == Code::needs_spacer ? 2 : 0) + (item.verdict == Code::use ? 0 : 1);
+      return (is_second_rate(context, item) ? 4 : 0) + (item.size == Code::needs_spacer ? 2 : 0) +
+             (item.verdict == Code::use ? 0 : 1);
     };
     return rank(one) < rank(other);
   });
@@ -87,15 +88,15 @@ std::vector<ChosenCell> by_found(const Context& context) {
     const std::vector<CellItem> able = candidates(context, {{"cell", found.id()}});
     if (able.empty()) continue;
     ChosenCell one = chosen(context, able, found, 1);
-    const auto there =
-        std::find_if(all.begin(), all.end(), [&one](const ChosenCell& other) { return other.cell == one.cell; });
+    const auto there = std::find_if(all.begin(), all.end(), [&one](const ChosenCell& other) { return other.cell == one.cell; });
     if (there == all.end())
       all.push_back(std::move(one));
     else
       ++there->count;
   }
   if (context.module() != nullptr && !all.empty()) {
-    const auto silver = std::find_if(all.begin(), all.end(), [&](const ChosenCell& one) { return has(context.watch.cells_found, one.cell); });
+    const auto silver =
+        std::find_if(all.begin(), all.end(), [&](const ChosenCell& one) { return has(context.watch.cells_found, one.cell); });
     if (silver != all.end()) std::swap(*all.begin(), *silver);
     all.resize(1);
   }

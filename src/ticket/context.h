@@ -37,7 +37,7 @@ struct Context {
   std::vector<const model::Module*> modules() const;
   const model::Crystal* crystal() const;
   std::string display() const;  ///< lcd, led, hands, or empty
-  int wells() const;                   ///< cells that it takes; 0 where nobody knows
+  int wells() const;            ///< cells that it takes; 0 where nobody knows
   /// Whether its cell feeds a lamp, an alarm or a lit display; nothing where nobody knows.
   std::optional<bool> draws_much() const;
   /// `material/acrylic`, by its record or by what was seen; empty where nobody knows.

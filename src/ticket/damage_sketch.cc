@@ -36,8 +36,7 @@ void polygon(Drawing& drawing, const std::vector<Mm>& points) {
 void outline(Drawing& drawing, double x, double y) {
   for (const double side : {-1.0, 1.0}) {
     polygon(drawing, {{x - 13, y + side * 29}, {x + 13, y + side * 29}, {x + 15, y + side * 20}, {x - 15, y + side * 20}});
-    for (const double up : {-1.0, 1.0})
-      add(drawing, model::rectangle({x + side * 23.5 - 2.2, y + up * 11 - 1.8}, 4.4, 3.6, 0.6));
+    for (const double up : {-1.0, 1.0}) add(drawing, model::rectangle({x + side * 23.5 - 2.2, y + up * 11 - 1.8}, 4.4, 3.6, 0.6));
   }
   add(drawing, model::rectangle({x + 22.6, y - 2.2}, 4.6, 4.4, 0.6));
   PathShape body = model::circle({x, y}, 22.5);

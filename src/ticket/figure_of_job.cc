@@ -35,7 +35,8 @@ std::shared_ptr<const model::Drawing> drawing_of(const compose::Desk& desk, cons
 
 }  // namespace
 
-std::shared_ptr<const model::Drawing> figure_of_job(const compose::Desk& desk, const Bench& bench, const model::RecordRef& procedure) {
+std::shared_ptr<const model::Drawing> figure_of_job(const compose::Desk& desk, const Bench& bench,
+                                                    const model::RecordRef& procedure) {
   const model::Job* job = job_of(desk.records, procedure);
   if (job == nullptr) return nullptr;
   auto drawing = drawing_of(desk, bench, *job);

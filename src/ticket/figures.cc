@@ -47,7 +47,8 @@ std::string grades_at_hand(const model::Stock& drawer) {
 
 void reckon_old_gasket(const Context& context, const RecordRef& series, Plan& plan) {
   if (!is_known(context.watch.old_gasket.inside)) return;
-  reckon(context, "gasket-fit", {{"series", series.id()}, {"old-inside", base::terminal(*context.watch.old_gasket.inside)}}, plan);
+  reckon(context, "gasket-fit", {{"series", series.id()}, {"old-inside", base::terminal(*context.watch.old_gasket.inside)}},
+         plan);
 }
 
 /// The words that the ladder is asked with.
@@ -74,8 +75,7 @@ bench::Result reckon(const Context& context, std::string_view calculator, const 
                      const std::string& name) {
   bench::Result result = ask(context, calculator, words);
   for (const bench::Output& output : result.outputs)
-    plan.facts.add(
-        derive::fact_of_output(output, context.watch.reference(), name.empty() ? std::string(calculator) : name));
+    plan.facts.add(derive::fact_of_output(output, context.watch.reference(), name.empty() ? std::string(calculator) : name));
   return result;
 }
 
@@ -124,8 +124,8 @@ std::optional<Mark> reckon_ladder(const Context& context, Plan& plan) {
   }
   const bench::Result result = reckon(context, "scratch-ladder", words, plan);
   if (result.refusal) {
-    find(context, Rule::ticket_crystal, "scratch",
-         "no ladder of grades: " + result.refusal->input + " " + result.refusal->reason, "change the crystal instead of sanding it");
+    find(context, Rule::ticket_crystal, "scratch", "no ladder of grades: " + result.refusal->input + " " + result.refusal->reason,
+         "change the crystal instead of sanding it");
     return Mark::polish_too_thin;
   }
   if (result.find("still-holds") != nullptr && result.code("still-holds") != Code::stands) {

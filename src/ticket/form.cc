@@ -17,13 +17,9 @@ namespace {
 using Choices = std::vector<model::FormChoice>;
 
 std::string title_of(const std::string& section) {
-  static const std::map<std::string, std::string, std::less<>> kTitles = {{"watch", "The watch"},
-                                                                           {"build", "How it is built"},
-                                                                           {"cells", "Cells and leaks"},
-                                                                           {"crystal", "Crystal"},
-                                                                           {"gasket", "Gasket"},
-                                                                           {"ready", "In stock"},
-                                                                           {"jobs", "What is done"}};
+  static const std::map<std::string, std::string, std::less<>> kTitles = {
+      {"watch", "The watch"}, {"build", "How it is built"}, {"cells", "Cells and leaks"}, {"crystal", "Crystal"},
+      {"gasket", "Gasket"},   {"ready", "In stock"},        {"jobs", "What is done"}};
   const auto found = kTitles.find(section);
   return found == kTitles.end() ? section : found->second;
 }

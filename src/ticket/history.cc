@@ -19,14 +19,10 @@ model::Runs word(const std::string& text) { return text_runs(text.empty() ? "\u2
 std::vector<model::Runs> row_of(const SheetContext& context, const model::Watch::Visit& visit) {
   std::string done = visit.done;
   if (!visit.left.empty()) done += (done.empty() ? "" : " ") + std::string("Left: ") + visit.left;
-  return {text_runs(visit.date),
-          visit.cell.empty() ? word({}) : text_runs(context.desk.name(visit.cell), Style::bold),
-          figure(visit.old_voltage),
-          figure(visit.new_voltage),
-          figure(visit.draw),
-          text_runs(visit.rate.empty() ? "\u2013" : visit.rate, Style::bold),
-          word(visit.gasket),
-          word(done)};
+  return {text_runs(visit.date),     visit.cell.empty() ? word({}) : text_runs(context.desk.name(visit.cell), Style::bold),
+          figure(visit.old_voltage), figure(visit.new_voltage),
+          figure(visit.draw),        text_runs(visit.rate.empty() ? "\u2013" : visit.rate, Style::bold),
+          word(visit.gasket),        word(done)};
 }
 
 std::vector<model::Runs> today(const SheetContext& context) {

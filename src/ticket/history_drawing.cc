@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <optional>
 #include <string>
@@ -122,7 +123,9 @@ void plot(Drawing& drawing, const Series& series, double left, double width) {
   const auto y = [&](double value) { return kFoot - (value - low + spare) / (high - low + 2 * spare) * (kFoot - kTop); };
   Years years{series.readings.front().year, series.readings.back().year + 1, left + 6, left + width - 6};
   words(drawing, {left, 4}, series.title, model::TextShape::Anchor::start, true);
-  if (series.healthy) box(drawing, {left, y(series.healthy->second)}, width, y(series.healthy->first) - y(series.healthy->second), Ink::light_fill, Ink::none);
+  if (series.healthy)
+    box(drawing, {left, y(series.healthy->second)}, width, y(series.healthy->first) - y(series.healthy->second), Ink::light_fill,
+        Ink::none);
   line(drawing, {left, kFoot}, {left + width, kFoot}, 0.25);
   for (std::size_t i = 0; i < series.readings.size(); ++i) {
     const Reading& one = series.readings[i];
@@ -165,8 +168,10 @@ std::shared_ptr<const Drawing> cell_bars(const SheetContext& context) {
     const bool in_it = i + 1 == visits.size();
     const double to = in_it ? years.right : years.x(year_of(visits[i + 1].date));
     box(drawing, {from, top + 0.5}, std::max(0.5, to - from), kRow - 1.5, in_it ? Ink::paper : Ink::light_fill, Ink::ink);
-    const int months = static_cast<int>((year_of(visits[std::min(i + 1, visits.size() - 1)].date) - year_of(visits[i].date)) * 12 + 0.5);
-    words(drawing, {from + 1.5, top + 4.2}, in_it ? "in the watch" : std::to_string(months) + " months", model::TextShape::Anchor::start);
+    const int months =
+        static_cast<int>((year_of(visits[std::min(i + 1, visits.size() - 1)].date) - year_of(visits[i].date)) * 12 + 0.5);
+    words(drawing, {from + 1.5, top + 4.2}, in_it ? "in the watch" : std::to_string(months) + " months",
+          model::TextShape::Anchor::start);
   }
   return std::make_shared<const Drawing>(std::move(drawing));
 }

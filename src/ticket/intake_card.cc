@@ -85,21 +85,24 @@ model::Sheet side(const model::Handbook& handbook, std::string title, std::strin
 
 model::Sheet at_the_door(const model::Handbook& handbook) {
   model::Sheet sheet = side(handbook, "Intake card", "side 1, at the door; pencil");
-  model::Panel damage = pictured("Mark the damage", {damage_sketch()}, "\u00D7 dent   / scratch   ~ worn gold   \u25CB missing   ! crack", {});
+  model::Panel damage =
+      pictured("Mark the damage", {damage_sketch()}, "\u00D7 dent   / scratch   ~ worn gold   \u25CB missing   ! crack", {});
   damage.wide = true;
   sheet.panels = {
       panel("The watch", {write({{"number", 20}, {"in", 18}}), write({{"due", 18}, {"may cost", 20}}), write({{"owner", 52}}),
                           write({{"telephone", 48}}), write({{"wish", 56}}), write({{"found", 54}})}),
       panel("What it is",
-            {choose("display", {"grey figures", "red figures", "hands"}), choose("back", {"snap", "screwed", "four screws", "none"}),
+            {choose("display", {"grey figures", "red figures", "hands"}),
+             choose("back", {"snap", "screwed", "four screws", "none"}),
              choose("case", {"steel", "gold colour", "chrome", "plastic"}), write({{"gold mark", 40}}),
              joined(choose("crystal", {"acrylic", "glass", "not sure"}), {}), choose("scratch", {"nail catches", "seen only"})}),
       panel("Ask", {choose("charges itself", {"no", "by light", "by motion"}), choose("crown", {"in", "out", "none"}),
                     choose("rain, sweat", {"worn in it", "never"}), choose("lume", {"none", "some: leave it"}),
-                    choose("leak", {"none", "white", "green", "black", "oily"}), write({{"buttons", 12}, {"missing", 12}, {"stuck", 12}}),
-                    write({{"module number", 36}})}),
-      panel("Earlier cells", {write({{"fitted", 18}, {"number", 16}, {"ended", 20}}), write({{"fitted", 18}, {"number", 16}, {"ended", 20}}),
-                              write({{"fitted", 18}, {"number", 16}, {"ended", 20}})}),
+                    choose("leak", {"none", "white", "green", "black", "oily"}),
+                    write({{"buttons", 12}, {"missing", 12}, {"stuck", 12}}), write({{"module number", 36}})}),
+      panel("Earlier cells",
+            {write({{"fitted", 18}, {"number", 16}, {"ended", 20}}), write({{"fitted", 18}, {"number", 16}, {"ended", 20}}),
+             write({{"fitted", 18}, {"number", 16}, {"ended", 20}})}),
       std::move(damage)};
   return sheet;
 }
@@ -107,13 +110,15 @@ model::Sheet at_the_door(const model::Handbook& handbook) {
 model::Sheet back_off(const model::Handbook& handbook) {
   model::Sheet sheet = side(handbook, "Measures", "side 2, back off; millimetres");
   sheet.panels = {
-      pictured("Cell", {compose::cell_picture()}, "an old one is swollen: measure the well",
-               {write({{"how many", 10}, {"marked", 30}}), write({{"width", 16}, {"height", 16}}),
-                write({{"well across", 16}, {"deep", 16}}), joined(choose("plus looks", {"up", "down"}), write({{"volts", 14}}))}),
+      pictured(
+          "Cell", {compose::cell_picture()}, "an old one is swollen: measure the well",
+          {write({{"how many", 10}, {"marked", 30}}), write({{"width", 16}, {"height", 16}}),
+           write({{"well across", 16}, {"deep", 16}}), joined(choose("plus looks", {"up", "down"}), write({{"volts", 14}}))}),
       pictured("Seat", {compose::seat_picture()}, "boss, bore or face, three ways; never from the old gasket",
                {choose("it is a", {"boss", "bore", "face"}), write({{"s", 16}, {"", 16}, {"", 16}})}),
       pictured("Old gasket", {compose::gasket_inside_picture(), compose::section_picture()}, "it tells the section",
-               {choose("it is", {"round", "flat", "tar"}), write({{"inside", 16}, {"outside", 16}}), write({{"section", 16}, {"flat: high", 14}})}),
+               {choose("it is", {"round", "flat", "tar"}), write({{"inside", 16}, {"outside", 16}}),
+                write({{"section", 16}, {"flat: high", 14}})}),
       pictured("Groove", {compose::groove_picture()}, "height of putty, back closed by thumbs",
                {write({{"depth", 16}, {"width", 16}}), write({{"four places", 12}, {"", 12}, {"", 12}, {"", 12}})}),
       pictured("Crystal", {compose::crystal_picture()}, "soft jaws; round: two directions",

@@ -83,7 +83,8 @@ void add_doses(const SheetContext& context, const PlanJob& job, std::vector<Shee
   for (const PlannedDose& dose : context.plan.doses) {
     if (!uses(dose.liquid)) continue;
     compose::Line line = context.line();
-    line.say(compose::sentence_case(context.desk.name(dose.liquid)), Style::bold).say(" on " + context.desk.name(dose.residue) + ": ");
+    line.say(compose::sentence_case(context.desk.name(dose.liquid)), Style::bold)
+        .say(" on " + context.desk.name(dose.residue) + ": ");
     context.say_fact(line, dose.name + ".swabs").say("; ");
     context.say_fact(line, dose.name + ".volume");
     section.add(Kind::words, line.take(), dose.liquid);
@@ -129,7 +130,9 @@ void add_waste(const SheetContext& context, std::vector<SheetSection>& beside) {
     const auto* chemistry = context.desk.records.find<model::Chemistry>(need.record);
     if (chemistry == nullptr || chemistry->waste.empty()) continue;
     compose::Line line = context.line();
-    section.add(Kind::words, line.say(compose::sentence_case(context.desk.name(need.record)) + ": ", Style::bold).say(chemistry->waste).take());
+    section.add(
+        Kind::words,
+        line.say(compose::sentence_case(context.desk.name(need.record)) + ": ", Style::bold).say(chemistry->waste).take());
   }
   section.close(beside);
 }
@@ -155,7 +158,7 @@ void add_job_sheets(const SheetContext& context, std::vector<JobSheet>& jobs) {
 JobSheet brief_sheet(const SheetContext& context) {
   Said said;
   References shown;
-  SectionBuilder steps("job-1", "Steps", "tick as you go");
+  SectionBuilder steps("job-1", "Steps", "tick as you go; each hazard in full in chapter 1 of the handbook");
   for (const PlanJob& job : context.plan.jobs) {
     const auto* rule = context.desk.records.find<model::Job>(job.job);
     if (job.state != PlanJob::State::done || rule == nullptr) continue;

@@ -33,6 +33,13 @@ Block heading(const SheetSection& section) {
   return {model::Heading{2, {model::text_run(section.title)}, "section/" + section.id, section.note}};
 }
 
+/// What the words are set with.
+struct Paper {
+  const compose::Desk& desk;
+  const Bench& bench;
+  const Sheets& sheets;
+};
+
 std::string anchor_of(const RecordRef& caution) { return "full/" + caution.id(); }
 
 /// Whether a strip finds the message of its caution in full on this ticket.
@@ -44,28 +51,35 @@ bool stands_in_full(const Sheets& sheets, const RecordRef& caution) {
   });
 }
 
-Block caution_block(const compose::Desk& desk, const Sheets& sheets, const SheetLine& line) {
-  const auto* caution = desk.records.find<model::Caution>(line.record);
+/// The page of the full message: on this ticket, else in the handbook where one was bound.
+model::Runs page_of(const Paper& paper, const RecordRef& caution) {
+  if (stands_in_full(paper.sheets, caution))
+    return {model::text_run(" p.\u00A0", model::Style::bold), model::page_run(anchor_of(caution))};
+  const std::string page = paper.bench.page ? paper.bench.page(caution) : std::string();
+  return page.empty() ? model::Runs() : model::Runs{model::text_run(" handbook p.\u00A0" + page, model::Style::bold)};
+}
+
+Block caution_block(const Paper& paper, const SheetLine& line) {
+  const auto* caution = paper.desk.records.find<model::Caution>(line.record);
   if (caution == nullptr) return compose::paragraph_block({model::text_run(line.record)});
-  model::Message message = compose::message_of(desk, *caution);
+  model::Message message = compose::message_of(paper.desk, *caution);
   message.hazard = {model::text_run(caution->hazard)};  // why it harms is the handbook's to say
-  if (line.again) {
-    message.strip = true;
-    message.avoid.clear();
-    message.signs.clear();
-    if (stands_in_full(sheets, line.record)) message.full_at = anchor_of(line.record);
+  const bool brief = line.again && !caution->harm_in_brief.empty();
+  message.length = brief ? model::Message::Length::brief : model::Message::Length::full;
+  if (brief) {
+    for (model::Run& run : page_of(paper, line.record)) message.avoid_in_brief.push_back(std::move(run));
     return {std::move(message)};
   }
-  message.anchor = anchor_of(line.record);
-  if (!caution->first_aid.empty()) {
+  if (!line.again) message.anchor = anchor_of(line.record);
+  if (!caution->first_aid.empty() && !line.again) {
     message.avoid.push_back(model::text_run(" If it happens: ", model::Style::bold));
     message.avoid.push_back(model::text_run(caution->first_aid));
   }
   return {std::move(message)};
 }
 
-Block line_block(const compose::Desk& desk, const Sheets& sheets, const SheetLine& line) {
-  if (line.kind == Kind::caution) return caution_block(desk, sheets, line);
+Block line_block(const Paper& paper, const SheetLine& line) {
+  if (line.kind == Kind::caution) return caution_block(paper, line);
   const model::Runs runs = line.cells.empty() ? model::Runs() : line.cells.front();
   if (line.kind == Kind::key) return compose::paragraph_block(runs, Paragraph::Role::key);
   return compose::paragraph_block(line.kind == Kind::tick ? boxed(runs) : runs, Paragraph::Role::dense);
@@ -84,8 +98,7 @@ Block picture_block(std::shared_ptr<const model::Drawing> drawing) {
 }
 
 /// Lines one under the other; those of several cells as one table.
-void add_lines(const compose::Desk& desk, const Sheets& sheets, const SheetSection& section, std::vector<model::Column> columns,
-               Blocks& blocks) {
+void add_lines(const Paper& paper, const SheetSection& section, std::vector<model::Column> columns, Blocks& blocks) {
   model::Table table;
   table.name = section.id;
   table.columns = std::move(columns);
@@ -97,7 +110,7 @@ void add_lines(const compose::Desk& desk, const Sheets& sheets, const SheetSecti
   }
   if (!table.rows.empty()) blocks.push_back({std::move(table)});
   for (const SheetLine& line : section.lines) {
-    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(desk, sheets, line));
+    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(paper, line));
   }
 }
 
@@ -162,6 +175,8 @@ class SheetSetter {
     double share = 1;
   };
 
+  Paper paper() const { return {desk_, bench_, sheets_}; }
+
   std::string key() const { return plan_.number.empty() ? plan_.watch : plan_.number; }
 
   LeafletSheet head() const {
@@ -173,7 +188,8 @@ class SheetSetter {
     sheet.subtitle = plan_.one_page ? "the whole ticket" : "front sheet";
     compose::Line first(desk_);
     compose::Line second(desk_);
-    sheet.right = {first.say("in ").blank(20).say(" due ").blank(22).take(), second.say("owner ").blank(24).say(" tel. ").blank(14).take()};
+    sheet.right = {first.say("in ").blank(20).say(" due ").blank(22).take(),
+                   second.say("owner ").blank(24).say(" tel. ").blank(14).take()};
     return sheet;
   }
 
@@ -186,7 +202,7 @@ class SheetSetter {
 
   Blocks column_of(const SheetSection& section) const {
     Blocks blocks = {heading(section)};
-    add_lines(desk_, sheets_, section, columns_of(section), blocks);
+    add_lines(paper(), section, columns_of(section), blocks);
     for (const auto& drawing : section.drawings) blocks.push_back(picture_block(drawing));
     return blocks;
   }
@@ -194,12 +210,14 @@ class SheetSetter {
   static std::vector<model::Column> columns_of(const SheetSection& section) {
     using compose::column;
     const auto left = model::Column::Align::left;
-    if (section.id == "work") return {column({}, left, false, 15), column({}, left, false, 58), column({}, left, false, 10), column({})};
+    if (section.id == "work")
+      return {column({}, left, false, 15), column({}, left, false, 58), column({}, left, false, 10), column({})};
     if (section.id == "never") return {column({}, left, false, 46), column({})};
     if (section.id == "waits") return {column({}, left, false, 62), column({})};
     if (section.id == "emergency") return {column({}), column({}, left, false, 66)};
     if (section.id == "history")
-      return {column("date"), column("cell fitted"), column("old cell"), column("new cell"), column("draw"), column("rate, s a day"), column("gasket"), column("what was done")};
+      return {column("date"), column("cell fitted"),   column("old cell"), column("new cell"),
+              column("draw"), column("rate, s a day"), column("gasket"),   column("what was done")};
     if (section.id == "readings") return {column({}), column({}), column({}, model::Column::Align::right)};
     if (section.id.rfind("causes-", 0) == 0) return {column({}), column({}), column({})};
     const std::size_t count = section.lines.empty() ? 1 : section.lines.front().cells.size();
@@ -250,7 +268,7 @@ class SheetSetter {
       piece.lines.assign(section->lines.begin() + static_cast<std::ptrdiff_t>(first),
                          section->lines.begin() + static_cast<std::ptrdiff_t>(end));
       Blocks blocks;
-      add_lines(desk_, sheets_, piece, columns_of(piece), blocks);
+      add_lines(paper(), piece, columns_of(piece), blocks);
       columns.emplace_back(std::move(blocks), 1.0);
     }
     sheet.rows.push_back(row_of(std::move(columns)));
@@ -271,7 +289,7 @@ class SheetSetter {
     int number = 0;
     for (const SheetLine& line : job.steps.lines) {
       if (line.kind != Kind::step) {
-        blocks.push_back(line_block(desk_, sheets_, line));
+        blocks.push_back(line_block(paper(), line));
         continue;
       }
       model::Step step;
@@ -290,7 +308,7 @@ class SheetSetter {
     }
     for (const SheetSection& section : job.beside) {
       blocks.push_back(heading(section));
-      for (const SheetLine& line : section.lines) blocks.push_back(line_block(desk_, sheets_, line));
+      for (const SheetLine& line : section.lines) blocks.push_back(line_block(paper(), line));
     }
     return blocks;
   }
@@ -303,7 +321,7 @@ class SheetSetter {
       for (const PlanJob& one : plan_.jobs) {
         const auto drawing = one.state == PlanJob::State::done ? figure_of_job(desk_, bench_, one.procedure) : nullptr;
         if (drawing == nullptr || !right.empty()) continue;
-    right.push_back(picture_block(drawing));
+        right.push_back(picture_block(drawing));
       }
       if (const SheetSection* readings = sheets_.section("readings")) {
         Blocks blocks = column_of(*readings);

@@ -95,9 +95,9 @@ void add_leak(const Context& context, Marks& marks) {
 
 void add_crystal(const Context& context, Marks& marks) {
   const auto* material = context.desk.records.find<model::Material>(context.crystal_material());
-  marks.insert(material == nullptr               ? Mark::crystal_unknown
+  marks.insert(material == nullptr                                  ? Mark::crystal_unknown
                : material->family == model::MaterialFamily::plastic ? Mark::crystal_acrylic
-                                                 : Mark::crystal_glass);
+                                                                    : Mark::crystal_glass);
   add_word(marks, "print", context.watch.print, Mark::print_unknown);
 }
 
@@ -179,7 +179,8 @@ Marks marks_of(const Context& context) {
 }
 
 void set_mark(Marks& marks, Mark mark) {
-  for (auto at = marks.begin(); at != marks.end();) at = model::mark_trait(*at) == model::mark_trait(mark) ? marks.erase(at) : std::next(at);
+  for (auto at = marks.begin(); at != marks.end();)
+    at = model::mark_trait(*at) == model::mark_trait(mark) ? marks.erase(at) : std::next(at);
   marks.insert(mark);
 }
 

@@ -54,8 +54,8 @@ void add_gasket(const Context& context, Plan& plan) {
   need.size = plan.gaskets.front().size.printed;
   for (std::size_t i = 1; i < plan.gaskets.size(); ++i) {
     const std::string& size = plan.gaskets[i].size.printed;
-    need.instead.push_back({need.record, size, plan.gaskets[i].verdict, bench::Code::none,
-                            is_past_in_drawer(context, need.record, size)});
+    need.instead.push_back(
+        {need.record, size, plan.gaskets[i].verdict, bench::Code::none, is_past_in_drawer(context, need.record, size)});
   }
   plan.needs.push_back(std::move(need));
 }

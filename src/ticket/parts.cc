@@ -1,4 +1,5 @@
-// In: what a plan needs. Out: the sections of what to get: cell, gasket, crystal, the rest, each with a blank for what was fitted.
+// In: what a plan needs. Out: the sections of what to get: cell, gasket, crystal, the rest, each with a blank for what was
+// fitted.
 #include <algorithm>
 
 #include "base/quantity.h"
@@ -23,14 +24,15 @@ std::string stock_words(const Plan& plan, const PlanNeed& need, bool listed) {
 void add_instead(const SheetContext& context, const PlanNeed& need, SectionBuilder& section) {
   for (const Alternative& one : need.instead) {
     compose::Line line = context.line();
-    section.add(Kind::words, line.verdict(model::Verdict::with_limits, "or").say(" ").say(alternative_words(context.desk, one)).take(),
+    section.add(Kind::words,
+                line.verdict(model::Verdict::with_limits, "or").say(" ").say(alternative_words(context.desk, one)).take(),
                 one.record);
   }
 }
 
 std::string stock_of(const SheetContext& context, const PlanNeed& need) {
-  return stock_words(context.plan, need, lists(context.context, need.record.kind().value_or(model::Kind::tool)) &&
-                                             context.context.drawer != nullptr);
+  return stock_words(context.plan, need,
+                     lists(context.context, need.record.kind().value_or(model::Kind::tool)) && context.context.drawer != nullptr);
 }
 
 void add_cell(const SheetContext& context, std::vector<SheetSection>& front) {
@@ -84,7 +86,8 @@ void add_ladder(const SheetContext& context, SectionBuilder& section) {
   section.add(Kind::key, text_runs(compose::listed(context.plan.rungs, " \u203A ")));
   rungs.say("then polish, wet; leaves ");
   context.say_fact(rungs, "scratch-ladder.left");
-  if (context.fact("scratch-ladder.still-holds") != nullptr) context.say_fact(rungs.say("; under a thumb "), "scratch-ladder.still-holds");
+  if (context.fact("scratch-ladder.still-holds") != nullptr)
+    context.say_fact(rungs.say("; under a thumb "), "scratch-ladder.still-holds");
   section.add(Kind::words, rungs.take());
 }
 
@@ -109,8 +112,9 @@ void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("parts", "Other things to get");
   std::vector<std::string> order;
   for (const PlanNeed& need : context.plan.needs) {
-    const bool shown = need.purpose == PlanNeed::For::fit &&
-                       (need.record.is(model::Kind::cell) || need.record.is(model::Kind::gasket) || need.record.is(model::Kind::crystal));
+    const bool shown =
+        need.purpose == PlanNeed::For::fit &&
+        (need.record.is(model::Kind::cell) || need.record.is(model::Kind::gasket) || need.record.is(model::Kind::crystal));
     const std::string stock = stock_of(context, need);
     if (need.used_up && !shown) {
       compose::Line line = context.line();

@@ -1,5 +1,5 @@
-// In: a watch, a drawer, the handbook's records. Out: the plan, in codes and records. The order of the parts is the order in which
-// they need each other.
+// In: a watch, a drawer, the handbook's records. Out: the plan, in codes and records. The order of the parts is the order in
+// which they need each other.
 #include "ticket/plan.h"
 
 #include <algorithm>

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -47,10 +48,10 @@ struct PlanJob {
   model::RecordRef job;  ///< `job/ID`, or empty where no record plans the procedure
   model::Procedure bound;
   State state = State::done;
-  model::RecordRef hold;                 ///< `hold/ID`, or empty
+  model::RecordRef hold;                  ///< `hold/ID`, or empty
   std::optional<bench::StepFault> fault;  ///< that the records find in its steps
-  std::string open_slot;                 ///< that nothing fills, or empty
-  bool asked = false;                    ///< the watch names it
+  std::string open_slot;                  ///< that nothing fills, or empty
+  bool asked = false;                     ///< the watch names it
   std::vector<PlanCause> causes;
   std::size_t stage = 0;  ///< place of its stage in the order of the bench
 };
@@ -71,7 +72,7 @@ struct PlanNeed {
   std::string size;  ///< of a gasket or a crystal, or the grade of a paper
   int count = 1;
   bool used_up = true;
-  For purpose = For::fit;  ///< of a cell: to fit, or for the test of its packet
+  For purpose = For::fit;   ///< of a cell: to fit, or for the test of its packet
   bool to_measure = false;  ///< its size follows from what is measured on the way
   std::vector<Alternative> instead;
   int in_drawer = 0;
@@ -122,6 +123,7 @@ struct Bench {
   const model::Watch& watch;
   const model::Stock* drawer = nullptr;
   Judges judges = {};
+  std::function<std::string(const std::string&)> page = {};  ///< of a record in the handbook, or empty
 };
 
 /// A plan for one watch. What stands in the way is a finding at its place in the watch.

@@ -95,7 +95,8 @@ std::string order_text(const compose::Desk& desk, const std::vector<PlanNeed>& l
   std::string text = "\nTo get for " + std::to_string(watches) + (watches == 1 ? " watch\n" : " watches\n");
   if (list.empty()) return text + "nothing: all of it is in stock\n";
   for (const PlanNeed& need : list)
-    text += wrapped("[ ] " + std::to_string(need.count) + " x " + need_words(desk, need) + (need.to_measure ? ", measured first" : ""), 4);
+    text += wrapped(
+        "[ ] " + std::to_string(need.count) + " x " + need_words(desk, need) + (need.to_measure ? ", measured first" : ""), 4);
   return text;
 }
 

@@ -35,7 +35,8 @@ std::string number(const std::string& printed) {
 /// What a slot of a look stands for, or empty where the plan has nothing for it.
 std::string value_of(const SheetContext& context, std::string_view slot) {
   const model::Module* module = context.context.module();
-  if (slot == "seat") return is_known(context.watch.gasket_seat) ? number(base::printed(*context.watch.gasket_seat)) : "within 0.05";
+  if (slot == "seat")
+    return is_known(context.watch.gasket_seat) ? number(base::printed(*context.watch.gasket_seat)) : "within 0.05";
   if (slot == "groove") {
     const std::string least = number(printed_fact(context, "gasket-fit.least-depth"));
     return least.empty() ? least : least + " to " + number(printed_fact(context, "gasket-fit.most-depth"));
@@ -43,7 +44,8 @@ std::string value_of(const SheetContext& context, std::string_view slot) {
   if (slot == "left") return number(printed_fact(context, "scratch-ladder.left"));
   if (slot == "state") return rest(context) == nullptr ? std::string() : rest(context)->state;
   if (slot == "healthy")
-    return rest(context) == nullptr || !is_known(rest(context)->current) ? "none on record" : number(base::printed(*rest(context)->current));
+    return rest(context) == nullptr || !is_known(rest(context)->current) ? "none on record"
+                                                                         : number(base::printed(*rest(context)->current));
   if (slot == "reset") return module == nullptr || module->reset == "none" ? std::string() : module->reset;
   if (slot == "year") return year_of(context);
   return {};

@@ -56,7 +56,8 @@ Sheets make_sheets(const Bench& bench, const Plan& plan, report::Findings& findi
 
 /// The whole ticket, or its front sheet alone.
 enum class Extent { whole, front };
-model::Leaflet ticket_leaflet(const Bench& bench, const Plan& plan, const Sheets& sheets, Extent extent, report::Findings& findings);
+model::Leaflet ticket_leaflet(const Bench& bench, const Plan& plan, const Sheets& sheets, Extent extent,
+                              report::Findings& findings);
 
 /// `393 SR754W, silver oxide, 7.9 × 5.4 mm`: a need as it is set on paper.
 std::string need_words(const compose::Desk& desk, const PlanNeed& need);

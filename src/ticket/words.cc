@@ -38,10 +38,12 @@ std::string gasket_words(const compose::Desk& desk, const PlanNeed& need) {
 
 std::string need_words(const compose::Desk& desk, const PlanNeed& need) {
   if (const model::Cell* cell = desk.cell(need.record))
-    return desk.name(need.record) + ", " + compose::plain_words(cell->system) + size_of(desk, *cell) + purpose_words(need.purpose);
+    return desk.name(need.record) + ", " + compose::plain_words(cell->system) + size_of(desk, *cell) +
+           purpose_words(need.purpose);
   if (need.record.is(model::Kind::gasket)) return gasket_words(desk, need);
   if (need.record.is(model::Kind::abrasive)) return "wet-and-dry paper " + need.size;
-  if (need.record.is(model::Kind::crystal) && !need.size.empty()) return desk.name(need.record) + ", about " + need.size + " across";
+  if (need.record.is(model::Kind::crystal) && !need.size.empty())
+    return desk.name(need.record) + ", about " + need.size + " across";
   if (need.record.is(model::Kind::part) && !need.size.empty()) return desk.name(need.record) + ", " + need.size;
   return desk.name(need.record);
 }
@@ -50,7 +52,8 @@ std::string alternative_words(const compose::Desk& desk, const Alternative& one)
   if (!one.size.empty())
     return one.past ? one.size + ", to order: the one in stock is past its shelf life" : one.size + ", within the band";
   std::string words = desk.name(one.record);
-  if (const model::Cell* cell = desk.cell(one.record); cell != nullptr && cell->drain) words += ", " + model::word_of(*cell->drain) + " drain";
+  if (const model::Cell* cell = desk.cell(one.record); cell != nullptr && cell->drain)
+    words += ", " + model::word_of(*cell->drain) + " drain";
   return one.verdict == bench::Code::use ? words : words + ", " + std::string(bench::code_text(one.verdict));
 }
 

@@ -65,7 +65,9 @@ class MadeUp {
     if (coin()) made.cell_size = model::Watch::CellSize{length(4, 25), length(1, 6)};
     if (coin()) made.old_gasket = {length(6, 42), coin() ? length(0.7, 0.7) : length(0.71, 0.79)};
     if (coin()) made.groove = {length(0.3, 0.9), length(0.5, 1.5)};
-    if (coin()) made.crust = model::Watch::Crust{word({"white", "grey", "green", "black", "brown", "oily"}), "at the leaf", coin() ? "" : std::string(below(2) == 0 ? "1979" : "2022")};
+    if (coin())
+      made.crust = model::Watch::Crust{word({"white", "grey", "green", "black", "brown", "oily"}), "at the leaf",
+                                       coin() ? "" : std::string(below(2) == 0 ? "1979" : "2022")};
     if (coin()) made.lume = word({"none", "some"});
     if (coin()) made.wants = "worn again";
     if (coin()) made.wishes = {word({"new-cell", "run", "clear-crystal", "clean-case", "seal", "keep-as-is"})};

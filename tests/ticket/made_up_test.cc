@@ -59,7 +59,9 @@ std::string lacks_caution(const model::Procedure& procedure, std::size_t& needs_
   return {};
 }
 
-bool bears(const ticket::Plan& plan, Mark mark) { return std::find(plan.marks.begin(), plan.marks.end(), mark) != plan.marks.end(); }
+bool bears(const ticket::Plan& plan, Mark mark) {
+  return std::find(plan.marks.begin(), plan.marks.end(), mark) != plan.marks.end();
+}
 
 bool has_role(const ticket::PlanJob& job, const std::string& role) {
   const auto* rule = real_book().records.find<model::Job>(job.job);
@@ -74,10 +76,13 @@ bool does(const ticket::Plan& plan, const std::string& role) {
 /// The sentence of a contradiction that a plan holds, or empty.
 std::string contradiction(const ticket::Plan& plan) {
   if (bears(plan, Mark::lume_some) && does(plan, "opens-back")) return "stays closed, and is opened";
-  if ((bears(plan, Mark::back_unknown) || bears(plan, Mark::back_none)) && does(plan, "fits-cell")) return "nobody can open it, and a cell is fitted";
+  if ((bears(plan, Mark::back_unknown) || bears(plan, Mark::back_none)) && does(plan, "fits-cell"))
+    return "nobody can open it, and a cell is fitted";
   if (bears(plan, Mark::leak_lithium_or_other) && does(plan, "clears-leak")) return "nothing wet or dry, and a leak is cleared";
-  if (bears(plan, Mark::leak_old) && test::is_done(plan, "clear-alkaline-crust")) return "may hold mercury, and is cleared as a young leak";
-  if (bears(plan, Mark::cell_unknown) && plan.need_of(model::Kind::cell) != nullptr) return "the cell is not known, and one is ordered";
+  if (bears(plan, Mark::leak_old) && test::is_done(plan, "clear-alkaline-crust"))
+    return "may hold mercury, and is cleared as a young leak";
+  if (bears(plan, Mark::cell_unknown) && plan.need_of(model::Kind::cell) != nullptr)
+    return "the cell is not known, and one is ordered";
   if (bears(plan, Mark::polish_too_thin) && does(plan, "polishes-crystal")) return "too thin, and is sanded";
   int fits = 0;
   for (const auto& job : plan.jobs) fits += job.state == State::done && has_role(job, "fits-cell") ? 1 : 0;
@@ -102,8 +107,9 @@ std::string done_against(const model::Watch& watch, const ticket::Plan& plan, co
   for (const auto& [id, hold] : real_book().records.holds) {
     const auto has = [](const auto& list, const auto& one) { return std::find(list.begin(), list.end(), one) != list.end(); };
     if (rule == nullptr || has(hold.but, job.procedure)) continue;
-    const bool keeps = has(hold.procedures, job.procedure) || has(hold.stages, rule->stage) ||
-                       std::any_of(rule->roles.begin(), rule->roles.end(), [&](const auto& role) { return has(hold.roles, role); });
+    const bool keeps =
+        has(hold.procedures, job.procedure) || has(hold.stages, rule->stage) ||
+        std::any_of(rule->roles.begin(), rule->roles.end(), [&](const auto& role) { return has(hold.roles, role); });
     const bool now = std::any_of(hold.when.begin(), hold.when.end(), [&](const auto& one) { return is_true(watch, plan, one); });
     if (keeps && now) return id;
   }
@@ -122,7 +128,8 @@ void check_symptoms(const model::Watch& watch, const ticket::Plan& plan, std::si
       const bool planned = std::any_of(plan.jobs.begin(), plan.jobs.end(), [&](const auto& job) {
         return std::any_of(job.causes.begin(), job.causes.end(), is_this);
       });
-      const bool open = std::any_of(plan.open_causes.begin(), plan.open_causes.end(), [&](const auto& one) { return is_this(one.cause); });
+      const bool open =
+          std::any_of(plan.open_causes.begin(), plan.open_causes.end(), [&](const auto& one) { return is_this(one.cause); });
       CHECK(planned == !symptom->causes[i].procedure.empty());
       CHECK(planned != open);
     }

@@ -61,13 +61,17 @@ std::vector<bench::StepFault> check_in_nonsense(const bench::StepWorld& world, c
 std::string codes_of(const ticket::Plan& plan) {
   std::string codes;
   for (const auto& job : plan.jobs) {
-    codes += job.procedure.text() + " " + std::to_string(static_cast<int>(job.state)) + " " + job.hold.text() + " " + job.open_slot;
-    if (job.fault) codes += " law " + std::to_string(static_cast<int>(job.fault->law)) + " step " + std::to_string(job.fault->step);
+    codes +=
+        job.procedure.text() + " " + std::to_string(static_cast<int>(job.state)) + " " + job.hold.text() + " " + job.open_slot;
+    if (job.fault)
+      codes += " law " + std::to_string(static_cast<int>(job.fault->law)) + " step " + std::to_string(job.fault->step);
     codes += "\n";
   }
   for (const auto& need : plan.needs) {
-    codes += need.record.text() + " " + need.size + " " + std::to_string(need.count) + " " + std::to_string(static_cast<int>(need.purpose));
-    for (const auto& other : need.instead) codes += " or " + other.record.text() + other.size + std::to_string(static_cast<int>(other.verdict));
+    codes += need.record.text() + " " + need.size + " " + std::to_string(need.count) + " " +
+             std::to_string(static_cast<int>(need.purpose));
+    for (const auto& other : need.instead)
+      codes += " or " + other.record.text() + other.size + std::to_string(static_cast<int>(other.verdict));
     codes += "\n";
   }
   for (const auto& open : plan.questions) codes += open.question.text() + "\n";

@@ -15,6 +15,7 @@
 #include "ticket/planned.h"
 
 using namespace benchleaf;
+using model::RecordRef;
 using test::bare_watch;
 using test::demonstration;
 using test::drawer_of_demonstration;
@@ -23,7 +24,6 @@ using test::is_held;
 using test::plan_of;
 using test::quantity;
 using test::real_book;
-using model::RecordRef;
 
 namespace {
 
@@ -57,7 +57,6 @@ std::vector<Worked> sheet_of(const std::string& watch) {
 }
 
 }  // namespace
-
 
 TEST_CASE("the three tickets agree with the worked sheets to the last figure") {
   std::size_t seen = 0;

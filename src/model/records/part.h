@@ -16,7 +16,7 @@ struct Part : Record {
   };
 
   References made_of;  ///< `material/ID`
-  std::string role;     ///< what it stands for on any watch: case, crystal, loose-crystal, lume, ...; or empty
+  std::string role;    ///< what it stands for on any watch: case, crystal, loose-crystal, lume, ...; or empty
   std::string where;
   std::string recognise;
   std::string if_damaged;

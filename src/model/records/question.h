@@ -20,10 +20,10 @@ struct Question : Record {
     std::string value;
     std::string label;
   };
-  std::vector<Choice> choices;   ///< where they are no records
-  std::string picture;           ///< of what is measured, or empty
-  bool back_off = false;         ///< answered by whoever has opened the watch, and by nobody before
-  std::vector<Condition> open;   ///< any of these: the ticket asks it; none: the form alone does
+  std::vector<Choice> choices;  ///< where they are no records
+  std::string picture;          ///< of what is measured, or empty
+  bool back_off = false;        ///< answered by whoever has opened the watch, and by nobody before
+  std::vector<Condition> open;  ///< any of these: the ticket asks it; none: the form alone does
 };
 
 }  // namespace benchleaf::model
