@@ -100,7 +100,7 @@ TEST_CASE("a small tree without a fault is read whole") {
 
   CHECK(read.base.handbook.title == "Trial");
   REQUIRE(read.base.handbook.chapters.size() == 1);
-  CHECK(read.base.handbook.chapters.front().pages == std::vector<std::string>{"page/cells"});
+  CHECK(read.base.handbook.chapters.front().pages == benchleaf::model::References{benchleaf::model::RecordRef("page/cells")});
   CHECK(read.base.handbook.chapters.front().kinds == std::vector<Kind>{Kind::cell, Kind::term});
   CHECK(read.base.pages.at("cells").references.front().target == "cell/sr754w");
 }
@@ -128,14 +128,14 @@ TEST_CASE("references find their record by bare id, in full and by alias") {
   CHECK(read.base.find("term/sr754w") == nullptr);
   CHECK(read.base.find("sr754w") == nullptr);
   CHECK(read.base.resolved(benchleaf::model::RecordRef("cell/old-name")) == "cell/sr754w");
-  CHECK(read.base.terms.at("cell").see == std::vector<std::string>{"cell/sr754w"});
+  CHECK(read.base.terms.at("cell").see == benchleaf::model::References{benchleaf::model::RecordRef("cell/sr754w")});
 
   SECTION("a bare id that two kinds have names neither") {
     Files files = good_files();
     files["page/old-name.md"] = "---\nid: old-name\ntitle: T\nlead: L.\ntrust: memory\n---\nText.\n";
     Read two(files);
     CHECK(two.base.terms.at("cell").references.front().target.empty());
-    CHECK(two.base.terms.at("cell").see == std::vector<std::string>{"old-name"});
+    CHECK(two.base.terms.at("cell").see == benchleaf::model::References{benchleaf::model::RecordRef("old-name")});
     files["term/cell.yaml"] = "id: cell\nterm: cell\nmeaning: M.\nsee: [cell/old-name, term/none]\n";
     Read full(files);
     CHECK(full.base.terms.at("cell").references.at(0).target == "cell/sr754w");
