@@ -39,6 +39,9 @@ class BookWalk {
   }
   void inside(const model::Heading& heading) const { on_runs(heading.runs); }
   void inside(const model::Paragraph& paragraph) const { on_runs(paragraph.runs); }
+  void inside(const model::SideBySide& blocks) const {
+    for (const model::Blocks& column : blocks.columns) walk(column);
+  }
   void inside(const model::List& list) const {
     for (const model::Blocks& item : list.items) walk(item);
   }

@@ -188,7 +188,7 @@ TEST_CASE("an invented value makes what follows from it invented") {
   designation.text = "SR754W";
   cell.root.type = model::NodeType::mapping;
   cell.root.members.push_back({"designation", {}, designation});
-  cell.basis.emplace("designation", model::Basis{"", "", Trust::invented, "", {}});
+  cell.basis.emplace("designation", model::Basis{{}, "", Trust::invented, {}, {}});
   base.cells.emplace(cell.id, cell);
   report::Findings findings;
   const auto derived = derive::derive(base, real().schema.tables, findings);
