@@ -18,7 +18,7 @@ NOT_PROSE = {
     "id", "aliases", "basis", "cas", "formula", "index-number", "address", "designation", "short", "short-name", "trade-number",
     "consumer-number", "signs", "statement", "class", "licence", "see", "using", "on", "with", "reaches", "inside", "meets", "next",
     "tools", "parts", "cells", "cautions", "procedure", "source", "sources", "record", "records", "shows", "papers", "language", "pages",
-    "kinds", "grades", "item", "module", "display", "shown-by", "verdict", "scale", "mark", "material", "substance", "allowed", "name", "caution", "left-by", "answers", "joined", "contact", "seats",
+    "kinds", "grades", "item", "module", "display", "value", "shown-by", "verdict", "scale", "mark", "material", "substance", "allowed", "name", "caution", "left-by", "answers", "joined", "contact", "seats",
 }
 # A fenced block, the target of a link and an inline code are no prose either.
 FENCE = re.compile(r"```.*?```", re.S)
