@@ -79,7 +79,7 @@ TEST_CASE("ids and references have one form") {
     CHECK_FALSE(RecordRef(bad).kind());
     CHECK(RecordRef(bad).id() == bad);
   }
-  CHECK(all_kinds().size() == 20);
+  CHECK(all_kinds().size() == 24);
   for (Kind kind : all_kinds()) CHECK(kind_from_name(kind_name(kind)) == kind);
 }
 
