@@ -128,7 +128,8 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
                              const Numbered& numbered) {
   std::vector<Piece> pieces;
   for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper)) pieces.push_back(pdf_piece(paper, options.marks, books.paper, *type, numbered));
+    if (options.pdf && holds(options.papers, paper))
+      pieces.push_back(pdf_piece(paper, options.marks, books.paper, *type, numbered));
   }
   if (options.html) pieces.push_back(html_piece(books.screen, scripts));
   for (const model::SheetSet& chart : charts) {

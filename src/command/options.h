@@ -71,7 +71,7 @@ struct TicketOptions {
   std::string to = "out";
   std::string stock;               ///< file of a drawer, or empty
   std::vector<std::string> order;  ///< files of further watches
-  std::string sheet = "all";  ///< all, front
+  std::string sheet = "all";       ///< all, front
   bool json = false;
 };
 

@@ -239,7 +239,8 @@ model::Message::Length length_at(const Desk& desk, const model::Caution& caution
   if (place == MessagePlace::own_entry || caution.harm_in_brief.empty() || caution.avoid_in_brief.empty()) return Length::full;
   if (place == MessagePlace::head) return Length::brief;
   const auto& hazards = desk.tables.hazard_cautions;
-  const auto row = std::find_if(hazards.begin(), hazards.end(), [&caution](const auto& one) { return one.caution == caution.id; });
+  const auto row =
+      std::find_if(hazards.begin(), hazards.end(), [&caution](const auto& one) { return one.caution == caution.id; });
   const bool notice = caution.word == model::Message::Word::notice;
   if (row == hazards.end()) return notice ? Length::brief : Length::full;  // not known whose hazard it is
   return row->own ? Length::full : Length::brief;

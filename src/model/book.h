@@ -128,8 +128,8 @@ struct Message {
   };
   Word word = Word::notice;
   Length length = Length::full;
-  Runs harm_in_brief;   ///< set bold
-  Runs avoid_in_brief;  ///< then what keeps it off
+  Runs harm_in_brief;                    ///< set bold
+  Runs avoid_in_brief;                   ///< then what keeps it off
   Runs hazard;                           ///< set bold: hazard and harm
   Runs avoid;                            ///< then what to do
   std::vector<std::string> signs;        ///< ISO 7010 numbers, two at most are drawn
@@ -147,12 +147,12 @@ const Runs& avoid_words(const Message& message);
 
 struct Step {
   int number = 1;
-  bool box = false;  ///< a square to tick before the number
   Runs runs;
-  Runs see;    ///< what shows that it is done
-  Runs proof;  ///< what the compiler checked: on, with, meets, rinse
+  Runs see = {};    ///< what shows that it is done
+  Runs proof = {};  ///< what the compiler checked: on, with, meets, rinse
   enum class Size { plain, large };
   Size size = Size::plain;  ///< large: read from where wet hands are
+  bool box = false;         ///< a square to tick before the number
 };
 
 struct MarginNote {
@@ -183,8 +183,8 @@ struct IndexEntry {
   std::string word;
   std::string sort_key;  ///< folded, see index order in compose
   std::vector<std::string> targets;
-  std::string see;                ///< a word to look under instead, or empty
-  std::vector<IndexEntry> under;  ///< sub-entries, in index order; none has its own
+  std::string see;                     ///< a word to look under instead, or empty
+  std::vector<IndexEntry> under = {};  ///< sub-entries, in index order; none has its own
 };
 /// The head that the entry stands under: `A` to `Z`, `0–9` or `Signs`.
 std::string index_group(const IndexEntry& entry);

@@ -28,5 +28,4 @@ void set_step(Setting& setting, const model::Step& step, Target& target);
 Galley set_apart(Setting& setting, const std::vector<std::shared_ptr<const model::Block>>& blocks, Length width, TagId parent,
                  int heading_level, bool beside_key = true);
 
-
 }  // namespace benchleaf::page

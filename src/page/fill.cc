@@ -22,7 +22,8 @@ constexpr double kLeastBeginningMm = 90;
 /// Behind the last strip that moves together with strip `first`.
 std::size_t chain_end(const Strips& strips, std::size_t first) {
   std::size_t last = first;
-  while (last + 1 < strips.size() && strips[last].keep_next && !strips[last + 1].new_page && strips[last + 1].columns == 1) ++last;
+  while (last + 1 < strips.size() && strips[last].keep_next && !strips[last + 1].new_page && strips[last + 1].columns == 1)
+    ++last;
   return last + 1;
 }
 

@@ -67,7 +67,7 @@ class PageFiller {
   const int chapter_;
   PageStack& stack_;
   int page_ = -1;
-  Length y_ = 0;        ///< how far down the page it is
+  Length y_ = 0;       ///< how far down the page it is
   std::string begun_;  ///< the entry that was begun last
 };
 

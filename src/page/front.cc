@@ -50,8 +50,8 @@ void set_cover(Setting& setting, const model::Book& book, const PartPages& parts
   }
   if (parts.last_of_b > 0) {
     const std::string bench = "Part\u00A0A, for the bench: print up to page\u00A0" + std::to_string(parts.last_of_a) + ".";
-    const std::string reference = " Part\u00A0B, reference: pages " + std::to_string(parts.last_of_a + 1) + " to " +
-                                  std::to_string(parts.last_of_b) + ".";
+    const std::string reference =
+        " Part\u00A0B, reference: pages " + std::to_string(parts.last_of_a + 1) + " to " + std::to_string(parts.last_of_b) + ".";
     for (Strip& line : set_paragraph(setting, {model::text_run(bench, model::Style::bold), model::text_run(reference)},
                                      look::contents_line(), width, section, from_mm(6)))
       lines.push_back(std::move(line));

@@ -19,7 +19,8 @@ struct PartPages {
 };
 
 /// Cover, the page on who answers for what, and the contents with their numbers, on an even count of pages.
-PageStack set_front(Setting& setting, const model::Book& book, const PageNumbers& numbers, const PartPages& parts, TagId document);
+PageStack set_front(Setting& setting, const model::Book& book, const PageNumbers& numbers, const PartPages& parts,
+                    TagId document);
 
 /// The index in three columns under its chapter's head.
 void set_index(Setting& setting, const model::IndexList& index, const Strips& head, const PageNumbers& numbers, int chapter,

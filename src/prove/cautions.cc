@@ -60,10 +60,10 @@ void check_short_forms(const Proof& proof) {
     const std::string words = caution.harm_in_brief + " " + caution.avoid_in_brief;
     const std::size_t length = base::count_code_points(words);
     if (length > kMost)
-      proof.findings.add(Rule::caution_short, caution.span_of("short"),
-                         "the short form has " + std::to_string(length) + " characters, at most " + std::to_string(kMost) +
-                             " stand in its line",
-                         "say the harm and what keeps it off in fewer words");
+      proof.findings.add(
+          Rule::caution_short, caution.span_of("short"),
+          "the short form has " + std::to_string(length) + " characters, at most " + std::to_string(kMost) + " stand in its line",
+          "say the harm and what keeps it off in fewer words");
     for (const std::string_view word : kWords) {
       if (word == word_of(caution) || base::lower_ascii(words).find(std::string(word) + ":") == std::string::npos) continue;
       proof.findings.add(Rule::caution_short, caution.span_of("short"),

@@ -188,7 +188,8 @@ namespace {
 std::string number_in(const std::string& title, const std::string& number) {
   const auto form = [](std::string_view text) {
     std::string marks;
-    for (const char one : text) marks += base::is_digit(one) ? '0' : (one >= 'a' && one <= 'z') || (one >= 'A' && one <= 'Z') ? 'a' : one;
+    for (const char one : text)
+      marks += base::is_digit(one) ? '0' : (one >= 'a' && one <= 'z') || (one >= 'A' && one <= 'Z') ? 'a' : one;
     return marks;
   };
   std::size_t at = 0;

@@ -204,8 +204,8 @@ void decode(const Fields& fields, model::Handbook& handbook) {
   for (const Fields& chapter : fields.parts("chapters")) {
     model::Handbook::Chapter one{
         chapter.text("id"),   chapter.count("number", 0), chapter.text("title"),       chapter.text("tab"),
-        chapter.text("door"), chapter.text("door-line"),  chapter.references("pages"), {}, chapter.text("part"),
-        chapter.span("id")};
+        chapter.text("door"), chapter.text("door-line"),  chapter.references("pages"), {},
+        chapter.text("part"), chapter.span("id")};
     for (const std::string& name : chapter.texts("kinds")) {
       if (std::optional<model::Kind> kind = model::kind_from_name(name)) one.kinds.push_back(*kind);
     }

@@ -1,7 +1,6 @@
 // In: earlier visits. Out: how long each cell lasted, and how readings moved, as drawings.
 #include "ticket/history_drawing.h"
 
-#include <cmath>
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>

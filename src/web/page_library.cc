@@ -24,9 +24,7 @@ constexpr std::string_view kWatchShape = "part\twatch\n";
 constexpr std::string_view kStockShape = "part\tstock\n";
 constexpr const char* kFault = "the page's data cannot be read";
 
-bool is_of_ticket(Kind kind) {
-  return kind == Kind::job || kind == Kind::hold || kind == Kind::question || kind == Kind::look;
-}
+bool is_of_ticket(Kind kind) { return kind == Kind::job || kind == Kind::hold || kind == Kind::question || kind == Kind::look; }
 
 /// All that is looked up, of pages their heads, and what tickets are planned by.
 std::vector<Kind> kinds() {

@@ -10,8 +10,8 @@
 #include "compose/entry_maker.h"
 #include "compose/figures/measure_pictures.h"
 #include "compose/imprint.h"
-#include "compose/search/search.h"
 #include "compose/index_order.h"
+#include "compose/search/search.h"
 #include "ticket/form.h"
 
 namespace benchleaf::compose {

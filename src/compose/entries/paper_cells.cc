@@ -17,7 +17,9 @@ using Align = model::Column::Align;
 /// `7.9 × 5.4 mm`, with signs where the measures were not published.
 model::Runs size_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
-  line.fact(cell, "size.diameter", {}, Style::look_up).say("\u00A0×\u00A0", Style::look_up).fact(cell, "size.height", {}, Style::look_up);
+  line.fact(cell, "size.diameter", {}, Style::look_up)
+      .say("\u00A0×\u00A0", Style::look_up)
+      .fact(cell, "size.height", {}, Style::look_up);
   return line.sign(desk.sign(cell, "size.height")).take();
 }
 
@@ -55,8 +57,7 @@ std::vector<std::string> sources_of(const model::Cell& cell) {
 
 model::Runs use_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
-  if (cell.status == model::CellStatus::withdrawn)
-    line.verdict(model::Verdict::never, "no longer made", Style::bold).say(" ");
+  if (cell.status == model::CellStatus::withdrawn) line.verdict(model::Verdict::never, "no longer made", Style::bold).say(" ");
   line.say(cell.uses);
   return line.source_keys(sources_of(cell)).take();
 }
@@ -112,9 +113,12 @@ void add_size(const Desk& desk, const derive::SizeFamily& family, model::Table& 
 model::Blocks cells_by_size(const Desk& desk) {
   model::Table table;
   table.name = "cells-by-size";
-  table.columns = {column("size, true to scale", Align::left, true, 42), column("number", Align::left, false, 20),
-                   column("designation", Align::left, false, 29),        column("system, drain", Align::left, false, 24),
-                   column("charge", Align::left, false, 22),             column("for")};
+  table.columns = {column("size, true to scale", Align::left, true, 42),
+                   column("number", Align::left, false, 20),
+                   column("designation", Align::left, false, 29),
+                   column("system, drain", Align::left, false, 24),
+                   column("charge", Align::left, false, 22),
+                   column("for")};
   for (const derive::SizeFamily& family : desk.derived.relations.sizes()) add_size(desk, family, table);
   return {heading_block(2, "Cells by size", "group/cell"), {std::move(table)}};
 }

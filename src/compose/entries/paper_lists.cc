@@ -42,8 +42,8 @@ model::Runs class_runs(const Desk& desk, const model::Substance& substance) {
 model::Blocks substance_table(const Desk& desk) {
   model::Table table;
   table.name = "substances";
-  table.columns = {column("substance", Align::left, true, 36), column("CAS number", Align::left, false, 20),
-                   column("formula", Align::left, false, 18),  column("g/mol, g/mL", Align::left, false, 24),
+  table.columns = {column("substance", Align::left, true, 36),       column("CAS number", Align::left, false, 20),
+                   column("formula", Align::left, false, 18),        column("g/mol, g/mL", Align::left, false, 24),
                    column("boils, flashes", Align::left, false, 24), column("classes by concentration")};
   for (const model::Substance* one : by_title(desk.records.substances)) {
     Line name(desk), mass(desk), heat(desk), cas(desk);
@@ -84,10 +84,11 @@ model::Blocks abrasives_on_materials(const Desk& desk) {
     const bool all = abrasives.size() == desk.records.abrasives.size();
     std::vector<std::string> names;
     for (const model::Abrasive* one : abrasives) names.push_back(desk.name(one->reference()));
-    table.rows.push_back({{cell(material == last ? "" : sentence_case(material)),
-                           cell(Line(desk).verdict(verdict, std::string(model::verdict_words(verdict)), model::Style::bold).take()),
-                           cell(words), cell(all ? std::string("all") : listed(names))},
-                          {}});
+    table.rows.push_back(
+        {{cell(material == last ? "" : sentence_case(material)),
+          cell(Line(desk).verdict(verdict, std::string(model::verdict_words(verdict)), model::Style::bold).take()), cell(words),
+          cell(all ? std::string("all") : listed(names))},
+         {}});
     last = material;
   }
   if (table.rows.empty()) return {};

@@ -103,7 +103,9 @@ model::Blocks page_blocks(const Desk& desk, const model::Page& page, bool opens_
   model::Blocks blocks;
   blocks.push_back(heading_block(opens_chapter ? 1 : 2, page.title, page.reference()));
   Line lead(desk);
-  lead.say(page.lead + (desk.on_paper() ? "" : " ")).sign({page.trust, false}).source_keys({page.sources.begin(), page.sources.end()});
+  lead.say(page.lead + (desk.on_paper() ? "" : " "))
+      .sign({page.trust, false})
+      .source_keys({page.sources.begin(), page.sources.end()});
   blocks.push_back(paragraph_block(lead.take(), model::Paragraph::Role::lead));
   if (!provenance_words(desk.records, page).empty()) blocks.push_back(provenance_mark(desk.records, page));
   const ProseSetter setter(desk, opens_chapter ? 0 : 1);

@@ -18,10 +18,10 @@ struct Caution : Record {
   std::string avoid;
   std::vector<std::string> signs;  ///< ISO 7010 numbers
   std::string first_aid;
-  std::string in_short;  ///< what to do at once, for a chart
-  std::string harm_in_brief;   ///< `short`: what stands before a step, with the next line 90 characters at most
+  std::string in_short;       ///< what to do at once, for a chart
+  std::string harm_in_brief;  ///< `short`: what stands before a step, with the next line 90 characters at most
   std::string avoid_in_brief;
-  bool call = false;     ///< whether a doctor or an emergency number is to be called
+  bool call = false;  ///< whether a doctor or an emergency number is to be called
 };
 
 }  // namespace benchleaf::model
