@@ -24,12 +24,10 @@ using Words = std::vector<std::string>;
 const std::set<std::string, std::less<>> kElsewhere = {"trust",  "verdict",  "how",   "never",   "works",
                                                        "system", "left-by",  "word",  "kinds",   "papers",
                                                        "role",   "language", "shows", "picture", "transcription"};
-/// Words of a watch, which a sheet asks for.
-const std::set<std::string, std::less<>> kOfWatch = {"scratches", "feels", "nail", "back", "lume"};
-
-/// Shapes whose words the plan of a ticket reads (marks.def and the lists of src/ticket); tests/ticket compares them.
-const std::set<std::string, std::less<>> kOfTickets = {"job.schema.json", "hold.schema.json", "question.schema.json",
-                                                       "look.schema.json", "watch.schema.json"};
+/// Shapes of what a ticket is planned by: their words are those of src/ticket.
+const std::set<std::string, std::less<>> kOfTickets = {"watch", "question", "job", "look", "hold"};
+/// Lists whose words records still keep as text.
+const std::set<std::string, std::less<>> kAsText = {"charging", "bound", "does", "part", "scratches", "feels"};
 
 /// Every `enum` of a shape with the name of the field that holds it; conditions below `if` are no lists.
 void collect(const nlohmann::json& node, const std::string& field, std::multimap<std::string, Words>& lists) {
@@ -49,7 +47,8 @@ std::multimap<std::string, Words> lists_of_shapes() {
   std::multimap<std::string, Words> lists;
   for (const auto& file : std::filesystem::directory_iterator("schema/shapes")) {
     const std::string name = file.path().filename().string();
-    if (name == "fonts.schema.json" || name == "renamed.schema.json" || kOfTickets.count(name) > 0) continue;
+    const std::string shape = name.substr(0, name.find('.'));
+    if (shape == "fonts" || shape == "renamed" || kOfTickets.count(shape) > 0) continue;
     std::ifstream text(file.path());
     collect(nlohmann::json::parse(text), {}, lists);
   }
@@ -61,7 +60,7 @@ std::multimap<std::string, Words> lists_of_shapes() {
 TEST_CASE("every closed list of a shape is the list of an enum, word for word") {
   int held = 0;
   for (const auto& [field, words] : lists_of_shapes()) {
-    if (kElsewhere.count(field) > 0 || kOfWatch.count(field) > 0) continue;
+    if (kElsewhere.count(field) > 0 || kAsText.count(field) > 0) continue;
     INFO(field);
     const auto is_this = [&words = words](const auto& list) {
       return std::equal(words.begin(), words.end(), list.second->begin(), list.second->end());
@@ -69,7 +68,7 @@ TEST_CASE("every closed list of a shape is the list of an enum, word for word") 
     CHECK(std::any_of(all_words().begin(), all_words().end(), is_this));
     ++held;
   }
-  CHECK(held >= 28);
+  CHECK(held >= 25);
 }
 
 TEST_CASE("every enum of a closed list stands in a shape") {
