@@ -1,0 +1,92 @@
+// The paper of a ticket, counted: a front sheet has one page or two, a plain change of the cell one page in all, and no type is
+// smaller than what is read at arm's length.
+#include <algorithm>
+#include <cctype>
+#include <sstream>
+#include <string>
+
+#include "page/paper.h"
+#include "page/set_leaflet.h"
+#include "page/text/text_support.h"
+#include "support/catch.h"
+#include "ticket/made_up.h"
+#include "ticket/planned.h"
+
+using namespace benchleaf;
+
+namespace {
+
+constexpr double kLeastType = 9.5;  // pt, the floor of the sheets
+
+page::Document set(const ticket::Bench& bench, ticket::Extent extent, const char* paper) {
+  report::Findings findings;
+  const ticket::Plan plan = ticket::make_plan(bench, findings);
+  const ticket::Sheets sheets = ticket::make_sheets(bench, plan, findings);
+  const model::Leaflet leaflet = ticket::ticket_leaflet(bench, plan, sheets, extent, findings);
+  return page::set_leaflet(leaflet, page::paper_named(paper).value(), test::book_fonts(), &test::book_hyphenator(), findings);
+}
+
+/// The smallest type on a document, in points.
+double least_type(const page::Document& document) {
+  double least = 1000;
+  for (const page::Page& one : document.pages) {
+    page::for_each_item(one, [&least](const page::Item& item) {
+      const auto* text = std::get_if<page::TextItem>(&item.what);
+      if (text != nullptr) least = std::min(least, static_cast<double>(text->size) / 1000);
+    });
+  }
+  return least;
+}
+
+std::size_t words_on_front(const ticket::Sheets& sheets) {
+  std::size_t words = 0;
+  for (const auto& section : sheets.front) {
+    if (section.id.rfind("causes-", 0) == 0 || section.id.rfind("questions", 0) == 0) continue;  // behind the front page
+    for (const auto& line : section.lines) {
+      std::istringstream text(ticket::line_text(line, test::real_book().records));
+      for (std::string word; text >> word;)
+        words += std::any_of(word.begin(), word.end(), [](unsigned char c) { return std::isalnum(c) != 0; }) ? 1 : 0;
+    }
+  }
+  return words;
+}
+
+}  // namespace
+
+TEST_CASE("the front sheet of five hundred watches has at most two pages") {
+  test::MadeUp made_up(20261202);
+  for (int number = 0; number < 500; ++number) {
+    const model::Watch watch = made_up.watch(number);
+    const page::Document front = set(test::bench_of(watch), ticket::Extent::front, number % 2 == 0 ? "a4" : "letter");
+    INFO(watch.id);
+    CHECK(front.pages.size() <= 2);
+    CHECK(front.pages.size() >= 1);
+  }
+}
+
+TEST_CASE("the three demonstrations have one front page, and at most a page a job behind it") {
+  for (const char* id : {"quillfen-d-001", "quillfen-d-002", "quillfen-d-003"}) {
+    const ticket::Bench bench = test::bench_of(test::demonstration(id));
+    INFO(id);
+    CHECK(set(bench, ticket::Extent::front, "a4").pages.size() == 1);
+    report::Findings findings;
+    const ticket::Plan plan = ticket::make_plan(bench, findings);
+    const ticket::Sheets sheets = ticket::make_sheets(bench, plan, findings);
+    const page::Document whole = set(bench, ticket::Extent::whole, "a4");
+    CHECK(whole.pages.size() <= sheets.jobs.size() + 2);  // the causes of the symptoms take one
+    CHECK(least_type(whole) >= kLeastType);
+    CHECK(words_on_front(sheets) <= 750);
+    CHECK(words_on_front(sheets) > 150);
+  }
+}
+
+TEST_CASE("a plain change of the cell is one page in all") {
+  model::Watch watch = test::demonstration("quillfen-d-003");
+  watch.jobs.clear();
+  watch.wishes = {"new-cell"};
+  watch.symptoms.clear();
+  for (const char* paper : {"a4", "letter"}) {
+    INFO(paper);
+    CHECK(set(test::bench_of(watch), ticket::Extent::whole, paper).pages.size() == 1);
+  }
+}
