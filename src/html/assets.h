@@ -7,7 +7,6 @@ namespace benchleaf::html {
 
 // What lies beside the pages, by path from the root of the site.
 inline constexpr std::string_view kStylePath = "assets/handbook.css";
-inline constexpr std::string_view kSearchPath = "assets/search.js";
 inline constexpr std::string_view kAskPath = "assets/ask.js";
 inline constexpr std::string_view kFieldsPath = "assets/fields.js";
 inline constexpr std::string_view kStepsPath = "assets/steps.js";
@@ -17,7 +16,6 @@ inline constexpr std::string_view kCalculatorPath = "assets/calculator.js";
 inline constexpr std::string_view kTicketFormPath = "assets/ticket-form.js";
 inline constexpr std::string_view kYamlPath = "assets/js-yaml.min.js";  ///< of others: it reads and writes watch files
 // Written for each book.
-inline constexpr std::string_view kSearchDataPath = "assets/search-data.js";
 inline constexpr std::string_view kPlacesPath = "assets/places.js";    ///< where each record stands
 inline constexpr std::string_view kProgramPath = "assets/program.js";  ///< the program, built for the browser
 inline constexpr std::string_view kDataPath = "assets/data.js";        ///< tables, records and shapes for it

@@ -71,7 +71,7 @@ std::string head_title(const Setting& setting) {
 
 /// In the order in which they run.
 std::vector<std::string_view> scripts_of(const Page& page) {
-  std::vector<std::string_view> paths{kAskPath, kFieldsPath, kSearchPath, kPagePath, kTrueSizePath};
+  std::vector<std::string_view> paths{kAskPath, kFieldsPath, kPlacesPath, kPagePath, kTrueSizePath};
   if (page.kind == Page::Kind::entry) paths.push_back(kStepsPath);
   if (page.kind == Page::Kind::calculator) paths.push_back(kCalculatorPath);
   if (page.kind == Page::Kind::ticket) paths.insert(paths.end(), {kYamlPath, kTicketFormPath});

@@ -7,8 +7,8 @@
 #include "base/sha256.h"
 #include "html/assets.h"
 #include "html/page_content.h"
+#include "html/places.h"
 #include "html/rehome.h"
-#include "html/search_data.h"
 #include "html/signs.h"
 
 namespace benchleaf::html {
@@ -85,9 +85,8 @@ std::string render_single(const model::Book& book, const std::vector<std::string
   Setting whole(plan, plan.pages().front());
   const std::string content = sections(plan, whole);
   std::vector<std::string> scripts = program;
-  scripts.push_back(search_data(book.search, plan));
-  for (const auto path :
-       {kAskPath, kFieldsPath, kSearchPath, kPagePath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
+  scripts.push_back(places_script(plan));
+  for (const auto path : {kAskPath, kFieldsPath, kPagePath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
     scripts.emplace_back(asset(path));
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +

@@ -5,7 +5,6 @@
 #include "html/frame.h"
 #include "html/page_content.h"
 #include "html/places.h"
-#include "html/search_data.h"
 
 namespace benchleaf::html {
 
@@ -13,7 +12,6 @@ std::map<std::string, std::string> render_site(const model::Book& book, report::
   const Plan plan(book);
   std::map<std::string, std::string> files;
   for (const Asset& asset : assets()) files.emplace(asset.path, asset.text);
-  files.emplace(kSearchDataPath, search_data(book.search, plan));
   files.emplace(kPlacesPath, places_script(plan));
   std::map<std::string, std::string> dead;  // target to the first page that asks for it
   for (const Page& page : plan.pages()) {

@@ -74,6 +74,9 @@ function templates() {
   return [...first.values(), 'cell/sr754w.html', 'chemistry/white-vinegar.html', 'procedure/clear-alkaline-crust.html', 'calculator/gasket-fit.html'];
 }
 
+/* A ban, a fault, first aid, two cells, nothing. */
+const QUERIES = ['bleach and vinegar', 'vinegar on acrylic', 'dim display', 'cell swallowed', '393 or 309', 'qqqqq'];
+
 const PAIRS = [['light', 320], ['dark', 1280]];
 const OTHER_PAIRS = [['dark', 320], ['light', 1280]];
 
@@ -90,6 +93,11 @@ async function axeOnTemplates(pairs = PAIRS) {
     await page.fill('#search_field', '7.9x5.4');
     await page.waitForSelector('.results a');
     await inspect(page, `answers, ${scheme}, ${width} px`);
+    for (const query of QUERIES) {
+      await page.fill('#search_field', query);
+      await page.waitForFunction((words) => globalThis.benchleafAnswered === words, query);
+      await inspect(page, `answers to ${query}, ${scheme}, ${width} px`);
+    }
     await page.goto(address('calculator/gasket-fit.html') + '#seat=31.85mm&section=0.8mm&series=round-0-8');
     await page.waitForSelector('.answer');
     await inspect(page, `reckoned, ${scheme}, ${width} px`);
@@ -170,7 +178,7 @@ async function walk() {
   await page.waitForSelector('.results a');
   const first = page.locator('.results a').first();
   hold('393 brings SR754W first', (await first.textContent()).includes('SR754W'));
-  hold('the answer stands in the row', /7\.9\s×\s5\.4\smm.*1\.55\sV/.test(await page.locator('.results li').first().textContent()));
+  hold('the answer stands in the card', /7\.9\s×\s5\.4\smm.*1\.55\sV/.test(await page.locator('.results .card').first().textContent()));
   hold('the number of answers is said', /^\d+ answers?$/.test(await page.locator('.search-status').textContent()));
   await first.click();
   hold('the entry is open', page.url() === address('cell/sr754w.html'));

@@ -123,7 +123,7 @@ async function lookAtSearchAndWhole() {
     await page.goto(addressOf(name));
     for (const query of ['script', 'window.hit', 'bold']) {
       await page.fill('#search_field', query);
-      await page.waitForFunction(() => document.querySelector('.search-status').textContent !== '');
+      await page.waitForFunction((words) => globalThis.benchleafAnswered === words, query);
       await hasNoHit(`${name}, search for ${query}`);
     }
   }
