@@ -196,7 +196,7 @@ class Dose {
                    "An old leak may hold mercury: gloves, damp swabs, bagged; no heat, no ultrasonic bath.");
     }
     answer_.warn("caution/never-neutralise-on-a-person",
-                 "On skin or in an eye: water at once, 15 to 20 minutes. Never the agent.");
+                 "On skin or in an eye: running water at once, as long as its caution says, then a doctor. Never the agent.");
     const bool fizzes = std::any_of(parts_.begin(), parts_.end(), [](const Part& part) { return part.gas.high > 0; });
     if (fizzes) answer_.warn("caution/gas-in-closed-vessel", "It fizzes: an open dish, never a closed vial.");
     answer_.caution("",
