@@ -5,6 +5,7 @@
 #include <sstream>
 #include <string>
 
+#include "page/packed.h"
 #include "page/paper.h"
 #include "page/set_leaflet.h"
 #include "page/text/text_support.h"
