@@ -182,7 +182,7 @@ Markup own_contents(const Markup& content, const Setting& setting) {
     ++count;
   }
   if (count < 2) return {};
-  return Element("nav").in_class("own-contents").set("aria-label", "On this page").add(list);
+  return Element("nav").in_class("own-contents").set("aria-label", "Contents of " + setting.page.title).add(list);
 }
 
 Element heading_element(int wanted_level, Setting& setting) {

@@ -78,16 +78,38 @@ std::string head(const model::Book& book, const std::vector<std::string>& script
          words(book.title).bytes() + "</title><style>" + style + "</style></head>\n";
 }
 
+/// A script for the middle of a page: HTML forbids control characters, and in a script they stand in literals alone, where an
+/// escape says the same (ECMA-262, 12.9.4).
+std::string without_controls(std::string_view script) {
+  constexpr std::string_view kHex = "0123456789abcdef";
+  std::string out;
+  out.reserve(script.size());
+  const auto add = [&out, kHex](unsigned char one) { (out += "\\x") += {kHex[one >> 4U], kHex[one & 15U]}; };
+  for (std::size_t i = 0; i < script.size(); ++i) {
+    const auto one = static_cast<unsigned char>(script[i]);
+    const bool space = one == '\n' || one == '\t' || one == '\r';
+    const bool second_set = one == 0xC2 && i + 1 < script.size() && static_cast<unsigned char>(script[i + 1]) < 0xA0;
+    if (second_set)
+      add(static_cast<unsigned char>(script[++i]));
+    else if ((one < 0x20 && !space) || one == 0x7F)
+      add(one);
+    else
+      out += script[i];
+  }
+  return out;
+}
+
 }  // namespace
 
 std::string render_single(const model::Book& book, const std::vector<std::string>& program) {
   const Plan plan(book);
   Setting whole(plan, plan.pages().front());
   const std::string content = sections(plan, whole);
-  std::vector<std::string> scripts = program;
+  std::vector<std::string> scripts;
+  for (const std::string& script : program) scripts.push_back(without_controls(script));
   scripts.push_back(places_script(plan));
   for (const auto path : {kAskPath, kFieldsPath, kPagePath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
-    scripts.emplace_back(asset(path));
+    scripts.push_back(without_controls(asset(path)));
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +
                     "<header class=\"top\"><a class=\"brand\" href=\"#index\">" + words(book.title).bytes() +
