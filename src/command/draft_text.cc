@@ -2,6 +2,7 @@
 
 #include "command/draft_text.h"
 
+#include <algorithm>
 #include <sstream>
 
 namespace benchleaf::command {
@@ -22,8 +23,11 @@ class Draft {
   void say(const std::string& text) { comment(text, 0, Gate::open); }
   void line(const std::string& text) { text_ += text + "\n"; }
 
+  /// Of an entry that needs no field in particular, the first waits: it must not stay empty.
   void fields(const std::vector<ShapeField>& all, std::size_t indent, Gate gate) {
     bool said = false;
+    const bool none_needed =
+        indent > 0 && std::none_of(all.begin(), all.end(), [](const ShapeField& one) { return one.required; });
     for (const ShapeField& one : all) {
       if (indent == 0) text_ += "\n";
       if (indent == 0 && !one.required && !said) {
@@ -31,7 +35,8 @@ class Draft {
         text_ += "\n";
         said = true;
       }
-      field(one, indent, one.required ? gate : Gate::closed);
+      const bool needed = one.required || (none_needed && &one == &all.front());
+      field(one, indent, needed ? gate : Gate::closed);
     }
   }
 

@@ -2,6 +2,7 @@
 #include "compose/entries/book.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "bench/calculator.h"
 #include "compose/entries/chapter.h"
@@ -18,7 +19,10 @@ namespace benchleaf::compose {
 
 namespace {
 
-model::Chapter index_chapter(const Desk& desk, int number) {
+/// Nothing to find, no index: on paper, cells alone have a table of their own.
+void add_index(const Desk& desk, int number, model::Book& book) {
+  model::IndexList list = make_index_list(desk);
+  if (list.entries.empty()) return;
   model::Chapter chapter;
   chapter.number = number;
   chapter.id = "index";
@@ -27,8 +31,8 @@ model::Chapter index_chapter(const Desk& desk, int number) {
   chapter.door.thing = "Any number or name";
   chapter.door.line = {model::text_run("Everything that has an entry, by every name it goes by.")};
   chapter.blocks.push_back(heading_block(1, "Index", "chapter/index"));
-  chapter.blocks.push_back({make_index_list(desk)});
-  return chapter;
+  chapter.blocks.push_back({std::move(list)});
+  book.chapters.push_back(std::move(chapter));
 }
 
 std::vector<model::CalculatorSheet> calculator_sheets() {
@@ -65,12 +69,12 @@ void add_chapters(const Desk& desk, model::Book& book) {
     if (desk.on_paper() && chapter.part == "screen") continue;
     if (desk.on_paper() && chapter.part == "B" && !indexed) {
       indexed = true;
-      book.chapters.push_back(index_chapter(desk, last + 1));
+      add_index(desk, last + 1, book);
     }
     book.chapters.push_back(make_chapter(desk, chapter));
     last = std::max(last, chapter.number);
   }
-  if (!indexed) book.chapters.push_back(index_chapter(desk, last + 1));
+  if (!indexed) add_index(desk, last + 1, book);
 }
 
 }  // namespace
