@@ -151,6 +151,8 @@ void OutputFolder::remove_left_overs() {
 }
 
 std::string OutputFolder::old_bytes(const std::string& name) const {
+  std::error_code error;
+  if (!fs::is_regular_file(place_ / name, error)) return {};  // a folder opens as a stream, and breaks when it is read
   std::ifstream in(place_ / name, std::ios::binary);
   return {std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
 }
