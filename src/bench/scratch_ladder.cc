@@ -88,11 +88,11 @@ class Ladder {
     if (hand_.empty()) ask_.fail("grades", "are missing");
   }
 
-  /// The finest grade whose pits are as deep as the scratch begins; the coarsest at hand where none is coarse enough.
+  /// The finest grade whose pits are as deep as the scratch is thought to be; the coarsest at hand where none is coarse enough.
   std::size_t start() const {
     std::size_t first = 0;
     for (std::size_t i = 0; i < hand_.size(); ++i) {
-      if (hand_[i].median.nominal * factor_.nominal >= depth_.high) first = i;
+      if (hand_[i].median.nominal * factor_.nominal >= depth_.nominal) first = i;
     }
     return first;
   }
@@ -141,7 +141,7 @@ class Ladder {
     removal_ = depth_ + ladder;
     answer_.put("ladder-removal", ladder, Unit::micrometre);
     answer_.put("removal", removal_, Unit::micrometre);
-    if (rungs_.front().median.nominal * factor_.nominal < depth_.high)
+    if (rungs_.front().median.nominal * factor_.nominal < depth_.nominal)
       answer_.caution(
           "", "No grade at hand is as coarse as the scratch is deep: the first one works long, and a coarser saves time.");
   }
