@@ -119,6 +119,21 @@ class Spelling(unittest.TestCase):
         self.assertEqual(spelling.words_of(spelling.prose_of("page/x.md", page)), {"titel", "See", "thiss"})
 
 
+class Licences(unittest.TestCase):
+    """Every source says under which licence it was read, or that it does not say."""
+
+    def unlicensed(self, records):
+        return sorted(name for name, text in records if not any(line.startswith("licence: ") for line in text.splitlines()))
+
+    def test_content_keeps_it(self):
+        records = [(path.name, path.read_text(encoding="utf-8")) for path in (ROOT / "content" / "source").glob("*.yaml")]
+        self.assertGreater(len(records), 100)
+        self.assertEqual(self.unlicensed(records), [])
+
+    def test_source_without_one_is_found(self):
+        self.assertEqual(self.unlicensed([("a.yaml", "id: a\nlicence: MIT\n"), ("b.yaml", "id: b\nread: All.\n")]), ["b.yaml"])
+
+
 class TrustByKind(unittest.TestCase):
     """Four facts written by hand: three of the kinds counted, one of a table."""
 
