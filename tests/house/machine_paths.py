@@ -21,7 +21,8 @@ def faults_in(name, data):
 def files(root):
     for folder, folders, names in os.walk(root):
         folders[:] = sorted(set(folders) - NOT_OURS)
-        for name in sorted(names):
+        # In a second worktree .git is a file.
+        for name in sorted(set(names) - NOT_OURS):
             yield os.path.join(folder, name)
 
 
