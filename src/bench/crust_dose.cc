@@ -168,7 +168,12 @@ class Dose {
       parts_.push_back({substance, *equivalents * one / *molar_mass, gas * one / *molar_mass});
     }
     if (!parts_.empty()) return;
-    ask_.fail("liquid", ask_.title(liquid_) + " does not neutralise " + ask_.title(residue_) + ": both are on the same side");
+    const bool none_acts = std::none_of(substances.begin(), substances.end(), [this](const std::string& substance) {
+      return is_acid(substance) || is_base(substance);
+    });
+    const std::string pair = ask_.title(liquid_) + " does not neutralise " + ask_.title(residue_);
+    ask_.fail("liquid", pair + (none_acts ? ": it counts as neither acid nor base" : ": both are on the same side"),
+              none_acts ? "lift it with a swab damp with water, as its procedure says" : "");
   }
 
   /// From the part that needs least to the one that needs most; the nominal is that of the first, which the record names

@@ -69,6 +69,14 @@ TEST_CASE("what must never meet is refused, and so is what is on the same side")
   CHECK(ask("crust-dose; residue=potassium-carbonate; mass=10 mg; liquid=isopropanol").refusal);
 }
 
+// Mercury(II) oxide dissolves in dilute acids as salts that go through skin: chemistry textbooks, from memory.
+TEST_CASE("no dose of acid is worked out for what a mercury cell leaves") {
+  const auto oxide = ask("crust-dose; residue=mercuric-oxide; mass=10 mg; liquid=white-vinegar");
+  REQUIRE(oxide.refusal);
+  CHECK(says(oxide.refusal->reason, "neither acid nor base"));
+  CHECK(ask("crust-dose; residue=mercury-era-deposit; mass=10 mg; liquid=citric-acid-solution").refusal);
+}
+
 TEST_CASE("small-deflection theory ends where the sag passes half the thickness (Roark's Formulas, 11.11)") {
   const auto result = ask("crystal-thickness; diameter=26 mm; thickness=1 mm; material=acrylic; pressure=3 bar");
   REQUIRE(result.refusal);
