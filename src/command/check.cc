@@ -8,6 +8,8 @@
 #include "command/explain.h"
 #include "command/whole_file.h"
 #include "command/workbench.h"
+#include "compose/charts/chart.h"
+#include "compose/entries/book.h"
 #include "report/json.h"
 #include "report/print.h"
 #include "report/sarif.h"
@@ -51,6 +53,13 @@ int explain(const std::string& id, Terminal& terminal) {
   return terminal.finish(kExitGood);
 }
 
+/// What only composing the book shows. A broken record would break the blocks that name it, which says nothing new.
+void check_composition(Workbench& bench) {
+  if (bench.findings.has_errors()) return;
+  compose::check_blocks(bench.base, bench.tables, bench.derived, bench.findings);
+  compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, const CommonOptions& common, Terminal& terminal) {
@@ -62,6 +71,7 @@ int run_check(const CheckOptions& options, const CommonOptions& common, Terminal
   auto opened = open_workbench(common);
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
+  check_composition(bench);
   bench.findings.sort(bench.files);
   if (options.json) {
     terminal.data(report::findings_json(bench.findings, bench.files));

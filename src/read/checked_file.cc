@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "read/canonical.h"
+#include "read/file_start.h"
 #include "read/page_file.h"
 #include "read/two_threads.h"
 #include "read/yaml_reader.h"
@@ -57,8 +58,7 @@ std::vector<CheckedFile> check_files(const std::vector<ContentFile>& names, cons
     texts.at(i) = content.read(names.at(i).path);
     list.at(i).name = names.at(i);
     list.at(i).file = files.add(content.shown(names.at(i).path), texts.at(i).value_or(std::string()));
-    if (!texts.at(i))
-      found.at(i).add(report::Rule::content_unreadable, {list.at(i).file, 0, 0, 0}, "the file cannot be read", {});
+    if (!texts.at(i)) found.at(i).add(report::Rule::content_unreadable, start_of(list.at(i).file), "the file cannot be read", {});
   }
   on_two_threads(names.size(), [&](std::size_t i) {
     if (texts.at(i)) check_file(*texts.at(i), form, list.at(i), found.at(i));

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "read/content_reader.h"
+#include "read/file_start.h"
 #include "read/shape_words.h"
 
 namespace benchleaf::read {
@@ -26,7 +27,7 @@ class Lister {
 
  private:
   void refuse(Rule rule, const std::string& path, std::string message, std::string hint) {
-    findings_.add(rule, {files_.add(content_.shown(path), {}), 0, 0, 0}, std::move(message), std::move(hint));
+    findings_.add(rule, start_of(files_.add(content_.shown(path), {})), std::move(message), std::move(hint));
   }
 
   void take(const FileEntry& entry) {
@@ -93,15 +94,20 @@ class Lister {
 std::optional<std::vector<ContentFile>> list_content(const FileSource& content, const std::string& head, base::FileTable& files,
                                                      report::Findings& findings) {
   std::optional<std::vector<FileEntry>> entries = content.list();
+  const auto folder = [&] {
+    std::string shown = content.shown({});
+    while (shown.size() > 1 && shown.back() == '/') shown.pop_back();
+    return base::Span{files.add(shown, {}), 0, 0, 0};
+  };
   std::uint64_t bytes = 0;
   for (const FileEntry& entry : entries.value_or(std::vector<FileEntry>())) bytes += entry.size;
   if (!entries) {
-    findings.add(Rule::content_unreadable, {}, "the content folder cannot be read", {});
+    findings.add(Rule::content_unreadable, folder(), "the content folder cannot be read", {});
   } else if (entries->size() > kMostFiles) {
-    findings.add(Rule::content_size, {},
+    findings.add(Rule::content_size, folder(),
                  "found " + std::to_string(entries->size()) + " files, expected at most " + std::to_string(kMostFiles), {});
   } else if (bytes > kMostContentBytes) {
-    findings.add(Rule::content_size, {},
+    findings.add(Rule::content_size, folder(),
                  "found " + std::to_string(bytes) + " bytes of content, expected at most " + std::to_string(kMostContentBytes),
                  {});
   } else {

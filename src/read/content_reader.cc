@@ -12,6 +12,7 @@
 
 #include "read/checked_file.h"
 #include "read/content_files.h"
+#include "read/file_start.h"
 #include "read/overlays.h"
 #include "read/record_builder.h"
 #include "read/record_names.h"
@@ -93,10 +94,11 @@ class ContentReader {
 
   void tell_headless(const Layer& layer) {
     if (!layer.overlay) {
-      findings_.add(Rule::content_handbook, {}, "handbook.yaml is missing", "write title, edition, date, format: 1, chapters");
+      findings_.add(Rule::content_handbook, start_of(files_.add(layer.source.shown(layer.head), {})), layer.head + " is missing",
+                    "write title, edition, date, format: 1, chapters");
       return;
     }
-    findings_.add(Rule::overlay_head, {files_.add(layer.source.shown(layer.head), {}), 0, 0, 0}, layer.head + " is missing",
+    findings_.add(Rule::overlay_head, start_of(files_.add(layer.source.shown(layer.head), {})), layer.head + " is missing",
                   "write name, imprint, date, format: 1");
   }
 

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "read/canonical.h"
+#include "read/file_start.h"
 
 namespace benchleaf::read {
 
@@ -16,7 +17,7 @@ namespace {
 
 base::Span place_of(const CheckedFile& file) {
   const model::Node* id = file.root.find("id");
-  return id == nullptr ? base::Span{file.file, 0, 0, 0} : id->span;
+  return id == nullptr ? start_of(file.file) : id->span;
 }
 
 bool says_the_same(const CheckedFile& one, const CheckedFile& other) {

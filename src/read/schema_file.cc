@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "read/file_start.h"
 #include "read/yaml_reader.h"
 
 namespace benchleaf::read {
@@ -13,7 +14,7 @@ SchemaFile read_schema_file(const FileSource& schema, const std::string& path, s
   std::optional<std::string> text = schema.read(path);
   result.file = files.add(schema.shown(path), text.value_or(std::string()));
   if (!text) {
-    findings.add(report::Rule::table_missing, {result.file, 0, 0, 0}, "the file cannot be read", {});
+    findings.add(report::Rule::table_missing, start_of(result.file), "the file cannot be read", {});
     return result;
   }
   YamlTree tree = read_yaml({*text, result.file, 1}, findings);

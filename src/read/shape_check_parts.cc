@@ -145,15 +145,13 @@ void ShapeChecker::unknown_key(const Schema& schema, const Member& member, const
 
 void ShapeChecker::missing(const Schema& schema, const std::string& key, const Node& node, const std::string& path,
                            const std::string& why, Outcome& out) const {
-  base::Span where = node.span;
-  if (path.empty()) where = {node.span.file, 0, 0, 0};
   std::string hint = "add it";
   auto property = schema.properties.find(key);
   if (property != schema.properties.end() && !at(property->second).examples.empty()) {
     hint += ", for example " + key + ": " + at(property->second).examples.front();
   }
-  out.slips.push_back(
-      {Slip::Weight::inside, Rule::shape_missing_key, where, path, "the key \"" + key + "\" is missing" + why, std::move(hint)});
+  out.slips.push_back({Slip::Weight::inside, Rule::shape_missing_key, node.span, path, "the key \"" + key + "\" is missing" + why,
+                       std::move(hint)});
   out.unusable.push_back(joined(path, key));
 }
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "model/record.h"
+#include "read/file_start.h"
 #include "read/two_threads.h"
 #include "read/yaml_reader.h"
 
@@ -44,7 +45,7 @@ Shapes load_shapes(const FileSource& schema, base::FileTable& files, report::Fin
   Shapes shapes;
   for (std::size_t i = 0; i < names.size(); ++i) {
     if (!texts.at(i)) {
-      findings.add(report::Rule::shape_missing, {ids.at(i), 0, 0, 0}, "the shape is missing",
+      findings.add(report::Rule::shape_missing, start_of(ids.at(i)), "the shape is missing",
                    "give the schema folder with --schema");
     }
     findings.append(std::move(found.at(i)));

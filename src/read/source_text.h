@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "base/span.h"
+#include "read/file_start.h"
 
 namespace benchleaf::read {
 
@@ -25,7 +26,7 @@ class SourceText {
   std::size_t line_count() const { return starts_.size(); }
   /// The line without its line end.
   std::string_view line(std::size_t index) const;
-  base::Span whole_file() const { return {file_, 0, 0, 0}; }
+  base::Span whole_file() const { return start_of(file_); }
 
  private:
   /// Code points in front of a place.

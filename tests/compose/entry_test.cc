@@ -1,5 +1,8 @@
 // Entries of records that the tests write themselves: what must stand where on the page.
+#include <algorithm>
+
 #include "compose/book_walk.h"
+#include "compose/entries/book.h"
 #include "compose/real_book.h"
 #include "support/catch.h"
 
@@ -131,6 +134,48 @@ TEST_CASE("a derived block is made, and one that asks for nothing known is a fin
     INFO(body);
     const test::MadeBook bad = test::book_of(small_content("```bench\n" + std::string(body) + "\n```\n"));
     CHECK(test::rules_of(bad.findings).find("compose.request") != std::string::npos);
+  }
+}
+
+TEST_CASE("a block that cannot be made says why, at the line that is at fault", "[compose][entry]") {
+  constexpr int kFirstLine = 9;  // of the body of a block that begins the page
+  struct Wrong {
+    const char* body;
+    int line;  // of the body, from 0
+    const char* message;
+  };
+  const Wrong wrong[] = {
+      {"show: weather", 0, "a block cannot show weather"},
+      {"show: message\nrecord: nobody", 1, "there is no record caution/nobody"},
+      {"show: message\nrecrod: grave", 1, "a block that shows message has no key recrod"},
+      {"show: pictures\nrows:\n  - { picture: plus-up, words: A }\n  - { picture: plus-pu, words: B }", 3,
+       "there is no picture plus-pu"},
+      {"show: pictures\nrows:\n  - { picture: plus-up, wrods: A }", 2, "a row of pictures has no key wrods"},
+      {"show: published-table\ntable: nothing", 1, "there is no table nothing"},
+      {"show: nest\nwords: A nest\nseries: none-such", 2, "there is no record gasket/none-such"},
+      {"show: reckoned\nname: x\ncalculator: water-presure\nrows: [{ depth: 5 m }]\ncolumns: [fresh]", 2,
+       "there is no calculator water-presure"},
+      {"show: reckoned\nname: x\ncalculator: water-pressure\nrows:\n  - { depth: 5 m }\ncolumns: [frehs]", 5,
+       "water-pressure has no output frehs"},
+      {"show: reckoned\nname: x\ncalculator: water-pressure\nrows:\n  - { depth: 5 m }\n  - { depth: 5 g }\ncolumns: [fresh]", 5,
+       "water-pressure: depth: "},
+      {"show: reckoned\nname: x\ncalculator: water-pressure\nrows:\n  - { depth: 5 m }\n  - { deph: 5 m }\ncolumns: [fresh]", 3,
+       "the rows do not ask the same question"}};
+  for (const Wrong& one : wrong) {
+    INFO(one.body);
+    const test::MadeBook bad = test::book_of(small_content("```bench\n" + std::string(one.body) + "\n```\n"));
+    const auto& all = bad.findings.all();
+    const auto found =
+        std::find_if(all.begin(), all.end(), [](const auto& f) { return f.rule == report::Rule::compose_request; });
+    REQUIRE(found != all.end());
+    CHECK(found->message.substr(0, std::string(one.message).size()) == one.message);
+    CHECK(found->where.line == kFirstLine + one.line);
+    CHECK(!found->hint.empty());
+    // check finds the same without making the book, once for screen and paper
+    report::Findings checked;
+    compose::check_blocks(bad.records, bad.tables, bad.derived, checked);
+    REQUIRE(checked.all().size() == 1);
+    CHECK(checked.all().front().message == found->message);
   }
 }
 

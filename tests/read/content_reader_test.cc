@@ -200,16 +200,16 @@ TEST_CASE("items of a list may carry their own basis") {
 }
 
 TEST_CASE("what is no record is a finding") {
-  CHECK(found_with("notes.txt", "x") == "content/notes.txt 0:0 content.unknown-file");
+  CHECK(found_with("notes.txt", "x") == "content/notes.txt 1:1 content.unknown-file");
   CHECK(found_with("README.md", "About the records.\n").empty());
-  CHECK(found_with("cells/sr1.yaml", "x") == "content/cells/sr1.yaml 0:0 content.unknown-file");
-  CHECK(found_with("cell/sr1.yml", "x") == "content/cell/sr1.yml 0:0 content.unknown-file");
-  CHECK(found_with("cell/more/sr1.yaml", "x") == "content/cell/more/sr1.yaml 0:0 content.unknown-file");
-  CHECK(found_with("cell/SR1.yaml", "x") == "content/cell/SR1.yaml 0:0 content.file-name");
-  CHECK(found_with("cell/a--b.yaml", "x") == "content/cell/a--b.yaml 0:0 content.file-name");
+  CHECK(found_with("cells/sr1.yaml", "x") == "content/cells/sr1.yaml 1:1 content.unknown-file");
+  CHECK(found_with("cell/sr1.yml", "x") == "content/cell/sr1.yml 1:1 content.unknown-file");
+  CHECK(found_with("cell/more/sr1.yaml", "x") == "content/cell/more/sr1.yaml 1:1 content.unknown-file");
+  CHECK(found_with("cell/SR1.yaml", "x") == "content/cell/SR1.yaml 1:1 content.file-name");
+  CHECK(found_with("cell/a--b.yaml", "x") == "content/cell/a--b.yaml 1:1 content.file-name");
   CHECK(found_with("cell/" + std::string(49, 'a') + ".yaml", "x").find("content.file-name") != std::string::npos);
-  CHECK(found_with("page/cells.yaml", "x") == "content/page/cells.yaml 0:0 content.unknown-file");
-  CHECK(found_with("term/empty.yaml", "") == "content/term/empty.yaml 0:0 yaml.empty");
+  CHECK(found_with("page/cells.yaml", "x") == "content/page/cells.yaml 1:1 content.unknown-file");
+  CHECK(found_with("term/empty.yaml", "") == "content/term/empty.yaml 1:1 yaml.empty");
   CHECK(found_with("page/none.md", "Just text.\n") == "content/page/none.md 1:1 markdown.head");
   CHECK(found_with("page/none.md", "---\nid: none\n") == "content/page/none.md 1:1 markdown.head");
 }
@@ -217,7 +217,7 @@ TEST_CASE("what is no record is a finding") {
 TEST_CASE("the head of the handbook is needed and its format must be known") {
   Files files = good_files();
   files.erase("handbook.yaml");
-  CHECK(Read(files).found() == "0:0 content.handbook");
+  CHECK(Read(files).found() == "content/handbook.yaml 1:1 content.handbook");
   files = good_files();
   std::string& head = files["handbook.yaml"];
   head.replace(head.find("format: 1"), 9, "format: 2");
@@ -230,7 +230,7 @@ TEST_CASE("too many files are a finding, and none is read") {
   Files files = good_files();
   for (int i = 0; i < 20000; ++i) files["term/t" + std::to_string(i) + ".yaml"] = "x";
   Read read(std::move(files));
-  CHECK(read.found() == "0:0 content.size");
+  CHECK(read.found() == "content 0:0 content.size");
   CHECK(read.base.all().empty());
 }
 

@@ -88,7 +88,7 @@ TEST_CASE("one slip gives one finding at the place of the slip") {
       {"strange key", kGood + "colour: red\n",
        "4:1 shape.unknown-key: unknown key \"colour\" | known here: cells, id, lamp, needs, note, size, system, trade-number or "
        "uses"},
-      {"missing key of the record", "id: a\nsystem: alkaline\n", "0:0 shape.missing-key: the key \"size\" is missing | add it"},
+      {"missing key of the record", "id: a\nsystem: alkaline\n", "1:1 shape.missing-key: the key \"size\" is missing | add it"},
       {"missing key of a part", "id: a\nsystem: alkaline\nsize: { diameter: 7.9 mm }\n",
        "3:7 shape.missing-key: the key \"height\" is missing | add it, for example height: 5.4 mm"},
       {"missing key of a part in lines", "id: a\nsystem: alkaline\nsize:\n  diameter: 7.9 mm\n",
@@ -166,7 +166,7 @@ TEST_CASE("of several forms the one that was meant is spoken of") {
   const std::string by_kind = R"({"type": "object", "properties": {"trust": {"enum": ["handbook", "memory"]}},
     "if": {"properties": {"trust": {"const": "handbook"}}, "required": ["trust"]}, "then": {"required": ["source"]}})";
   CHECK(Checked("trust: memory\n", by_kind).read.findings.all().empty());
-  CHECK(Checked("trust: handbook\n", by_kind).only() == "0:0 shape.missing-key: the key \"source\" is missing | add it");
+  CHECK(Checked("trust: handbook\n", by_kind).only() == "1:1 shape.missing-key: the key \"source\" is missing | add it");
 }
 
 TEST_CASE("a shape that is not understood does not load") {

@@ -92,6 +92,6 @@ TEST_CASE("a table with a fault is told at its place, once") {
   CHECK(Schema(Changes{{"tables/cell-drains.yaml", ""}}).found() == "0:0 table.missing");
   CHECK(Schema(Changes{{"tables/other.yaml", drains("  - { suffix: SW, drain: low, most: 1 mm }\n")}}).found() ==
         "1:7 table.name");
-  CHECK(Schema(Changes{{"fonts.yaml", ""}}).found() == "0:0 table.missing");
-  CHECK(Schema(Changes{{"shapes/cell.schema.json", ""}}).found() == "0:0 shape.missing");
+  CHECK(Schema(Changes{{"fonts.yaml", ""}}).found() == "1:1 table.missing");
+  CHECK(Schema(Changes{{"shapes/cell.schema.json", ""}}).found() == "1:1 shape.missing");
 }

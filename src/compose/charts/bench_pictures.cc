@@ -158,15 +158,25 @@ Drawing die_on_back() {
   return drawing;
 }
 
-}  // namespace
-
-std::shared_ptr<const Drawing> bench_picture(const std::string& name) {
+const std::map<std::string, Drawing (*)()>& pictures() {
   static const std::map<std::string, Drawing (*)()> kPictures = {
       {"die-on-back", die_on_back}, {"die-on-case", die_on_case},     {"die-on-rim", die_on_rim},
       {"die-on-ring", die_on_ring}, {"insulator-in", insulator_in},   {"leaf-touches", leaf_touches},
       {"plus-up", plus_up},         {"reset-contact", reset_contact}, {"strip-pressed", strip_pressed}};
-  const auto picture = kPictures.find(name);
-  return picture == kPictures.end() ? nullptr : std::make_shared<const Drawing>(picture->second());
+  return kPictures;
+}
+
+}  // namespace
+
+std::shared_ptr<const Drawing> bench_picture(const std::string& name) {
+  const auto picture = pictures().find(name);
+  return picture == pictures().end() ? nullptr : std::make_shared<const Drawing>(picture->second());
+}
+
+std::vector<std::string> bench_picture_names() {
+  std::vector<std::string> names;
+  for (const auto& [name, draw] : pictures()) names.push_back(name);
+  return names;
 }
 
 }  // namespace benchleaf::compose

@@ -1,10 +1,13 @@
 // In: chart records, everything they name. Out: sheets with their panels filled, ready to be set on any paper.
 #include "compose/charts/chart.h"
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <utility>
+#include <vector>
 
+#include "base/id.h"
 #include "compose/charts/panels.h"
 #include "compose/imprint.h"
 #include "compose/uses.h"
@@ -39,7 +42,32 @@ Filler filler_of(const std::string& shows) {
   return filler == kFillers.end() ? nullptr : filler->second;
 }
 
-model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wanted& wanted) {
+/// Once for all papers.
+void report_once(const Desk& desk, report::Rule rule, base::Span where, std::string message, std::string hint) {
+  const auto& all = desk.findings.all();
+  if (std::none_of(all.begin(), all.end(), [&](const auto& one) { return one.rule == rule && one.where == where; }))
+    desk.findings.add(rule, where, std::move(message), std::move(hint));
+}
+
+/// A picture that nothing draws, or a panel that stays empty, at its own line.
+void report_faults(const Desk& desk, const model::Chart& chart, std::size_t place, bool empty) {
+  const Wanted& wanted = chart.panels[place];
+  const std::string path = "panels." + std::to_string(place);
+  for (std::size_t i = 0; i < wanted.pictures.size(); ++i) {
+    const std::string& name = wanted.pictures[i].name;
+    if (bench_picture(name) != nullptr) continue;
+    const std::string nearest = base::nearest_word(name, bench_picture_names());
+    report_once(desk, report::Rule::compose_request, chart.span_of(path + ".pictures." + std::to_string(i) + ".name"),
+                "there is no picture " + name,
+                nearest.empty() ? "pictures are " + listed(bench_picture_names()) : "did you mean " + nearest + "?");
+  }
+  if (!empty) return;
+  report_once(desk, report::Rule::chart_empty_panel, chart.span_of(path + ".shows"),
+              "nothing fills the panel \"" + wanted.title + "\"", "name records that `" + wanted.shows + "` can show");
+}
+
+model::Panel make_panel(const Desk& desk, const model::Chart& chart, std::size_t place) {
+  const Wanted& wanted = chart.panels[place];
   model::Panel panel;
   panel.title = wanted.title;
   if (!wanted.note.empty()) panel.note = {model::text_run(wanted.note)};
@@ -48,10 +76,7 @@ model::Panel make_panel(const Desk& desk, const model::Chart& chart, const Wante
   panel.wide = wanted.wide;
   panel.alarm = wanted.shows == "cautions";
   if (const Filler fill = filler_of(wanted.shows)) panel.blocks = fill(desk, wanted);
-  if (panel.blocks.empty()) {
-    desk.findings.add(report::Rule::chart_empty_panel, chart.span, "nothing fills the panel \"" + wanted.title + "\"",
-                      "name records that `" + wanted.shows + "` can show");
-  }
+  report_faults(desk, chart, place, panel.blocks.empty());
   return panel;
 }
 
@@ -60,7 +85,8 @@ bool is_small(const std::string& paper) {
   return size != nullptr && size->small;
 }
 
-model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::vector<Wanted>& panels, const std::string& which) {
+model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::vector<std::size_t>& panels,
+                       const std::string& which) {
   const model::Handbook& handbook = desk.records.handbook;
   model::Sheet sheet;
   sheet.title = chart.title;
@@ -68,7 +94,7 @@ model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::v
   sheet.imprint = imprint(handbook) + which;
   sheet.addition = sentence_case(overlay_line(desk.records));
   sheet.code = square_code("Benchleaf edition " + handbook.edition + " " + handbook.date + " chart " + chart.id);
-  for (const Wanted& panel : panels) sheet.panels.push_back(make_panel(desk, chart, panel));
+  for (const std::size_t place : panels) sheet.panels.push_back(make_panel(desk, chart, place));
   return sheet;
 }
 
@@ -83,8 +109,9 @@ model::SheetSet make_chart(const Desk& desk, const model::Chart& chart, bool sma
   for (const std::string& paper : chart.papers) {
     if (is_small(paper) == small) set.papers.push_back(paper);
   }
-  std::map<int, std::vector<Wanted>> sides;
-  for (const Wanted& panel : chart.panels) sides[small ? panel.small_side : panel.side].push_back(panel);
+  std::map<int, std::vector<std::size_t>> sides;  // places in the list of panels
+  for (std::size_t i = 0; i < chart.panels.size(); ++i)
+    sides[small ? chart.panels[i].small_side : chart.panels[i].side].push_back(i);
   sides.erase(0);
   if (set.papers.empty()) return set;
   for (const auto& [side, panels] : sides) {

@@ -16,4 +16,9 @@ namespace benchleaf::compose {
 model::Book make_book(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
                       Medium medium, report::Findings& findings);
 
+/// Whether every fenced block `bench` of every page can be made, on screen and on paper; each one that cannot is a finding at
+/// its line.
+void check_blocks(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
+                  report::Findings& findings);
+
 }  // namespace benchleaf::compose

@@ -1,6 +1,10 @@
 // In: what a page asks for in a fenced block `bench`. Out: the blocks, made from records, tables and facts.
 #include <optional>
+#include <utility>
+#include <variant>
 
+#include "compose/entries/block_fault.h"
+#include "compose/entries/book.h"
 #include "compose/entries/paper_lists.h"
 #include "compose/entries/picture_table.h"
 #include "compose/entries/prose.h"
@@ -91,18 +95,28 @@ std::optional<model::Block> made_block(const Desk& desk, const model::Page& page
 }  // namespace
 
 model::Blocks derived_blocks(const Desk& desk, const model::Page& page, const model::DerivedRequest& request) {
-  std::optional<model::Block> block = made_block(desk, page, request);
-  if (block) return {std::move(*block)};
-  desk.findings.add(
-      report::Rule::compose_request, request.span,
-      "a derived block asks for '" + word_of(request.body, "show") + "', which the book cannot make of it",
-      "write `show: message` with `record`, `show: published-table` with `table`, `show: size-finder`, `show: trust-signs`, "
-      "`show: pictures` with `rows` of `picture` and `words`, `show: nest` with `series` and `words`, "
-      "`show: voltages` with `rows` of `system` and `course` and `words`, `show: backs` with `gasket`, `words` and `rows` of "
-      "`back`, `procedure`, `tool` and `place`, `show: crystal-fits` with `words` and `rows` of `crystal`, or `show: reckoned` "
-      "with "
-      "`name`, `calculator`, `rows` and `columns` that `benchleaf reckon` answers, drawn if it says `drawn` and `words`");
+  auto fault = block_fault(desk, page, request);
+  if (!fault) {
+    if (auto block = made_block(desk, page, request)) return {std::move(*block)};
+    fault = unmade_block(request, [&](const auto& part) { return made_block(desk, page, part).has_value(); });
+  }
+  desk.findings.add(report::Rule::compose_request, fault->where, fault->message, fault->hint);
   return {};
+}
+
+void check_blocks(const model::KnowledgeBase& records, const model::Tables& tables, const derive::Derived& derived,
+                  report::Findings& findings) {
+  const Uses uses(records);
+  const Desk screen{records, tables, derived, uses, findings};
+  report::Findings again;  // what paper would say once more
+  const Desk paper{records, tables, derived, uses, again, Medium::paper};
+  for (const auto& [id, page] : records.pages) {
+    for (const auto& part : page.parts) {
+      const auto* request = std::get_if<model::DerivedRequest>(&part);
+      if (request != nullptr && !derived_blocks(screen, page, *request).empty()) derived_blocks(paper, page, *request);
+    }
+  }
+  findings.append(std::move(again));
 }
 
 model::Block trust_legend() {

@@ -20,15 +20,26 @@ using model::word_of;
 
 using Picture = std::shared_ptr<const model::Drawing>;
 
-Picture picture_named(const std::string& name) {
+/// Pictures of the intake card.
+const std::map<std::string, std::function<Picture()>>& card_pictures() {
   static const std::map<std::string, std::function<Picture()>> kOfCard = {
       {"cell", cell_picture}, {"crystal", crystal_picture}, {"groove", groove_picture},
       {"lugs", lugs_picture}, {"scratch", scratch_picture}, {"seat", seat_picture}};
-  const auto of_card = kOfCard.find(name);
-  return of_card == kOfCard.end() ? bench_picture(name) : of_card->second();
+  return kOfCard;
 }
 
 }  // namespace
+
+Picture page_picture(const std::string& name) {
+  const auto of_card = card_pictures().find(name);
+  return of_card == card_pictures().end() ? bench_picture(name) : of_card->second();
+}
+
+std::vector<std::string> page_picture_names() {
+  std::vector<std::string> names = bench_picture_names();
+  for (const auto& [name, make] : card_pictures()) names.push_back(name);
+  return names;
+}
 
 std::optional<model::Table> picture_table(const model::DerivedRequest& request) {
   const model::Node* rows = request.body.find("rows");
@@ -37,7 +48,7 @@ std::optional<model::Table> picture_table(const model::DerivedRequest& request) 
   table.name = "pictures";
   table.columns = {column("picture"), column("what for", model::Column::Align::left, true)};
   for (const model::Node& row : rows->items) {
-    Picture picture = picture_named(word_of(row, "picture"));
+    Picture picture = page_picture(word_of(row, "picture"));
     const std::string words = word_of(row, "words");
     if (!picture || words.empty()) return std::nullopt;
     table.rows.push_back({{{{}, std::move(picture)}, cell(words)}, {}});

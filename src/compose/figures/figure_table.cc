@@ -1,6 +1,7 @@
 // In: a block of a page that asks for a picture drawn from facts. Out: the picture in a table, with a caption and a sign.
 #include "compose/figures/figure_table.h"
 
+#include <map>
 #include <utility>
 
 #include "compose/entry_maker.h"
@@ -46,10 +47,16 @@ std::optional<model::Table> alone(const std::string& name, const std::string& wo
   return table;
 }
 
+using Draw = std::optional<Figure> (*)(const Asked&);
+
+const std::map<std::string, Draw>& draws() {
+  static const std::map<std::string, Draw> kDraws = {{"depth-profile", depth_profile}, {"gasket-groove", gasket_groove}};
+  return kDraws;
+}
+
 std::optional<Figure> drawn(const Asked& asked, const std::string& how) {
-  if (how == "depth-profile") return depth_profile(asked);
-  if (how == "gasket-groove") return gasket_groove(asked);
-  return std::nullopt;
+  const auto found = draws().find(how);
+  return found == draws().end() ? std::nullopt : found->second(asked);
 }
 
 }  // namespace
@@ -61,6 +68,12 @@ const model::Fact* Asked::fact(std::size_t row, const std::string& output) const
 std::string Asked::given(std::size_t row, const std::string& input) const {
   const auto found = answers.rows.at(row).inputs.find(input);
   return found == answers.rows.at(row).inputs.end() ? std::string() : found->second.text;
+}
+
+std::vector<std::string> figure_names() {
+  std::vector<std::string> names;
+  for (const auto& [name, draw] : draws()) names.push_back(name);
+  return names;
 }
 
 bool is_drawn(const model::DerivedRequest& request) { return !word_of(request.body, "drawn").empty(); }

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "compose/desk.h"
 #include "model/book.h"
@@ -31,5 +33,7 @@ std::optional<model::Table> figure_table(const Desk& desk, const model::Page& pa
 
 /// Whether a block of answers is drawn and not set as a table.
 bool is_drawn(const model::DerivedRequest& request);
+/// What `drawn` takes.
+std::vector<std::string> figure_names();
 
 }  // namespace benchleaf::compose
