@@ -41,6 +41,8 @@ class Answer {
   void caution(std::string record, std::string text) { result_.cautions.push_back({std::move(record), std::move(text), false}); }
   /// For what can hurt somebody: stands before the figures.
   void warn(std::string record, std::string text) { result_.cautions.push_back({std::move(record), std::move(text), true}); }
+  /// A caution of the handbook.
+  void beware(Caution caution) { result_.cautions.push_back(std::move(caution)); }
   /// Says which missing tolerance makes the answer nominal only.
   void nominal_only(const Amount& amount, std::string_view missing);
 

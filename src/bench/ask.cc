@@ -11,6 +11,7 @@
 #include "base/id.h"
 #include "base/number.h"
 #include "bench/typed.h"
+#include "model/record_ref.h"
 #include "model/tables.h"
 #include "standards/cell_limits.h"
 
@@ -185,6 +186,14 @@ std::string Ask::row_word(const std::string& table_name, const std::string& key,
     if (row.key == key && cell != row.cells.end()) return cell->second;
   }
   return {};
+}
+
+Caution Ask::caution(const std::string& key) {
+  constexpr const char* kTable = "calculator-cautions";
+  const std::string id = row_word(kTable, key, "caution");
+  if (id.empty()) fail("", "the table calculator-cautions does not say caution of " + key);
+  return {model::RecordRef(model::Kind::caution, id).text(), row_word(kTable, key, "words"),
+          row_word(kTable, key, "hurts") == "yes"};
 }
 
 std::optional<Amount> Ask::row_if_any(const std::string& table_name, const std::string& key, const std::string& column,

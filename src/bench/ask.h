@@ -59,6 +59,8 @@ class Ask {
   std::optional<Amount> row_if_any(const std::string& table, const std::string& key, const std::string& column,
                                    base::Unit unit) const;
   std::string row_word(const std::string& table, const std::string& key, const std::string& column) const;
+  /// The caution that the table calculator-cautions has under this key; a fault of the tables where it is missing.
+  Caution caution(const std::string& key);
   /// The keys of a table in its order.
   std::vector<std::string> row_keys(const std::string& table) const;
   const model::PublishedTable* table(const std::string& name) const;

@@ -3,6 +3,7 @@
 
 #include "bench/bath_mix.h"
 
+#include <algorithm>
 #include <optional>
 #include <string>
 
@@ -216,13 +217,22 @@ class Mix {
 
   void warnings() {
     const std::string agent = agent_of_liquid();
-    if (!agent.empty() && ask_.word(agent, "acts-as") == "acid")
-      answer_.warn("caution/acid-splash", "Acid into water, never water into acid; glasses on.");
+    if (!agent.empty() && ask_.word(agent, "acts-as") == "acid") answer_.beware(ask_.caution("bath-mix acid"));
     const auto flash = liquid_.empty() ? std::nullopt : ask_.stated(liquid_, "flash-point", Unit::degree_celsius);
-    if (flash) answer_.warn("caution/solvent-in-ultrasonic-bath", "The liquid burns: never into an ultrasonic bath.");
-    if (agent == "substance/sodium-hypochlorite")
-      answer_.warn("caution/bleach-makes-poison-gas", "Bleach with acid, ammonia or spirit makes poison gas: not on this bench.");
+    if (flash) answer_.beware(ask_.caution("bath-mix tank"));
+    if (!agent.empty()) warn_of_statements(agent);
     answer_.caution("", "Label the bottle with what it holds, its strength and the date.");
+  }
+
+  /// Statements of the agent for which the table has a caution: EUH031, acids set poison gas free.
+  void warn_of_statements(const std::string& agent) {
+    const std::vector<std::string> keys = ask_.row_keys("calculator-cautions");
+    for (std::size_t i = 0;; ++i) {
+      const std::string front = "classes." + std::to_string(i);
+      if (ask_.word(agent, front + ".class").empty()) return;
+      const std::string key = "bath-mix " + ask_.word(agent, front + ".statement");
+      if (std::find(keys.begin(), keys.end(), key) != keys.end()) answer_.beware(ask_.caution(key));
+    }
   }
 
   Ask& ask_;

@@ -48,8 +48,7 @@ class Swap {
       return;
     }
     if (!voltage_known_ && voltages_differ(found)) ask_for_voltage(found);
-    answer_.warn("caution/swallowed-cell",
-                 "A swallowed cell can kill a child: count old and new, tape the old one, lock both away.");
+    answer_.beware(ask_.caution("cell-swap swallowed"));
     list(found);
     cautions(found);
   }
@@ -172,13 +171,9 @@ class Swap {
     if (std::any_of(found.begin(), found.end(), is_test))
       answer_.caution("", "A cell for the bench test comes out again the same day.");
     if (std::find(wanted_.systems.begin(), wanted_.systems.end(), "mercuric-oxide") != wanted_.systems.end())
-      answer_.caution(
-          "caution/mercury-era-leak",
-          "Mercury cells are withdrawn and go to the point that takes hazardous waste; an old leak may hold mercury.");
+      answer_.beware(ask_.caution("cell-swap mercury"));
     if (wanted_.in_series > 1) answer_.holds("A stack is replaced by a stack of as many cells.");
-    answer_.caution(
-        "caution/cell-abuse",
-        "No soldering, no charging, no metal tweezers across a cell; with two cells both are changed, same type and date.");
+    answer_.beware(ask_.caution("cell-swap abuse"));
     answer_.caution("", "Open voltage does not tell alkaline from silver: read the mark on the cell.");
     answer_.holds("Size by the largest measures of each record; a taller cell is never forced in.");
   }

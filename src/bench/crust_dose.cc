@@ -195,15 +195,12 @@ class Dose {
 
   void warnings() {
     if (is_acid(agent_)) {
-      answer_.warn("caution/caustic-crust",
-                   "The crust is caustic: glasses and gloves, lift it with a damp swab, no brush, no blowing.");
-      answer_.warn("caution/mercury-era-leak",
-                   "An old leak may hold mercury: gloves, damp swabs, bagged; no heat, no ultrasonic bath.");
+      answer_.beware(ask_.caution("crust-dose crust"));
+      answer_.beware(ask_.caution("crust-dose mercury"));
     }
-    answer_.warn("caution/never-neutralise-on-a-person",
-                 "On skin or in an eye: running water at once, as long as its caution says, then a doctor. Never the agent.");
+    answer_.beware(ask_.caution("crust-dose person"));
     const bool fizzes = std::any_of(parts_.begin(), parts_.end(), [](const Part& part) { return part.gas.high > 0; });
-    if (fizzes) answer_.warn("caution/gas-in-closed-vessel", "It fizzes: an open dish, never a closed vial.");
+    if (fizzes) answer_.beware(ask_.caution("crust-dose gas"));
     answer_.caution("",
                     "The dose is what the crust takes up, not what to pour: swab by swab until it stops fizzing, then rinse.");
     answer_.caution("",

@@ -75,8 +75,7 @@ class Size {
     answer_.step(shown(seat, Unit::millimetre) + " - 2 x " + shown(wall, Unit::millimetre) + " + " +
                  shown(over_ring, Unit::millimetre));
     answer_.holds("An error of 0.2 mm is enough to lose the seal: try before you press.");
-    answer_.caution("caution/crystal-in-press",
-                    "Glass in a ring goes in straight, by a die that bears at its edge, or it chips.");
+    answer_.beware(ask_.caution("crystal-size press"));
   }
 
   void of_press_fit() {
@@ -183,7 +182,7 @@ class Size {
 
   void close() {
     answer_.holds("Seats are bare, clean and measured in three directions; a bent bezel has three measures.");
-    answer_.caution("caution/not-water-resistant", "A crystal that sits makes no watch water resistant.");
+    answer_.beware(ask_.caution("crystal-size water"));
   }
 
   Ask& ask_;

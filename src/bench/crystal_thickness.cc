@@ -133,10 +133,8 @@ class Crystal {
     answer_.holds("A flat crystal, without scratches at its rim, under this load alone. A dome is stiffer and lies outside.");
     answer_.holds("Free edges are the safe side; a real seat lies between free and clamped.");
     if (!plate_.disc) limits_of_rows();
-    if (plate_.load == "press")
-      answer_.warn("caution/crystal-in-press",
-                   "A die that lies on the crystal breaks it: the die carries the bezel and clears the crystal.");
-    answer_.caution("caution/not-water-resistant", "This is strength under one load and no word about water.");
+    if (plate_.load == "press") answer_.beware(ask_.caution("crystal-thickness press"));
+    answer_.beware(ask_.caution("crystal-thickness water"));
     if (thickness_) answer_.nominal_only(*thickness_ + plate_.width, "thickness and span");
   }
 

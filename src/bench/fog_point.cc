@@ -85,7 +85,7 @@ class Fog {
     answer_.step("Fog on a glass warmer than " + at + " means water in the watch; on a colder one it tells nothing.");
     answer_.holds("Air that was shut in at this temperature and humidity. Gaskets, dials and oil give off and take up water.");
     answer_.holds("Where the test tells nothing: open, dry for an hour, close in drier air, test again.");
-    answer_.caution("caution/not-water-resistant", "A glass that stays clear makes no watch water resistant.");
+    answer_.beware(ask_.caution("fog-point water"));
     answer_.nominal_only(inside, "temperature and humidity");
   }
 

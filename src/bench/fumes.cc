@@ -32,8 +32,7 @@ class Fumes {
     const Amount limit = ask_.needed("liquid", part_.substance, "lower-limit", Unit::percent);
     const Amount vapour = vapour_of(ask_, part_, volume);
     if (ask_.failed()) return;
-    answer_.warn("caution/solvent-vapour",
-                 "The vapour burns and runs along the bench to a spark: window open, no flame, no iron, lid on.");
+    answer_.beware(ask_.caution("fumes burn"));
     answer_.formula("vapour = V strength / M x molar volume; air = vapour / lower limit of burning",
                     "ideal gas, 20 °C, 101.325 kPa", model::Trust::handbook);
     answer_.put("vapour", vapour, Unit::litre);

@@ -304,7 +304,7 @@ class Fit {
     if (measure_ == "bore") answer_.holds("Measured was the bore, the inside of the wall that the gasket lies against.");
     if (measure_ == "face") answer_.holds("Measured was the inner wall of a groove in a face.");
     answer_.caution("", "Measure the gasket that came out of the bag: bags are mixed up, and sizes scatter.");
-    answer_.caution("caution/not-water-resistant", "A gasket that sits makes no watch water resistant.");
+    answer_.beware(ask_.caution("gasket-fit water"));
   }
 
   Ask& ask_;

@@ -44,8 +44,7 @@ class Margin {
       answer_.caution("", "The number names no scale: it can be " + scales_text(grades) +
                               ". The coarsest is reckoned. A letter P is printed on the back of European paper.");
     }
-    answer_.warn("caution/thin-gold",
-                 "One stroke goes through a thin layer, at edges and lugs first; what is gone does not come back.");
+    answer_.beware(ask_.caution("gold-margin thin"));
     answer_.formula("margin = layer / median grain", "usage of the bench: a stroke can cut half a layer of its grain's size",
                     model::Trust::memory);
     const Amount margin = *layer / grade.median;

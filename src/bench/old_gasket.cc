@@ -76,7 +76,7 @@ class OldGasket {
   void close() {
     answer_.holds("Measured half an hour after it came out, in three places; dirt and grease wiped off.");
     answer_.caution("", "A gasket costs less than opening the watch again: once out, a new one goes in, whatever the figure.");
-    answer_.caution("caution/not-water-resistant", "A gasket that springs back makes no watch water resistant.");
+    answer_.beware(ask_.caution("old-gasket water"));
     answer_.nominal_only(set_, "the three measures");
   }
 

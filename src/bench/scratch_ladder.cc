@@ -42,7 +42,9 @@ class Ladder {
 
  private:
   void read_material() {
-    material_ = ask_.has("material") ? ask_.record("material", {"material"}) : std::string("material/acrylic");
+    material_ = ask_.has("material")
+                    ? ask_.record("material", {"material"})
+                    : model::RecordRef(model::Kind::material, ask_.row_word("bench-rules", "usual-crystal", "value")).text();
     if (ask_.failed()) return;
     if (ask_.word(material_, "kind") == "mineral")
       ask_.fail("material", "sapphire is cut by diamond alone, and a coated face by nothing: it is replaced");
@@ -182,7 +184,7 @@ class Ladder {
   }
 
   void close() {
-    answer_.warn("caution/sanding-dust", "Wet only: the dust goes into lungs and works.");
+    answer_.beware(ask_.caution("scratch-ladder dust"));
     for (const auto& bare : bare_)
       answer_.caution(
           "", bare +

@@ -95,7 +95,10 @@ class MaterialCheck {
     const std::string pair = pair_words(agent, target, material);
     if (found.effect == Effect::never) {
       const std::string why = found.row->why.empty() ? std::string("no reason is stated") : found.row->why;
-      add(StepLaw::never, field, pair + " is never: " + why, "take another liquid, or keep it away and say what it reaches",
+      const bool liquid = agent.is(model::Kind::chemistry);
+      add(StepLaw::never, field, pair + " is never: " + why,
+          liquid ? "take another liquid, or keep it away and say what it reaches"
+                 : "take another abrasive or none, or keep it away and say what it reaches",
           found);
     } else if (found.effect == Effect::not_known) {
       add(StepLaw::not_known, field, pair + " is not known: " + found.agent->reference() + " says nothing about it",

@@ -72,18 +72,20 @@ class HeatCheck {
     for (const model::RecordRef& material : materials_of(world_, reference)) {
       const auto* found = world_.base.find<model::Material>(material);
       if (found == nullptr) continue;
-      check_limit(reference, *found, found->service, "service", "bears up to ", now);
-      check_limit(reference, *found, found->softens, "softens", "softens from ", now);
+      check_limit(reference, *found, found->service, "service", now);
+      check_limit(reference, *found, found->softens, "softens", now);
     }
   }
 
   void check_limit(const model::RecordRef& reference, const model::Material& material, const std::optional<base::Quantity>& limit,
-                   const std::string& path, const std::string& verb, double now) {
-    const auto most = limit ? limit->in(base::Unit::degree_celsius) : std::nullopt;
-    if (!most || now <= (path == "softens" ? most->low : most->high)) return;
+                   const std::string& path, double now) {
+    const auto ends = limit ? limit->in(base::Unit::degree_celsius) : std::nullopt;
+    const bool softens = path == "softens";
+    if (!ends || now <= (softens ? ends->low : ends->high)) return;
+    const std::string bound = softens ? "softens from " + degrees(ends->low) : "bears no more than " + degrees(ends->high);
     std::string words = words_for(world_, reference);
     if (reference != material.reference()) words += " (" + words_for(world_, material.reference()) + ")";
-    faults_.push_back({StepLaw::heat, place_, "at", words + " at " + degrees(now) + ": it " + verb + base::terminal(*limit),
+    faults_.push_back({StepLaw::heat, place_, "at", words + " at " + degrees(now) + ": it " + bound,
                        "work cooler, or keep it out", ground_of(material, path), material.reference(), path});
   }
 

@@ -95,9 +95,7 @@ class Vapour {
   }
 
   void warn() {
-    if (ask_.stated(part_.substance, "lower-limit", Unit::percent))
-      answer_.warn("caution/solvent-vapour",
-                   "The vapour burns and runs along the bench to a spark: window open, no flame, no iron, lid on.");
+    if (ask_.stated(part_.substance, "lower-limit", Unit::percent)) answer_.beware(ask_.caution("vapour burns"));
     answer_.warn("", "Near the open bottle the air holds far more than the mean of the room: head back, window open.");
   }
 

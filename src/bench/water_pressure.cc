@@ -28,11 +28,7 @@ class Water {
     const Amount fresh = ask_.row("physical-constants", "fresh-water", "value", Unit::kilogram_per_cubic_metre);
     const Amount sea = ask_.row("physical-constants", "sea-water", "value", Unit::kilogram_per_cubic_metre);
     if (ask_.failed()) return;
-    answer_.warn(
-        "caution/not-water-resistant",
-        "This is physics of water and tells nothing about this watch: what it bears is known only by a test of this watch, "
-        "on the day "
-        "of the test.");
+    answer_.beware(ask_.caution("water-pressure test"));
     answer_.formula("p = density x gravity x depth", "hydrostatics; overpressure, the air above not counted",
                     model::Trust::handbook);
     const auto convert = [&](const Amount& density) {

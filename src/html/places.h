@@ -7,7 +7,7 @@
 namespace benchleaf::html {
 
 /// A script with where each record, chapter and calculator stands, so that an answer that names one can lead there:
-/// `globalThis.benchleafPlaces = {"cell/sr754w": "cell/sr754w.html", ...};`
+/// `globalThis.benchleafPlaces = {"KIND/ID": "KIND/ID.html", ...};`
 std::string places_script(const Plan& plan);
 
 }  // namespace benchleaf::html

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -18,6 +19,8 @@ namespace {
 using base::Unit;
 using model::Substance;
 using report::Rule;
+
+constexpr std::string_view kCarbonDioxide = "CO2";
 
 /// The last sign of a registry number: where the finding points.
 base::Span last_sign(base::Span span, const std::string& text) {
@@ -223,7 +226,8 @@ void check_gas_given_off(const Proof& proof) {
     const auto atoms = atoms_of(proof, substance);
     if (!atoms || !substance.gas) continue;
     check_gas_is_one(proof, substance);
-    if (substance.gas->what != "substance/carbon-dioxide") continue;
+    const auto* gas = proof.base.find<model::Substance>(substance.gas->what);
+    if (gas == nullptr || gas->formula != kCarbonDioxide) continue;
     const auto moles = stated_value(substance, "gas.moles", substance.gas->moles, Unit::one);
     const auto carbon = atoms->find("C");
     const int held = carbon == atoms->end() ? 0 : carbon->second;

@@ -4,6 +4,7 @@
 //   find    the read stage alone
 //   bind    libharu showing the same strings at the same places, with the same fonts embedded, no layout, no tags, compressed
 // The best of the rounds counts.
+// benchmark find [RECORDS]: the look-up at the terminal and in the page, on the content with so many records in it.
 // benchmark dense [PAGES]: so many pages full of tables, set and written once: time as a ratio to the last floor, and memory.
 #include <hpdf.h>
 #include <malloc.h>
@@ -24,6 +25,7 @@
 #include <vector>
 
 #include "command/commands.h"
+#include "command/disk_files.h"
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/entries/book.h"
@@ -31,6 +33,9 @@
 #include "page/packed.h"
 #include "pdf/writer.h"
 #include "query/answer.h"
+#include "read/node_lines.h"
+#include "read/shapes.h"
+#include "web/program.h"
 
 using namespace benchleaf;
 
@@ -93,6 +98,22 @@ void parse_events(const std::vector<std::string>& texts) {
     Nothing nothing;
     while (parser.HandleNextDocument(nothing)) continue;
   }
+}
+
+/// The content with made-up words of the trade added until it has so many records, in a folder of its own.
+std::filesystem::path enlarged(std::size_t records) {
+  namespace fs = std::filesystem;
+  const fs::path folder = fs::temp_directory_path() / ("benchmark-content-" + std::to_string(records));
+  fs::remove_all(folder);
+  fs::copy("content", folder, fs::copy_options::recursive);
+  std::size_t there = 0;
+  for (const auto& entry : fs::recursive_directory_iterator(folder)) there += entry.is_regular_file() ? 1 : 0;
+  for (std::size_t i = there; i < records; ++i) {
+    const std::string id = "made-up-" + std::to_string(i);
+    std::ofstream(folder / "term" / (id + ".yaml"))
+        << "id: " << id << "\nterm: made-up word " << i << "\nmeaning: Word " << i << " of a list that is as long as it is.\n";
+  }
+  return folder;
 }
 
 command::Workbench opened() {
@@ -232,7 +253,40 @@ int run_dense(int wanted) {
 
 }  // namespace
 
+/// Both look-ups from nothing on: the terminal from the files, the page from the lines that it carries.
+int run_find(int rounds, std::size_t records) {
+  command::CommonOptions options;
+  options.content = enlarged(records).string();
+  const double read = fastest(rounds, [&] { command::open_records(options); });
+  const auto look_up = [&] {
+    const auto opened = command::open_content(options);
+    const auto& content = std::get<command::Workbench>(opened);
+    const derive::Relations relations = derive::cell_relations(content.base, content.tables);
+    return query::Answerer({content.base, content.tables, relations}).answer("393").hits.size();
+  };
+  say("find 393, from the files on", fastest(rounds, look_up), "the read stage", read);
+  const auto content = command::open_content(options);
+  const auto& bench = std::get<command::Workbench>(content);
+  const command::DiskFiles schema(bench.schema);
+  const std::string lines =
+      web::page_lines(bench.tables.published, bench.base, *read::shape_tree(schema, "watch"), *read::shape_tree(schema, "stock"));
+  model::Node request;
+  request.type = model::NodeType::mapping;
+  for (const auto& [key, text] : {std::pair{"ask", "find"}, std::pair{"query", "393"}}) {
+    model::Node value;
+    value.type = model::NodeType::string;
+    value.text = text;
+    request.members.push_back({key, {}, value});
+  }
+  const std::string asked = read::node_lines(request);
+  say("the page, from its lines on", fastest(rounds, [&] { web::Program(lines).answer(asked); }), "the read stage", read);
+  std::filesystem::remove_all(options.content);
+  return 0;
+}
+
 int main(int count, char** words) {
+  if (count > 1 && std::string(words[1]) == "find")
+    return run_find(3, count > 2 ? static_cast<std::size_t>(std::max(1, std::atoi(words[2]))) : 0);
   if (count > 1 && std::string(words[1]) == "dense") return run_dense(count > 2 ? std::max(1, std::atoi(words[2])) : 1000);
   const int rounds = count > 1 ? std::max(1, std::atoi(words[1])) : 5;
   const auto texts = yaml_texts();

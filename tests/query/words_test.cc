@@ -107,3 +107,12 @@ TEST_CASE("a hint stays in the system of the cell and with the liquid") {
   CHECK(names().nearest("999", {model::Kind::cell}).empty());
   CHECK(names().nearest("acetne", {model::Kind::chemistry}) == std::vector<std::string>{"Acetone"});
 }
+
+TEST_CASE("whatever is typed is answered") {
+  for (const std::string& query :
+       {std::string(5000, 'x'), std::string("\xFF\xFE\x80"), std::string("7.9x"), std::string("x5.4"), std::string("7.9xx5.4"),
+        std::string("...."), std::string("mm"), std::string("\u00D7\u00D7"), std::string("1.x.2"), std::string(3, '\0')}) {
+    const query::Answers answers = test::real_answers().answer(query);
+    CHECK(answers.hits.size() <= test::real_content().records.all().size());
+  }
+}

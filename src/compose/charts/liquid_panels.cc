@@ -43,9 +43,21 @@ std::string inner_name(const model::Record& record) {
 /// What it is told by: its colour and touch, up to the first stop of its description.
 std::string first_look(const model::Residue& residue) { return residue.looks.substr(0, residue.looks.find_first_of(",;.")); }
 
-bool holds_water(const model::Chemistry& liquid) {
+constexpr std::string_view kWater = "H2O";
+
+bool is_water(const Desk& desk, const model::RecordRef& reference) {
+  const auto* substance = desk.records.find<model::Substance>(reference);
+  return substance != nullptr && substance->formula == kWater;
+}
+
+bool holds_water(const Desk& desk, const model::Chemistry& liquid) {
   return std::any_of(liquid.made_of.begin(), liquid.made_of.end(),
-                     [](const auto& part) { return part.substance == "substance/water"; });
+                     [&](const auto& part) { return is_water(desk, part.substance); });
+}
+
+/// Water itself, and nothing in it.
+bool is_plain_water(const Desk& desk, const model::Chemistry& liquid) {
+  return liquid.made_of.size() == 1 && holds_water(desk, liquid);
 }
 
 /// Liquids that must never meet a residue. Where water must not, whatever holds it is said in two words.
@@ -54,12 +66,12 @@ model::Runs never_on(const Desk& desk, const model::Residue& residue) {
     return meeting_verdict(desk, residue, liquid) == model::Verdict::never;
   };
   const auto& liquids = desk.records.chemistries;
-  const auto water = liquids.find("distilled-water");
-  const bool dry = water != liquids.end() && is_never(water->second);
+  const bool dry = std::any_of(liquids.begin(), liquids.end(),
+                               [&](const auto& one) { return is_plain_water(desk, one.second) && is_never(one.second); });
   Line never(desk);
   if (dry) never.say("anything with water");
   for (const auto& [id, liquid] : liquids) {
-    if (!is_never(liquid) || (dry && holds_water(liquid))) continue;
+    if (!is_never(liquid) || (dry && holds_water(desk, liquid))) continue;
     never.say(never.empty() ? "" : ", ").say(inner_name(liquid));
   }
   return never.take();
