@@ -82,7 +82,7 @@ class HeatCheck {
     const auto ends = limit ? limit->in(base::Unit::degree_celsius) : std::nullopt;
     const bool softens = path == "softens";
     if (!ends || now <= (softens ? ends->low : ends->high)) return;
-    const std::string bound = softens ? "softens from " + degrees(ends->low) : "bears no more than " + degrees(ends->high);
+    const std::string bound = softens ? "softens from " + base::terminal(*limit) : "bears no more than " + degrees(ends->high);
     std::string words = words_for(world_, reference);
     if (reference != material.reference()) words += " (" + words_for(world_, material.reference()) + ")";
     faults_.push_back({StepLaw::heat, place_, "at", words + " at " + degrees(now) + ": it " + bound,

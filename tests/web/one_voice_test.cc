@@ -345,7 +345,7 @@ void ask_symptom(const Question& question, Voices& voices) {
 model::Watch scratched(const std::string& nail) {
   model::Watch watch = test::bare_watch("one-voice");
   watch.crystal = model::RecordRef(model::Kind::crystal, "acrylic-press-fit");
-  watch.crystal_size = model::Watch::CrystalSize{test::quantity("30 mm"), std::nullopt, test::quantity("1.5 mm")};
+  watch.crystal_size = model::Watch::CrystalSize{test::quantity("30 mm"), std::nullopt, test::quantity("2 mm")};
   watch.nail = nail == "nail-catches" ? "catches" : nail;
   return watch;
 }
