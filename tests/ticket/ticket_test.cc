@@ -129,6 +129,26 @@ TEST_CASE("paint of unknown age keeps the watch closed, whatever was planned") {
   CHECK(plan.need_of(model::Kind::cell) == nullptr);
 }
 
+// "It holds a rechargeable one, and with another kind the watch may be badly damaged"; its exchange is for those who know it:
+// a watch association's answers and instructions of movements, both in content/source.
+TEST_CASE("nothing lifts the cell out of a watch that charges it, and case and gasket are done all the same") {
+  for (const std::string by : {"light", "motion"}) {
+    INFO(by);
+    model::Watch watch = bare_watch("charged");
+    watch.display = "hands";
+    watch.back = "snap";
+    watch.charges = by;
+    watch.symptoms = {RecordRef(model::Kind::symptom, "hands-stopped")};
+    report::Findings findings;
+    const ticket::Plan plan = plan_of(watch, nullptr, findings);
+    for (const char* id : {"name-a-worn-cell", "change-the-cell", "test-a-coil", "find-the-lowest-voltage",
+                           "restore-a-cell-contact", "measure-consumption", "put-a-watch-away"})
+      CHECK_FALSE(is_done(plan, id));
+    CHECK(is_held(plan, "change-the-cell"));
+    for (const char* id : {"tell-a-charging-watch", "renew-back-gasket", "close-a-snap-back"}) CHECK(is_done(plan, id));
+  }
+}
+
 TEST_CASE("a leak counts as old unless the year of its cell is known") {
   model::Watch watch = bare_watch("leak");
   watch.back = "snap";
