@@ -100,7 +100,7 @@ class Answerer::Parts {
   void look_up(const std::vector<Word>& words, Answers& out) const {
     const bool craft =
         std::any_of(words.begin(), words.end(), [this](const Word& word) { return vocabulary_.is(word, Use::craft); });
-    if (!craft && pair(words, out)) return;
+    if (!craft && (slipped_name(words, out) || pair(words, out))) return;
     if (named_whole(words, out) || (!craft && (cells(words, out) || size(words, out)))) return;
     if (!craft) by_words(words, out);
     if (out.hits.empty()) out.nearest = names_.nearest(out.query, {}, 3);
@@ -232,10 +232,24 @@ class Answerer::Parts {
     }
   }
 
+  /// A name of two words and more with a slip in a word that nothing has: it is no two names with a slip in each, unless a word
+  /// joins two.
+  bool slipped_name(const std::vector<Word>& words, Answers& out) const {
+    constexpr std::size_t kLong = 2;
+    const auto has = [this](const Word& word) { return texts().has(word); };
+    const auto joins = [this](const Word& word) { return vocabulary_.is(word, Use::joins); };
+    if (words.size() < kLong || std::all_of(words.begin(), words.end(), has) || std::any_of(words.begin(), words.end(), joins))
+      return false;
+    const std::string key = names_.with_slips(words, 0, words.size());
+    if (key.empty()) return false;
+    give(names_.of_key(key), false, words, out);
+    return true;
+  }
+
   void by_words(const std::vector<Word>& words, Answers& out) const {
     TextHits found = texts().find(words);
     if (found.guessed || found.hits.empty()) {
-      const std::string key = names_.with_slips(joined_key(words, 0, words.size()));
+      const std::string key = names_.with_slips(words, 0, words.size());
       if (!key.empty()) return give(names_.of_key(key), false, words, out);
     }
     std::erase_if(found.hits, [](const TextHit& hit) { return hit.share < kEnough; });

@@ -2,6 +2,7 @@
 #include "query/name_index.h"
 
 #include <algorithm>
+#include <optional>
 #include <sstream>
 
 #include "base/id.h"
@@ -20,6 +21,21 @@ constexpr std::size_t kOneSlip = 5;    // letters from which one slip is forgive
 constexpr std::size_t kTwoSlips = 10;  // and from which two are
 
 std::size_t slips_allowed(std::size_t letters) { return letters >= kTwoSlips ? 2 : letters >= kOneSlip ? 1 : 0; }
+
+std::string spelled(const std::vector<Word>& words, std::size_t from, std::size_t to) {
+  std::string text;
+  for (std::size_t i = from; i < to; ++i) text += words[i].text;
+  return text;
+}
+
+/// Slips between two names; nothing where they are more than names of their length forgive.
+std::optional<std::size_t> slips_between(std::string_view typed, std::string_view name) {
+  const std::size_t letters = std::max(base::count_code_points(typed), base::count_code_points(name));
+  const std::size_t allowed = slips_allowed(letters);
+  if (allowed == 0 || typed.size() > name.size() + allowed || name.size() > typed.size() + allowed) return std::nullopt;
+  const std::size_t slips = base::edit_distance(typed, name);
+  return slips <= allowed ? std::optional(slips) : std::nullopt;
+}
 
 bool is_of(Kind kind, const std::vector<Kind>& kinds) {
   return kinds.empty() || std::find(kinds.begin(), kinds.end(), kind) != kinds.end();
@@ -73,7 +89,7 @@ void NameIndex::add(const model::Record& record, Name name, const Vocabulary& vo
   std::string bare;
   for (const Word& word : words) bare += vocabulary.is(word, Use::asks) ? std::string() : stem_of(word.text);
   if (!bare.empty()) by_bare_key_[bare].push_back({&record, name.role});
-  entries_.push_back({std::move(name.text), std::move(key), {&record, name.role}});
+  entries_.push_back({std::move(name.text), std::move(key), spelled(words, 0, words.size()), {&record, name.role}});
 }
 
 const std::vector<Reading>& NameIndex::in(const Readings& readings, std::string_view key) {
@@ -111,18 +127,15 @@ std::vector<std::string> NameIndex::nearest(std::string_view name, const std::ve
     std::string text;
     const model::Record* record;
   };
-  const std::string key = joined_key(name);
-  const std::size_t letters = base::count_code_points(key);
-  const bool code = has_digit(key);
-  const std::size_t allowed = code ? 1 : slips_allowed(letters);
+  const std::vector<Word> words = words_of(name);
+  const std::string typed = spelled(words, 0, words.size());
+  const bool code = has_digit(typed);
   std::vector<Near> near;
   for (const Entry& entry : entries_) {
     if (!is_of(entry.reading.record->kind, kinds) || tier_of(entry.reading.role) > 1) continue;
-    const bool other_code = code && (head_of(key) != head_of(entry.key) || head_of(key).empty());
-    const std::size_t length = entry.key.size();
-    if (other_code || length > key.size() + allowed || key.size() > length + allowed) continue;
-    const std::size_t slips = base::edit_distance(key, entry.key);
-    if (slips <= allowed) near.push_back({slips, entry.text, entry.reading.record});
+    if (code && (head_of(typed) != head_of(entry.spelled) || head_of(typed).empty())) continue;
+    const auto slips = slips_between(typed, entry.spelled);
+    if (slips && (!code || *slips <= 1)) near.push_back({*slips, entry.text, entry.reading.record});
   }
   std::stable_sort(near.begin(), near.end(), [](const Near& one, const Near& other) { return one.slips < other.slips; });
   std::vector<std::string> names;
@@ -136,16 +149,16 @@ std::vector<std::string> NameIndex::nearest(std::string_view name, const std::ve
   return names;
 }
 
-std::string NameIndex::with_slips(std::string_view key) const {
-  const std::size_t allowed = slips_allowed(base::count_code_points(key));
-  std::size_t fewest = allowed + 1;
+std::string NameIndex::with_slips(const std::vector<Word>& words, std::size_t from, std::size_t to) const {
+  const std::string typed = spelled(words, from, to);
+  std::size_t fewest = kTwoSlips;
   const Entry* best = nullptr;
+  if (has_digit(typed)) return {};
   for (const Entry& entry : entries_) {
-    const std::size_t length = entry.key.size();
-    if (length > key.size() + allowed || key.size() > length + allowed || slips_allowed(length) == 0) continue;
-    if (entry.reading.record->kind == Kind::cell) continue;
-    const std::size_t slips = base::edit_distance(key, entry.key);
-    if (slips > allowed || slips > fewest) continue;
+    if (entry.reading.record->kind == Kind::cell || has_digit(entry.spelled)) continue;
+    const auto found = slips_between(typed, entry.spelled);
+    if (!found || *found > fewest) continue;
+    const std::size_t slips = *found;
     const bool same = best != nullptr && (best->key == entry.key || best->reading.record == entry.reading.record);
     if (slips < fewest || !same) best = slips < fewest ? &entry : nullptr;
     fewest = slips;

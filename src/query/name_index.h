@@ -44,9 +44,9 @@ class NameIndex {
   /// Names that were most likely meant, at most `most`: see `resolve`.
   std::vector<std::string> nearest(std::string_view name, const std::vector<model::Kind>& kinds, std::size_t most = 3) const;
 
-  /// The key of the only name with the fewest slips from a key, within one slip in five letters and more and two in ten and
-  /// more; empty where names of two records are equally near. Cells are not guessed.
-  std::string with_slips(std::string_view key) const;
+  /// The key of the only name with the fewest slips from these words, within one slip in five letters and more and two in ten
+  /// and more; empty where names of two records are equally near. Figures are not guessed, and cells neither.
+  std::string with_slips(const std::vector<Word>& words, std::size_t from, std::size_t to) const;
 
   /// Whether names of cells begin with these letters.
   bool begins_a_cell(std::string_view letters) const { return cell_heads_.count(std::string(letters)) > 0; }
@@ -58,6 +58,7 @@ class NameIndex {
   struct Entry {
     std::string text;
     std::string key;
+    std::string spelled;  ///< its words as they are spelled, joined: a slip in an ending is no other stem
     Reading reading;
   };
   void add(const model::Record& record, Name name, const Vocabulary& vocabulary);

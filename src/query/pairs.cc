@@ -67,7 +67,7 @@ PairReader::Mention PairReader::mention_at(const std::vector<Word>& words, std::
     for (std::size_t count = most; count > 0; --count) {
       const std::string exact = joined_key(words, at, at + count);
       if (slips && (count > 2 || !may_slip(words[at]) || !may_slip(words[at + count - 1]))) continue;
-      Mention mention = mention_of(slips ? names_.with_slips(exact) : exact);
+      Mention mention = mention_of(slips ? names_.with_slips(words, at, at + count) : exact);
       if (mention.empty()) continue;
       mention.from = at;
       mention.to = at + count;
