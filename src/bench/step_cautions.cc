@@ -1,7 +1,9 @@
 // In: a procedure whose slots are filled. Out: the cautions that its steps need: those that liquids, tools, parts, materials
 // and residues ask for, and those of the hazards of the table hazard-cautions.
 #include <algorithm>
+#include <string>
 
+#include "base/number.h"
 #include "bench/mixing.h"
 #include "bench/step_checker.h"
 #include "bench/ways.h"
@@ -12,19 +14,10 @@ namespace {
 
 using Step = model::Procedure::Step;
 
-/// `after 2016` in what must be true before: the reader reads the same words.
+/// The year of `bought-after`; 0 where the procedure names none.
 int year_stated(const model::Procedure& procedure) {
-  int year = 0;
-  for (const std::string& line : procedure.before) {
-    for (std::size_t at = line.find("after "); at != std::string::npos; at = line.find("after ", at + 1)) {
-      int found = 0;
-      std::size_t digits = 0;
-      for (std::size_t i = at + 6; i < line.size() && digits < 4 && line[i] >= '0' && line[i] <= '9'; ++i, ++digits)
-        found = found * 10 + (line[i] - '0');
-      if (digits == 4) year = std::max(year, found);
-    }
-  }
-  return year;
+  const model::Node* year = procedure.root.find("bought-after");
+  return year == nullptr || !procedure.usable("bought-after") ? 0 : static_cast<int>(base::parse_decimal(year->text).value_or(0));
 }
 
 class NeedFinder {
@@ -102,12 +95,21 @@ class NeedFinder {
     const std::string meets = "the step meets " + residue->id;
     if (residue->side == model::Side::alkaline) add_hazard("crust", field, meets);
     if (residue->side == model::Side::alkaline && neutralises(step)) add_hazard("neutralise", field, meets);
-    const bool may_hold_mercury =
-        std::any_of(residue->left_by.begin(), residue->left_by.end(), [this](const std::string& system) {
-          const model::MercuryFree* free = world_.tables.mercury_free_from(system);
-          return free == nullptr || (free->year > kFirstWristCells && year_ < free->year);
-        });
-    if (may_hold_mercury) add_hazard("mercury-era", field, meets + ", and before: names no year after which it was bought");
+    for (const std::string& system : residue->left_by) {
+      const model::MercuryFree* free = world_.tables.mercury_free_from(system);
+      const bool may_hold_mercury = free == nullptr || (free->year > kFirstWristCells && year_ < free->year);
+      if (!may_hold_mercury) continue;
+      add_hazard("mercury-era", field, meets + mercury_words(free));
+      return;
+    }
+  }
+
+  /// Why the cell may hold mercury: of its system every one does, or it may be of before the year.
+  std::string mercury_words(const model::MercuryFree* free) const {
+    if (free == nullptr) return ", which a cell with mercury leaves";
+    const std::string until = "; such cells may hold mercury up to " + std::to_string(free->year);
+    if (year_ == 0) return ", and bought-after names no year" + until;
+    return ", and bought-after names " + std::to_string(year_) + until;
   }
 
   bool neutralises(const Step& step) const {
