@@ -93,16 +93,36 @@ TEST_CASE("required draft-07 tests of the JSON Schema Test Suite") {
 }
 
 TEST_CASE("the shapes of this project keep to the keywords whose messages say what to write") {
-  static const std::set<std::string> kKept = {"$schema",      "title",      "description",
-                                              "examples",     "type",       "enum",
-                                              "const",        "required",   "properties",
-                                              "pattern",      "minLength",  "maxLength",
-                                              "minimum",      "items",      "maximum",
-                                              "minItems",     "maxItems",   "additionalProperties",
-                                              "if",           "then",       "else",
-                                              "oneOf",        "x-ref",      "x-basis",
-                                              "uniqueItems",  "x-quantity", "patternProperties",
-                                              "minProperties"};
+  static const std::set<std::string> kKept = {"$schema",
+                                              "title",
+                                              "description",
+                                              "examples",
+                                              "type",
+                                              "enum",
+                                              "const",
+                                              "required",
+                                              "properties",
+                                              "pattern",
+                                              "minLength",
+                                              "maxLength",
+                                              "minimum",
+                                              "items",
+                                              "maximum",
+                                              "minItems",
+                                              "maxItems",
+                                              "additionalProperties",
+                                              "if",
+                                              "then",
+                                              "else",
+                                              "oneOf",
+                                              "x-ref",
+                                              "x-basis",
+                                              "uniqueItems",
+                                              "x-quantity",
+                                              "patternProperties",
+                                              "minProperties",
+                                              "maxProperties",
+                                              "not"};
   std::set<std::string> others;
   int schemas = 0;
   std::function<void(const json&)> look = [&](const json& schema) {

@@ -61,6 +61,11 @@ bool has_its_own_list(model::Kind kind) {
          kind == model::Kind::stock;
 }
 
+/// What a ticket is planned by has no entry in the book.
+bool is_of_ticket(model::Kind kind) {
+  return kind == model::Kind::job || kind == model::Kind::hold || kind == model::Kind::question || kind == model::Kind::look;
+}
+
 }  // namespace
 
 model::IndexList make_index_list(const Desk& desk) {
@@ -68,7 +73,7 @@ model::IndexList make_index_list(const Desk& desk) {
   // Names that are looked up directly come first, so that a mere renaming never takes their place.
   for (const bool renaming : {false, true}) {
     for (const model::Record* record : desk.records.all()) {
-      if (desk.on_paper() && has_its_own_list(record->kind)) continue;
+      if (is_of_ticket(record->kind) || (desk.on_paper() && has_its_own_list(record->kind))) continue;
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
         if (renaming)
