@@ -105,6 +105,7 @@ std::optional<Limit> limit_of(const MixturePart& part, const Rule& rule) {
 
 double factor_of(const MixturePart& part, const Rule& rule) {
   if (!begins_with(rule.gives, "Aquatic")) return 1;
+  if (rule.gives == "Aquatic Chronic 4") return 1;  // annex I, table 4.1.2 adds these shares up as they are
   return rule.gives == "Aquatic Acute 1" ? part.m_acute : has_class(part, "Aquatic Chronic 1", {}) ? part.m_chronic : 1;
 }
 
@@ -352,6 +353,9 @@ class Classifier {
                                                                        {"Aquatic Chronic 2", "Aquatic Chronic 1"},
                                                                        {"Aquatic Chronic 3", "Aquatic Chronic 1"},
                                                                        {"Aquatic Chronic 3", "Aquatic Chronic 2"},
+                                                                       {"Aquatic Chronic 4", "Aquatic Chronic 1"},
+                                                                       {"Aquatic Chronic 4", "Aquatic Chronic 2"},
+                                                                       {"Aquatic Chronic 4", "Aquatic Chronic 3"},
                                                                        {"STOT RE 2", "STOT RE 1"},
                                                                        {"STOT SE 2", "STOT SE 1"},
                                                                        {"Repr. 2", "Repr. 1B"},

@@ -224,3 +224,22 @@ TEST_CASE("an extreme pH is told and not decided") {
   CHECK(undecided(11.5, 11.5));
   CHECK_FALSE(undecided(11.4, 11.4));
 }
+
+// Worked examples that the United Nations' sub-committee on the Globally Harmonized System published with its drafts.
+TEST_CASE("published worked examples of mixtures come out as published") {
+  SECTION("ST/SG/AC.10/C.4/2008/23, annex 2, example 3: one harmful part of 4 %, by mouth") {
+    CHECK(statements({part(4, {{"Acute Tox. 4", "H302", {}, {}}}), part(96, {})}).empty());
+  }
+  SECTION("ST/SG/AC.10/C.4/2008/23, on 3.1.3.2, by mouth: 40 % of 400 mg/kg, 26 % of 2,737 and 23 % of 4,500 make 873 mg/kg") {
+    const std::vector<MixturePart> parts = {part(26, {}), part(23, {}), part(40, {{"Acute Tox. 4", "H302", {}, {}}}),
+                                            part(11, {})};
+    CHECK(statements(parts) == std::set<std::string>{"H302"});
+  }
+  SECTION("ST/SG/AC.10/C.4/2012/25, on 4.1, page 1: no acute class, chronic 4 by 26.01 %") {
+    MixturePart first = part(0.01, {{"Aquatic Acute 1", "H400", {}, {}}, {"Aquatic Chronic 1", "H410", {}, {}}});
+    first.m_acute = first.m_chronic = 10;
+    const std::vector<MixturePart> parts = {first, part(1, {{"Aquatic Chronic 2", "H411", {}, {}}}),
+                                            part(25, {{"Aquatic Chronic 4", "H413", {}, {}}}), part(73.99, {})};
+    CHECK(statements(parts) == std::set<std::string>{"H413"});
+  }
+}
