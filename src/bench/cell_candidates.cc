@@ -64,8 +64,9 @@ class Judge {
                                        : fit_place({diameter->high, height->high}, candidate);
     if (!fits) return std::nullopt;
     judge_system(cell, candidate);
-    const char* const size = candidate.item.size == Code::same_size ? "same size, " : "fits, ";
-    candidate.reason = size + candidate.reason + size_words(candidate);
+    candidate.why += size_words(candidate);
+    candidate.reason = candidate.item.size == Code::same_size ? "same size, " : "fits, ";
+    candidate.reason += (candidate.item.system == Code::same_system ? "same system; " : "OTHER system; ") + candidate.why;
     candidate.item.trust = candidate.rests_on.trust;
     return candidate;
   }
@@ -125,22 +126,21 @@ class Judge {
   void judge_system(const std::string& cell, Candidate& candidate) {
     const std::string system = ask_.word(cell, "system");
     candidate.item.verdict = Code::never;
-    candidate.reason = "another voltage: 3 V destroys a module made for 1.5 V, 1.5 V does not run one made for 3 V";
-    if (same_voltage(system)) candidate.reason = "no rule lets " + system + " in its place";
+    candidate.why = "another voltage: 3 V destroys a module made for 1.5 V, 1.5 V does not run one made for 3 V";
+    if (same_voltage(system)) candidate.why = "no rule lets " + system + " in its place";
     for (const auto& wanted : wanted_.systems) {
       const std::string pair = wanted + " " + system;
       const Code verdict = code_named(ask_.row_word("cell-substitutes", pair, "verdict"));
       if (verdict == Code::none || place_of(verdict) > place_of(candidate.item.verdict)) continue;
       candidate.item.verdict = verdict;
       candidate.wanted_rank = static_cast<int>(&wanted - wanted_.systems.data());
-      candidate.reason = ask_.row_word("cell-substitutes", pair, "reason");
+      candidate.why = ask_.row_word("cell-substitutes", pair, "reason");
       candidate.rests_on.facts.push_back("table/cell-substitutes#" + pair + ".verdict");
     }
     candidate.item.system = is_of_wanted(system) ? Code::same_system : Code::other_system;
-    candidate.reason = (is_of_wanted(system) ? "same system; " : "OTHER system; ") + candidate.reason;
     if (ask_.word(cell, "status") == "withdrawn" && candidate.item.verdict != Code::never) {
       candidate.item.verdict = Code::never;
-      candidate.reason += "; withdrawn";
+      candidate.why += "; withdrawn";
     }
     add_voltage(system, candidate);
     candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + candidate.size_rank;
@@ -152,14 +152,14 @@ class Judge {
     if (drain == "low" && wanted_.high_drain) {
       if (candidate.item.verdict == Code::use) candidate.item.verdict = Code::with_care;
       candidate.item.drain = Code::low;
-      candidate.reason += "; low drain: it sags under lamp or alarm";
+      candidate.why += "; low drain: it sags under lamp or alarm";
       candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + candidate.size_rank + kWrongDrain;
     } else if (drain == "high" && wanted_.low_drain) {
       candidate.item.drain = Code::high;
-      candidate.reason += "; high drain: safe, and loses more by itself, so low drain is better here";
+      candidate.why += "; high drain: safe, and loses more by itself, so low drain is better here";
       candidate.rank += kWrongDrain;
     } else if ((drain == "low" || drain == "high") && system == "silver-oxide") {
-      candidate.reason += "; " + drain + " drain";
+      candidate.why += "; " + drain + " drain";
     }
   }
 
@@ -217,6 +217,33 @@ std::vector<Candidate> find_candidates(Ask& ask, const Wanted& wanted) {
     if (one.wanted_rank != other.wanted_rank) return one.wanted_rank < other.wanted_rank;
     return one.misfit < other.misfit - 1e-9;
   });
+  return found;
+}
+
+Wanted place_of_cell(Ask& ask, const std::string& cell) {
+  Wanted place;
+  place.cell = cell;
+  place.diameter = ask.needed("cell", cell, "size.diameter", Unit::millimetre);
+  place.height = ask.needed("cell", cell, "size.height", Unit::millimetre);
+  place.systems = {ask.word(cell, "system")};
+  place.in_series = cells_in_series(ask.word(cell, "designation"));
+  place.low_drain = ask.word(cell, "drain") == "low";
+  place.high_drain = ask.word(cell, "drain") == "high";
+  return place;
+}
+
+std::vector<Candidate> judge_in_place(const std::string& cell, const std::vector<std::string>& others, const Context& context) {
+  static const Calculator kNone{};
+  const Inputs inputs;
+  Ask ask(kNone, inputs, context);
+  const Wanted place = place_of_cell(ask, cell);
+  std::vector<Candidate> found;
+  if (ask.failed()) return found;
+  Judge judge(ask, place);
+  for (const std::string& other : others) {
+    auto candidate = judge.judge(other);
+    if (candidate) found.push_back(std::move(*candidate));
+  }
   return found;
 }
 

@@ -24,7 +24,8 @@ struct Wanted {
 /// A cell with what the ranking and the sentence need.
 struct Candidate {
   CellItem item;
-  std::string reason;
+  std::string reason;   ///< size, system, and why the verdict is so
+  std::string why;      ///< why the verdict is so
   int rank = 0;         ///< 0 is best
   int size_rank = 0;    ///< its part of the size
   int wanted_rank = 0;  ///< place of its system among those wanted
@@ -34,6 +35,12 @@ struct Candidate {
 
 /// Cells of the handbook that go into the place, best first; those that must never go in come last.
 std::vector<Candidate> find_candidates(Ask& ask, const Wanted& wanted);
+
+/// The place of a cell that the inputs or a relation name, filled from its record; a fault of `cell` where it states no size.
+Wanted place_of_cell(Ask& ask, const std::string& cell);
+
+/// Each of `others` in the place of `cell`, in their order: the verdicts that cell-swap gives them.
+std::vector<Candidate> judge_in_place(const std::string& cell, const std::vector<std::string>& others, const Context& context);
 
 /// Whether cells of more than one voltage would be let into the place: then nothing may be used before the voltage is known.
 bool voltages_differ(const std::vector<Candidate>& found);

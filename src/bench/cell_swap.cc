@@ -72,14 +72,9 @@ class Swap {
     for (const char* other : {"diameter", "height", "voltage", "measured"}) {
       if (ask_.has(other)) ask_.fail(other, "cannot stand beside cell");
     }
-    wanted_.cell = ask_.record("cell", {"cell"});
+    const std::string cell = ask_.record("cell", {"cell"});
     if (ask_.failed()) return;
-    wanted_.diameter = ask_.needed("cell", wanted_.cell, "size.diameter", Unit::millimetre);
-    wanted_.height = ask_.needed("cell", wanted_.cell, "size.height", Unit::millimetre);
-    wanted_.systems = {ask_.word(wanted_.cell, "system")};
-    wanted_.in_series = cells_in_series(ask_.word(wanted_.cell, "designation"));
-    wanted_.low_drain = ask_.word(wanted_.cell, "drain") == "low";
-    wanted_.high_drain = ask_.word(wanted_.cell, "drain") == "high";
+    wanted_ = place_of_cell(ask_, cell);
     answer_.step(ask_.title(wanted_.cell) + ": " + shown(wanted_.diameter.high, Unit::millimetre) + " by " +
                  shown(wanted_.height.high, Unit::millimetre) + ", " + wanted_.systems.front());
   }

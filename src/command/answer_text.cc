@@ -16,6 +16,7 @@ using query::Answer;
 constexpr std::size_t kMostInFull = 3;
 constexpr std::size_t kSummaryWidth = 100;
 constexpr std::size_t kVerdictWidth = 15;
+constexpr std::size_t kPlaceWidth = 17;
 constexpr std::size_t kComparedWidth = 10;
 
 std::string padded(std::string text, std::size_t width) {
@@ -49,16 +50,16 @@ std::string details(const Answer& answer) {
   return text;
 }
 
+/// What goes in the place of a cell, its own system first: verdict, cell, why.
 std::string peers_text(const Answer& answer) {
   std::string text;
-  for (const bool same_system : {true, false}) {
-    for (const auto& peer : answer.peers) {
-      if (peer.same_system != same_system) continue;
-      text += std::string("  same size, ") + (same_system ? "same system:  " : "OTHER system: ") + peer.title;
-      text += (peer.system.empty() ? "" : ", " + peer.system) + " (" + peer.trust + ")\n";
-    }
+  for (const auto& peer : answer.peers) {
+    text += "  " + padded(peer.verdict, kPlaceWidth) + peer.title;
+    text +=
+        std::string(", ") + (peer.same_system ? "same system" : "OTHER system") + (peer.system.empty() ? "" : ", " + peer.system);
+    text += (peer.why.empty() ? "" : ": " + peer.why) + " (" + peer.trust + ")\n";
   }
-  return text;
+  return text.empty() ? text : "  same size, in its place\n" + text;
 }
 
 /// Bans and cares with their reasons, a line each; the rest by name.

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "bench/codes.h"
 #include "model/fact.h"
 #include "model/record_ref.h"
 
@@ -17,6 +18,11 @@ struct Peer {
   bool same_system = false;
   model::Trust trust = model::Trust::memory;  ///< the weakest of both sizes and the rows they were read with
   std::string fact;                           ///< id of the fact that says so: `cell/sr754w#same-size.sr754sw`
+  /// What cell-swap says of it in the place of the cell: use, with_care, bench_test_only, never;
+  /// none where it is as wide and yet too tall or too low for the place.
+  bench::Code verdict = bench::Code::none;
+  std::string why;
+  model::Trust verdict_trust = model::Trust::memory;
 };
 
 /// All cells of one size.
@@ -30,7 +36,7 @@ struct SizeFamily {
 /// What is derived between records. Every list is in a stable order.
 class Relations {
  public:
-  /// Peers of a cell: same system first, then other systems; within each by trust, then by number.
+  /// Peers of a cell: same system first, then other systems; within each the kindest verdict first, then by trust and number.
   const std::vector<Peer>& same_size(const model::RecordRef& cell) const;
   /// All sizes, by diameter, then height.
   const std::vector<SizeFamily>& sizes() const { return sizes_; }

@@ -10,6 +10,7 @@
 
 #include "base/number.h"
 #include "base/quantity.h"
+#include "bench/cell_candidates.h"
 #include "derive/makers.h"
 #include "derive/natural_order.h"
 #include "standards/cell_code.h"
@@ -104,8 +105,22 @@ model::Fact peer_fact(const Sized& one, const Cell& other, const Making& making)
 
 bool before(const Peer& one, const Peer& other, const model::KnowledgeBase& base) {
   if (one.same_system != other.same_system) return one.same_system;
+  if (one.verdict != other.verdict) return one.verdict < other.verdict;
   if (one.trust != other.trust) return model::weaker(one.trust, other.trust) == other.trust;
   return natural_less(number_of(*base.find<Cell>(one.cell)), number_of(*base.find<Cell>(other.cell)));
+}
+
+/// What cell-swap says of each peer in the place of the cell.
+void judge_peers(const Cell& cell, std::vector<Peer>& peers, const Making& making) {
+  std::vector<std::string> others;
+  for (const Peer& peer : peers) others.push_back(peer.cell);
+  for (auto& judged : bench::judge_in_place(cell.reference(), others, {making.tables, making.facts})) {
+    const auto peer =
+        std::find_if(peers.begin(), peers.end(), [&judged](const Peer& one) { return one.cell == judged.item.record; });
+    peer->verdict = judged.item.verdict;
+    peer->why = std::move(judged.why);
+    peer->verdict_trust = judged.item.trust;
+  }
 }
 
 void make_peers(const Sizes& sizes, Making& making) {
@@ -113,9 +128,15 @@ void make_peers(const Sizes& sizes, Making& making) {
     std::vector<Peer> peers;
     for (const Cell* other : sizes.like(one)) {
       model::Fact fact = peer_fact(one, *other, making);
-      peers.push_back({other->reference(), one.cell->system == other->system, fact.trust, fact.id});
+      Peer peer;
+      peer.cell = other->reference();
+      peer.same_system = one.cell->system == other->system;
+      peer.trust = fact.trust;
+      peer.fact = fact.id;
+      peers.push_back(std::move(peer));
       making.facts.add(std::move(fact));
     }
+    judge_peers(*one.cell, peers, making);
     std::sort(peers.begin(), peers.end(), [&](const Peer& a, const Peer& b) { return before(a, b, making.base); });
     making.relations.set_peers(one.cell->reference(), std::move(peers));
   }

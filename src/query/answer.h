@@ -29,6 +29,9 @@ struct AnswerPeer {
   std::string system;  ///< words: `silver oxide-zinc`
   bool same_system = false;
   std::string trust;
+  std::string code;     ///< in its place, as cell-swap has it: use, with-care, bench-test-only, never; none where it does not fit
+  std::string verdict;  ///< the same in words
+  std::string why;
 };
 
 /// What a liquid or an abrasive does to a material, or to a second liquid, seen from either side.

@@ -18,7 +18,8 @@ void add_peers(Json& json, const Answer& answer) {
   json.key("same_size").open_array();
   for (const AnswerPeer& peer : answer.peers) {
     json.open_object().member("record", peer.record).member("title", peer.title).member("system", peer.system);
-    json.key("same_system").flag(peer.same_system).member("trust", peer.trust).close();
+    json.key("same_system").flag(peer.same_system).member("trust", peer.trust);
+    json.member("code", peer.code).member("verdict", peer.verdict).member("why", peer.why).close();
   }
   json.close();
 }

@@ -85,8 +85,11 @@ void Describer::add_cell(const model::Cell& cell, Answer& out) const {
   for (const auto& peer : world_.relations.same_size(cell.reference())) {
     const auto* other = static_cast<const model::Cell*>(world_.records.find(peer.cell));
     if (other == nullptr) continue;
-    out.peers.push_back(
-        {peer.cell, title_of(*other), system_name(*other), peer.same_system, std::string(model::trust_name(peer.trust))});
+    const bool fits = peer.verdict != bench::Code::none;
+    out.peers.push_back({peer.cell, title_of(*other), system_name(*other), peer.same_system,
+                         std::string(model::trust_name(fits ? peer.verdict_trust : peer.trust)),
+                         std::string(bench::code_word(peer.verdict)),
+                         fits ? std::string(bench::code_text(peer.verdict)) : std::string("does not fit"), peer.why});
   }
 }
 

@@ -45,33 +45,41 @@ std::string drain_words(const model::Cell& cell) {
   return {};
 }
 
-void say_peer(const Desk& desk, Line& line, const derive::Peer& peer, bool first) {
-  const model::Cell* cell = desk.cell(peer.cell);
-  if (cell == nullptr) return;
-  if (!first) line.say("; ");
-  line.link(peer.cell);
-  std::string what = peer.same_system ? drain_words(*cell) : plain_words(cell->system);
-  if (cell->status == model::CellStatus::withdrawn) what += what.empty() ? "no longer made" : ", no longer made";
-  if (!what.empty()) line.say(" " + what);
-  line.say("\u00A0").sign({peer.trust, true});
+model::Verdict verdict_of(bench::Code code) {
+  switch (code) {
+    case bench::Code::use: return model::Verdict::use;
+    case bench::Code::with_care:
+    case bench::Code::bench_test_only: return model::Verdict::with_limits;
+    default: return model::Verdict::never;
+  }
 }
 
-void add_same_size(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
-  Line same(desk), other(desk);
-  bool first_same = true, first_other = true;
+/// `309 SR754SW | with care | it sags under a lamp`, with the system where it is another.
+model::TableRow place_row(const Desk& desk, const derive::Peer& peer, const model::Cell& other) {
+  const bool fits = peer.verdict != bench::Code::none;
+  const std::string words = fits ? std::string(bench::code_text(peer.verdict)) : std::string("does not fit");
+  Line why(desk);
+  if (!peer.same_system) why.say("OTHER system, " + plain_words(other.system), Style::bold).say(peer.why.empty() ? "" : "; ");
+  if (peer.same_system && !drain_words(other).empty()) why.say(drain_words(other)).say(peer.why.empty() ? "" : "; ");
+  why.say(peer.why);
+  return {{cell(Line(desk).link(peer.cell).take()), cell(Line(desk).verdict(verdict_of(peer.verdict), words, Style::bold).take()),
+           cell(why.take()), cell(Line(desk).sign({fits ? peer.verdict_trust : peer.trust, true}).take())},
+          {}};
+}
+
+/// What goes in the place of the cell, its own system first.
+void add_in_place(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
+  model::Table table;
+  table.name = "in-place";
+  table.columns = {column("in its place", model::Column::Align::left, true), column("verdict"), column("why"), sign_column()};
   for (const derive::Peer& peer : desk.derived.relations.same_size(cell.reference())) {
-    bool& first = peer.same_system ? first_same : first_other;
-    say_peer(desk, peer.same_system ? same : other, peer, first);
-    first = false;
+    if (const model::Cell* other = desk.cell(peer.cell)) table.rows.push_back(place_row(desk, peer, *other));
   }
-  if (first_same) same.say("no other cell on file");
-  model::Runs runs = Line(desk).label("Same size, same system").take();
-  for (model::Run& run : same.say(".").take()) runs.push_back(std::move(run));
-  maker.paragraph(std::move(runs), model::Paragraph::Role::dense);
-  if (first_other) return;
-  runs = Line(desk).label("Same size,").verdict(model::Verdict::with_limits, "OTHER system", Style::bold).say("  ").take();
-  for (model::Run& run : other.say(".").take()) runs.push_back(std::move(run));
-  maker.paragraph(std::move(runs), model::Paragraph::Role::dense);
+  maker.heading("In its place");
+  if (table.rows.empty())
+    maker.paragraph({model::text_run("No other cell of this size is on file.")}, model::Paragraph::Role::dense);
+  else
+    maker.table(std::move(table));
 }
 
 /// What the letters and digits of the designation say by themselves.
@@ -118,13 +126,13 @@ model::Entry make_entry(const Desk& desk, const model::Cell& cell) {
   entry.aliases = size_line(desk, cell);
   entry.drawing = cell_drawing(desk, cell);
   maker.paragraph(lead_line(desk, cell), model::Paragraph::Role::lead);
-  add_same_size(desk, cell, maker);
   add_name_reading(desk, cell, maker);
   if (cell.electrolyte && cell.electrolyte != model::Electrolyte::not_stated) {
     Line line(desk);
     line.say(plain_words(word_of(cell.electrolyte))).fact(cell, "mass", "; mass ").say(".");
     maker.run_in("Holds", line);
   }
+  add_in_place(desk, cell, maker);
   add_margin(desk, cell, maker);
   return maker.finish();
 }

@@ -65,10 +65,10 @@
 
   function cellCard(hit) {
     const facts = [timesSign(hit.size), hit.voltage, hit.system, hit.drain === '' ? '' : `${hit.drain} drain`, hit.capacity].filter((one) => one !== '');
-    const peers = hit.same_size.map((peer) => make('li', {}, make('p', { class: 'row' }, linkTo(peer.record, peer.title), ' ',
-      peer.same_system ? make('span', { class: 'verdict use' }, 'same system') : make('span', { class: 'verdict care' }, `other system: ${peer.system}`))));
+    const row = (peer) => verdictRow({ ...peer, why: [peer.same_system ? '' : `OTHER system, ${peer.system}`, peer.why].filter((one) => one !== '').join('; ') });
+    const peers = hit.same_size.map(row);
     return make('section', { class: 'card' }, make('h2', {}, linkTo(hit.record, hit.title)), make('p', {}, facts.join(', ')),
-      peers.length === 0 ? '' : make('h3', {}, 'Of the same size'), peers.length === 0 ? '' : make('ul', {}, ...peers));
+      peers.length === 0 ? '' : make('h3', {}, 'In its place'), peers.length === 0 ? '' : make('ul', {}, ...peers));
   }
 
   function faultCard(hit) {
