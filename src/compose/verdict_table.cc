@@ -27,7 +27,11 @@ model::TableRow table_row(const Desk& desk, const VerdictGroup& group) {
   for (const VerdictRow* one : group) {
     const std::string name = desk.name(one->record);
     if (!names.empty()) names.say(", ");
-    names.link(one == group.front() ? sentence_case(name) : name, one->record);
+    const std::string words = one == group.front() ? sentence_case(name) : name;
+    if (desk.on_paper())
+      names.say(words);
+    else
+      names.link(words, one->record);
   }
   return {
       {cell(names.take()), cell(Line(desk).verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).take()),

@@ -79,6 +79,7 @@ Look large_step_number() { return condensed_bold(24, 24); }
 Look step() { return text(11, 14.4); }
 Look see() { return condensed(11.5, 14.4); }
 Look strip_word() { return bold_of(text(11.5, 13)); }
+Look strip_text() { return condensed(10.8, 12.8); }
 Look small_head() { return condensed_bold(11, 13); }
 Look running_head() { return condensed_bold(13, 13); }
 Look running_chapter() { return condensed(9, 11); }

@@ -87,6 +87,7 @@ constexpr double kLeastSideBySideMm = 120;
 constexpr double kLeastEmbeddedMm = 90;
 constexpr double kPanelMm = 36;
 constexpr double kBriefPanelMm = 30;
+constexpr double kBriefPlaceMm = 14;  // of the page that says all of it
 
 bool is_brief(const model::Message& message) { return message.length == model::Message::Length::brief; }
 
@@ -100,9 +101,6 @@ model::Runs words_of(const model::Message& message) {
   }
   if (!harm.empty() && !avoid.empty()) runs.push_back(model::text_run(" "));
   runs.insert(runs.end(), avoid.begin(), avoid.end());
-  if (!is_brief(message)) return runs;
-  runs.push_back(model::text_run(" "));
-  runs.push_back(model::page_run(message.record));
   return runs;
 }
 
@@ -156,10 +154,14 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   one.signs.resize(std::min<std::size_t>(one.signs.size(), 1));
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, one, panel, 0, group, signs) + pad;
+  const Length place = setting.mm(kBriefPlaceMm);
   Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
+      stacked(set_paragraph(setting, words_of(message), setting.sized(look::strip_text()), width - text_left - place, group, 0));
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(0.8), setting.mm(signs.empty() ? 6 : 8));
+  Strip page = stacked(
+      set_paragraph(setting, {model::page_run(message.record)}, setting.sized(look::strip_text()), place - pad, group, 0));
+  for (Slot& slot : page.slots) slot.flush_right = true;
   strip.items = word_panel(setting, message, panel, strip.height, word);
   for (Item& item : signs) {
     shift(item, 0, strip.height / 2);
@@ -167,6 +169,8 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   }
   const Length down = (strip.height - text.height) / 2;
   overlay(strip, std::move(text), text_left, down);
+  const Length page_down = (strip.height - page.height) / 2;
+  overlay(strip, std::move(page), width - place, page_down);
   return strip;
 }
 
