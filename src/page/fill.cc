@@ -17,7 +17,7 @@ namespace {
 /// Less than this of what goes on in columns is not begun at the foot of a page.
 constexpr double kLeastColumnsMm = 14;
 /// Less than this of a job is not begun on the left page for the right one to end.
-constexpr double kLeastBeginningMm = 90;
+constexpr double kLeastBeginningMm = 60;
 
 /// Behind the last strip that moves together with strip `first`.
 std::size_t chain_end(const Strips& strips, std::size_t first) {
@@ -155,7 +155,8 @@ bool PageFiller::goes_here(const Galley& galley, std::size_t first, std::size_t 
   return begins && height_of(galley, at, end, 0) <= paper_.block_height;
 }
 
-/// Jobs in their order, but one that fits the rest of a page goes before one that does not. How far it came.
+/// Jobs in their order, but the place that one leaves on its page or spread goes to the longest of those behind it that fits.
+/// How far it came.
 std::size_t PageFiller::place_spreads(Galley& galley, std::size_t first, bool all) {
   const Strips& strips = galley.strips;
   std::vector<std::pair<std::size_t, std::size_t>> jobs;
@@ -167,8 +168,14 @@ std::size_t PageFiller::place_spreads(Galley& galley, std::size_t first, bool al
   }
   if (!all && end == strips.size()) return first;
   if (page_ < 0) open_page();
+  const auto height = [&](const auto& job) { return height_of(galley, job.first, job.second, 0); };
   while (!jobs.empty()) {
-    auto next = std::find_if(jobs.begin(), jobs.end(), [&](const auto& job) { return goes_here(galley, job.first, job.second); });
+    auto next = jobs.end();
+    for (auto job = jobs.begin(); job != jobs.end(); ++job) {
+      const bool longer = next == jobs.end() || height(*job) > height(*next);
+      if (longer && goes_here(galley, job->first, job->second)) next = job;
+      if (y_ == 0 && next != jobs.end()) break;  // a page begins with the next in turn
+    }
     if (next == jobs.end()) {
       if (y_ > 0 || side() == Side::recto) {
         open_page();

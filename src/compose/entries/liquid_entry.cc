@@ -110,7 +110,7 @@ void add_makeup(const Desk& desk, const model::Chemistry& chemistry, EntryMaker&
 void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
   std::vector<VerdictRow> rows = meeting_rows(desk, chemistry);
   if (rows.empty()) return;
-  maker.heading("Meeting other liquids and residues");
+  maker.subheading("Meeting other liquids and residues");
   add_verdicts(desk, maker, "meets", "with", std::move(rows));
 }
 
@@ -135,7 +135,7 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
                                                                      {"Waste", &chemistry.waste}};
   bool headed = false;
   for (const auto& [label, text] : ways) {
-    if (!text->empty() && !headed) maker.heading("In use");
+    if (!text->empty() && !headed) maker.subheading("In use");
     headed = headed || !text->empty();
     maker.run_in(label, *text);
   }

@@ -97,7 +97,7 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   maker.run_in("Why", residue.why);
   std::vector<VerdictRow> rows = meeting_rows(desk, residue);
   if (!rows.empty()) {
-    maker.heading("Meeting liquids");
+    maker.subheading("Meeting liquids");
     add_verdicts(desk, maker, "meets", "with", std::move(rows));
   }
   maker.links("Work", desk.uses.named_by(residue.reference(), model::Kind::procedure));
