@@ -31,6 +31,25 @@ model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& number
   return runs;
 }
 
+constexpr double kUnderMm = 3;
+/// A subject with so many lines stays in one column.
+constexpr std::size_t kMostKept = 9;
+
+/// The entry, and its sub-entries set in under it.
+Strips entry_strips(Setting& setting, const model::IndexEntry& entry, const PageNumbers& numbers, Length width, TagId tag) {
+  setting.linked.clear();
+  Strips strips{stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width, tag, 0))};
+  strips.front().running = entry.word;
+  for (const model::IndexEntry& under : entry.under) {
+    setting.linked.clear();
+    Strip line =
+        stacked(set_paragraph(setting, entry_runs(under, numbers), look::index_entry(), width - from_mm(kUnderMm), tag, 0));
+    shift(line, from_mm(kUnderMm), 0);
+    strips.push_back(std::move(line));
+  }
+  return strips;
+}
+
 }  // namespace
 
 void set_index(Setting& setting, const model::IndexList& index, const Strips& head, const PageNumbers& numbers, int chapter,
@@ -47,10 +66,11 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
       letter.back().keep_next = true;
       for (Strip& strip : letter) strips.push_back(std::move(strip));
     }
-    setting.linked.clear();
-    Strip strip = stacked(set_paragraph(setting, entry_runs(entry, numbers), look::index_entry(), width, tag, 0));
-    strip.running = entry.word;
-    strips.push_back(std::move(strip));
+    Strips lines = entry_strips(setting, entry, numbers, width, tag);
+    if (lines.size() <= kMostKept) {
+      for (std::size_t i = 0; i + 1 < lines.size(); ++i) lines[i].keep_next = true;
+    }
+    for (Strip& line : lines) strips.push_back(std::move(line));
   }
   fill_columns(head, strips, kColumns, setting.paper, chapter, stack);
 }

@@ -33,7 +33,7 @@ void Words::add_trust(const model::Run& run, TagId parent) {
 void Words::add_verdict_mark(Setting& setting, const model::Run& run, TagId parent) {
   const bool never = run.verdict == model::Verdict::never;
   const Length side = share(look_, 0.72);
-  const Length pad = share(look_, 0.28);
+  const Length pad = share(look_, 0.2);
   const Length width = side + 2 * pad;
   const TagId figure = setting.add_figure(parent, std::string(model::verdict_words(run.verdict)));
   BoxContent content;

@@ -174,26 +174,26 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   return strip;
 }
 
-/// The panel over the whole width, the words under it; the signs stand before the words.
+/// The panel with the signs beside it, the words under both over the whole width.
 Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group, Length least) {
   const Length pad = setting.mm(2.4);
-  const Length bar = setting.mm(8.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
-  const Length text_left = place_signs(setting, message, 0, 0, group, signs) + pad;
-  Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
-  add_write_box(setting, message, width - text_left - pad, group, text);
+  const Length signs_width = place_signs(setting, message, 0, 0, group, signs);
+  const Length bar = setting.mm(signs.empty() ? 8.4 : 10.7);
+  const Length panel = signs.empty() ? width : width - signs_width - setting.mm(1.6);
+  Strip text = stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - 2 * pad, group, 0));
+  add_write_box(setting, message, width - 2 * pad, group, text);
   Strip strip;
-  const Length under = std::max({text.height + 2 * setting.mm(1.2), setting.mm(signs.empty() ? 0 : 11.5), least - bar});
+  const Length under = std::max(text.height + 2 * setting.mm(1.2), least - bar);
   strip.height = bar + under;
-  strip.items = word_panel(setting, message, width, bar, word);
+  strip.items = word_panel(setting, message, panel, bar, word);
   for (Item& item : signs) {
-    shift(item, 0, bar + under / 2);
+    shift(item, panel, bar / 2);
     strip.items.push_back(std::move(item));
   }
   const Length down = bar + (under - text.height) / 2;
-  overlay(strip, std::move(text), text_left, down);
+  overlay(strip, std::move(text), pad, down);
   return strip;
 }
 
@@ -220,12 +220,7 @@ void set_message(Setting& setting, const model::Message& message, Target& target
   strip.keep_next = true;
   strip.message = true;
   if (!is_brief(message)) strip.height += from_mm(0.6);
-  // A stack of more than three may be parted, or it would leave a hole before it; the last two stay with what they guard.
-  Strips& strips = target.galley.strips;
-  const std::size_t count = strips.size();
-  const bool stack = count >= 3 && std::all_of(strips.end() - 3, strips.end(), [](const Strip& above) { return above.message; });
-  if (stack) strips[count - 2].keep_next = false;
-  strips.push_back(std::move(strip));
+  target.galley.strips.push_back(std::move(strip));
 }
 
 }  // namespace benchleaf::page

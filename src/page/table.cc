@@ -19,9 +19,10 @@ constexpr double kAboveMm = 2.0;         // from what stands before to a table
 constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kUnderHangingMm = 0.8;
 constexpr double kWholeMm = 50;  // rows that stay on one page
+constexpr double kWholeMatrixMm = 180;
 constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
-constexpr std::size_t kBreakableLines = 9;
+constexpr std::size_t kBreakableLines = 16;
 
 std::string whole_mm(Length length) { return std::to_string((length + from_mm(1) - 1) / from_mm(1)) + " mm"; }
 
@@ -77,7 +78,7 @@ class TableSetter {
     Strips& strips = target_.galley.strips;
     Length height = 0;
     for (std::size_t i = first; i < strips.size(); ++i) height += strips[i].height;
-    if (height > from_mm(kWholeMm)) return;
+    if (height > from_mm(is_matrix() ? kWholeMatrixMm : kWholeMm)) return;
     for (std::size_t i = first; i + 1 < strips.size(); ++i) strips[i].keep_next = true;
   }
 
@@ -394,6 +395,13 @@ class TableSetter {
     const model::Column& one = table_.columns[column];
     return one.align == model::Column::Align::centre && one.width_mm > 0 &&
            head_[column].words.natural_width(setting_) > from_mm(one.width_mm);
+  }
+
+  bool is_matrix() const {
+    for (std::size_t i = 0; has_head_ && i < table_.columns.size(); ++i) {
+      if (is_turned(i)) return true;
+    }
+    return false;
   }
 
   Length width_of(const SetCell& cell, std::size_t column) const {

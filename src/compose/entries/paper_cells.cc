@@ -20,19 +20,18 @@ namespace {
 using model::Style;
 using Align = model::Column::Align;
 
-/// `7.9 × 5.4`, with signs where the measures were not published; the head of the column says millimetres.
+/// `7.9 mm × 5.4 mm`, with a sign where the measures were not published.
 model::Runs size_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
-  line.fact(cell, "size.diameter", {}, Style::look_up)
-      .say("\u00A0×\u00A0", Style::look_up)
-      .fact(cell, "size.height", {}, Style::look_up);
+  line.fact(cell, "size.diameter").fact(cell, "size.height", "\u00A0×\u00A0");
   return line.sign(desk.sign(cell, "size.height")).take();
 }
 
+/// What else it is called: beside a number its designation, then the short form.
 model::Runs designation_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
-  line.say(cell.designation, Style::bold);
-  if (!cell.short_form.empty()) line.say("  ").fact(cell, "short");
+  if (!cell.trade_number.empty() || !cell.consumer_number.empty()) line.say(cell.designation, Style::bold);
+  if (!cell.short_form.empty()) line.say(line.empty() ? "" : "  ").fact(cell, "short");
   if (!cell.consumer_number.empty() && !cell.trade_number.empty()) line.say("  ").fact(cell, "consumer-number");
   return line.take();
 }
@@ -44,8 +43,7 @@ model::Runs charge_runs(const Desk& desk, const model::Cell& cell) {
   Line line(desk);
   if (!has_capacity(cell)) return {};
   line.fact(cell, "capacity", {}, Style::bold).sign(desk.sign(cell, "capacity"));
-  const model::Fact* load = desk.fact(cell, "capacity.load");
-  if (load == nullptr || !load->value) return line.say(", load not stated").take();
+  if (cell.capacity->load == "not stated") return line.say(", no load told").take();
   return line.fact(cell, "capacity.load", " at ").take();
 }
 
@@ -134,7 +132,7 @@ model::TableRow cell_row(const Desk& desk, const model::Cell& one, const SizeBlo
   if (numbered)
     number.say(cell_key(one), own ? Style::number : Style::look_up);
   else
-    number.say("no number");
+    number.say(one.designation, Style::look_up);
   return {{{},
            cell(number.take()),
            cell(designation_runs(desk, one)),
@@ -206,11 +204,13 @@ void add_size(const Desk& desk, const std::vector<derive::SizeFamily>& sizes, st
 model::Blocks cells_by_size(const Desk& desk) {
   model::Table table;
   table.name = "cells-by-size";
-  table.columns = {
-      column("true size, mm", Align::left, true, 27),   column("number", Align::left, false, 19),
-      column("designation", Align::left, false, 25),    column("system, drain", Align::left, false, 19),
-      column("charge at load", Align::left, false, 19), column("years at 1 to 6\u2009µA", Align::left, false, kYearsMm),
-      column("in a watch made for this size")};
+  table.columns = {column("true size", Align::left, true, 28),
+                   column("number", Align::left, false, 18),
+                   column("designation", Align::left, false, 21),
+                   column("system, drain", Align::left, false, 18),
+                   column("charge at load", Align::left, false, 16.5),
+                   column("years at 1 to 6\u2009µA", Align::left, false, kYearsMm),
+                   column("in a watch made for this size")};
   const std::vector<derive::SizeFamily>& sizes = desk.derived.relations.sizes();
   for (std::size_t at = 0; at < sizes.size(); ++at) add_size(desk, sizes, at, table);
   return {heading_block(2, "Cells by size", "group/cell"), {std::move(table)}};
@@ -224,13 +224,13 @@ model::Block cells_by_number(const Desk& desk) {
     }
   }
   std::stable_sort(names.begin(), names.end(), [](const auto& a, const auto& b) { return index_before(a.first, b.first); });
-  constexpr std::size_t kSideBySide = 4;
+  constexpr std::size_t kSideBySide = 3;
   const std::size_t height = (names.size() + kSideBySide - 1) / kSideBySide;
   model::Table table;
   table.name = "cells-by-number";
   for (std::size_t i = 0; i < kSideBySide; ++i) {
     table.columns.push_back(column("on the can", Align::left, true));
-    table.columns.push_back(column("size, mm"));
+    table.columns.push_back(column("system"));
     table.columns.push_back(column("page", Align::right));
   }
   table.rows.resize(height);
@@ -238,7 +238,7 @@ model::Block cells_by_number(const Desk& desk) {
     const auto& [name, one] = names[i];
     std::vector<model::TableCell>& cells = table.rows[i % height].cells;
     cells.push_back(cell(Line(desk).say(name).take()));
-    cells.push_back(cell(Line(desk).fact(*one, "size.diameter").fact(*one, "size.height", "\u00A0×\u00A0").take()));
+    cells.push_back(cell(system_runs(*one)));
     cells.push_back(cell(Line(desk).page(one->reference()).take()));
   }
   for (model::TableRow& row : table.rows) row.joins_next = true;

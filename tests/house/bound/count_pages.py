@@ -41,7 +41,7 @@ LINE_MM = 4.5
 BLOCK_HEIGHT = {"a4": 262, "letter": 244.4}
 BLOCK_TOP = 20
 INK = 200  # grey below which paper is printed on
-SIGNAL = re.compile(r"\s*(DANGER|WARNING|CAUTION|NOTICE)\b")
+SIGNAL = re.compile(r"\s*(DANGER|WARNING|CAUTION|NOTICE)")
 HEADINGS = {"H1", "H2", "H3", "H4", "H5", "H6"}
 
 
