@@ -98,6 +98,8 @@ model::IndexList make_index_list(const Desk& desk) {
       if (is_of_ticket(record->kind) || (desk.on_paper() && has_its_own_list(record->kind))) continue;
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
+        // The table of substances on paper has their titles alone.
+        if (renaming && desk.on_paper() && record->kind == model::Kind::substance) continue;
         if (renaming)
           words.add_see(name.text, record->title, record->reference());
         else
