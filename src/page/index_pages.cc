@@ -1,4 +1,5 @@
 // In: index entries in their order and the numbers of the pages. Out: the index, three columns a page.
+#include <algorithm>
 #include <cstdlib>
 #include <map>
 #include <utility>
@@ -31,6 +32,13 @@ model::Runs entry_runs(const model::IndexEntry& entry, const PageNumbers& number
   return runs;
 }
 
+/// What has no page on paper, such as the invented records of the demonstration.
+bool leads_nowhere(const model::IndexEntry& entry, const PageNumbers& numbers) {
+  return entry.see.empty() && entry.under.empty() &&
+         std::none_of(entry.targets.begin(), entry.targets.end(),
+                      [&numbers](const std::string& target) { return numbers.find(target) != numbers.end(); });
+}
+
 constexpr double kUnderMm = 3;
 /// A subject with so many lines stays in one column.
 constexpr std::size_t kMostKept = 9;
@@ -60,6 +68,7 @@ void set_index(Setting& setting, const model::IndexList& index, const Strips& he
   Strips strips;
   std::string group;
   for (const model::IndexEntry& entry : index.entries) {
+    if (leads_nowhere(entry, numbers)) continue;
     if (model::index_group(entry) != group) {
       group = model::index_group(entry);
       Strips letter = set_paragraph(setting, {model::text_run(group)}, look::section_head(), width, tag, from_mm(3));
