@@ -24,16 +24,23 @@ void EntryMaker::paragraph(model::Runs runs, model::Paragraph::Role role) {
 
 void EntryMaker::heading(std::string words) { add(heading_block(3, std::move(words))); }
 
+void EntryMaker::subheading(std::string words) { add(heading_block(desk_.on_paper() ? 4 : 3, std::move(words))); }
+
 void EntryMaker::run_in(std::string label, std::string text) {
   if (text.empty()) return;
-  paragraph(line().label(std::move(label)).say(std::move(text)).take());
+  paragraph(line().label(std::move(label)).say(std::move(text)).take(), run_in_role());
 }
 
 void EntryMaker::run_in(std::string label, Line& text) {
   if (text.empty()) return;
   model::Runs runs = line().label(std::move(label)).take();
   for (model::Run& run : text.take()) runs.push_back(std::move(run));
-  paragraph(std::move(runs));
+  paragraph(std::move(runs), run_in_role());
+}
+
+/// Paper sets what has a label of its own smaller than prose.
+model::Paragraph::Role EntryMaker::run_in_role() const {
+  return desk_.on_paper() ? model::Paragraph::Role::dense : model::Paragraph::Role::body;
 }
 
 void EntryMaker::links(std::string label, const model::References& references) {
@@ -49,7 +56,19 @@ void EntryMaker::list(std::string title, const std::vector<std::string>& items) 
   add({std::move(list)});
 }
 
+void EntryMaker::value_lines(const std::vector<Labelled>& values) {
+  Line text = line();
+  for (const Labelled& value : values) {
+    const model::Fact* fact = desk_.fact(record_, value.path);
+    if (fact == nullptr) continue;
+    text.say(text.empty() ? "" : "\u2003").say(value.label, model::Style::bold).say("\u00A0").fact(*fact);
+    text.sign({fact->trust, fact->derived});
+  }
+  paragraph(text.take(), model::Paragraph::Role::dense);
+}
+
 void EntryMaker::values(std::string table_name, const std::vector<Labelled>& values) {
+  if (desk_.on_paper()) return value_lines(values);
   model::Table made;
   made.name = std::move(table_name);
   made.columns = {column("", model::Column::Align::left, true), column(""), sign_column()};

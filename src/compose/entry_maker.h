@@ -36,6 +36,8 @@ class EntryMaker {
   void add(model::Block block);
   void paragraph(model::Runs runs, model::Paragraph::Role role = model::Paragraph::Role::body);
   void heading(std::string words);
+  /// The same; on paper one step lower, so that it goes on in its column.
+  void subheading(std::string words);
   /// A paragraph with a run-in label.
   void run_in(std::string label, std::string text);
   void run_in(std::string label, Line& text);
@@ -46,7 +48,7 @@ class EntryMaker {
   void back_links(std::string label, const model::References& references);
   /// A heading and a list of sentences.
   void list(std::string title, const std::vector<std::string>& items);
-  /// A table of label, value and sign for those values that are on file.
+  /// A table of label, value and sign for those values that are on file; on paper a line of them.
   void values(std::string table_name, const std::vector<Labelled>& values);
   void table(model::Table table);
   /// Cautions as messages, the gravest word first.
@@ -59,6 +61,8 @@ class EntryMaker {
   model::Entry finish();
 
  private:
+  model::Paragraph::Role run_in_role() const;
+  void value_lines(const std::vector<Labelled>& values);
   void add_conflicts();
   void add_sources();
   void add_source_keys();

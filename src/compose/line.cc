@@ -10,7 +10,11 @@ Line& Line::say(std::string text, model::Style style) {
   return *this;
 }
 
-Line& Line::label(std::string text) { return say(std::move(text), model::Style::accent | model::Style::bold).say("  "); }
+Line& Line::label(std::string text) {
+  // On paper the accent is for the numbers of pages alone.
+  const model::Style style = desk_.on_paper() ? model::Style::bold : model::Style::accent | model::Style::bold;
+  return say(std::move(text), style).say("  ");
+}
 
 Line& Line::fact(const model::Record& record, std::string_view path, std::string before, model::Style style) {
   const model::Fact* fact = desk_.fact(record, path);

@@ -27,7 +27,11 @@ model::TableRow table_row(const Desk& desk, const VerdictGroup& group) {
   for (const VerdictRow* one : group) {
     const std::string name = desk.name(one->record);
     if (!names.empty()) names.say(", ");
-    names.link(one == group.front() ? sentence_case(name) : name, one->record);
+    const std::string words = one == group.front() ? sentence_case(name) : name;
+    if (desk.on_paper())
+      names.say(words);
+    else
+      names.link(words, one->record);
   }
   return {
       {cell(names.take()), cell(Line(desk).verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).take()),
@@ -74,6 +78,23 @@ std::vector<VerdictGroup> grouped(const std::vector<VerdictRow>& rows) {
   return groups;
 }
 
+/// `never  Bleach  Poison vapour`: on paper a row is a line of its own, so that it never parts from its verdict.
+model::Runs verdict_line(const Desk& desk, const VerdictGroup& group) {
+  const VerdictRow& row = *group.front();
+  const model::Style style = row.verdict == model::Verdict::with_limits ? model::Style::plain : model::Style::bold;
+  std::vector<std::string> names;
+  for (const VerdictRow* one : group) names.push_back(desk.name(one->record));
+  Line line(desk);
+  line.verdict(row.verdict, std::string(model::verdict_words(row.verdict)), style).say("  ");
+  line.say(sentence_case(listed(names)), model::Style::bold).say("  " + row.words).sign(row.sign);
+  return line.take();
+}
+
+void add_verdict_lines(const Desk& desk, EntryMaker& maker, const std::vector<VerdictRow>& rows) {
+  for (const VerdictGroup& group : grouped(rows)) maker.paragraph(verdict_line(desk, group), model::Paragraph::Role::dense);
+  maker.paragraph(harmless_line(desk, rows), model::Paragraph::Role::dense);
+}
+
 }  // namespace
 
 void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject,
@@ -82,6 +103,7 @@ void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, s
     if (one.verdict != other.verdict) return one.verdict > other.verdict;
     return index_before(desk.name(one.record), desk.name(other.record));
   });
+  if (desk.on_paper()) return add_verdict_lines(desk, maker, rows);
   model::Table table;
   table.name = std::move(table_name);
   table.columns = {column(std::move(subject), model::Column::Align::left, true), column("verdict"), column("why"), sign_column()};
@@ -105,7 +127,7 @@ void add_on_materials(const Desk& desk, EntryMaker& maker, const model::Record& 
     rows.push_back({item.material, item.verdict, verdict_words(item), desk.sign(agent, "on-materials." + std::to_string(i))});
     judged.insert(item.material);
   }
-  maker.heading("On materials");
+  maker.subheading("On materials");
   add_verdicts(desk, maker, "on-materials", "material", std::move(rows));
   Line missing(desk);
   for (const auto& [id, material] : desk.records.materials) {

@@ -16,7 +16,7 @@ namespace benchleaf::derive {
 namespace {
 
 constexpr FactMaker kMakers[] = {
-    make_stated_facts,        make_table_facts,       make_cell_decode_facts,
+    make_stated_facts,        make_table_facts,       make_cell_decode_facts, make_cell_life_facts,
     make_mixture_class_facts, make_page_answer_facts, make_same_size_facts,
 };
 

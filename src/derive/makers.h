@@ -28,6 +28,8 @@ void make_stated_facts(Making& making);
 void make_table_facts(Making& making);
 /// What the designation of each cell stands for.
 void make_cell_decode_facts(Making& making);
+/// How long each cell lasts in a watch that draws little and has no lamp.
+void make_cell_life_facts(Making& making);
 /// What the parts of each liquid make of its classes and its label.
 void make_mixture_class_facts(Making& making);
 /// What pages ask of calculators: `page/ID#CALCULATOR.NAME.ROW.OUTPUT`.

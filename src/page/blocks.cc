@@ -71,7 +71,8 @@ void set_prose(Setting& setting, const model::Paragraph& paragraph, Target& targ
   const Look look = setting.sized(prose_look(paragraph, target));
   const bool first = target.galley.empty();
   const bool under_heading = !target.galley.strips.empty() && target.galley.strips.back().heading;
-  Strips lines = set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(1.6));
+  const double apart_mm = paragraph.role == model::Paragraph::Role::dense ? 0.7 : 1.4;
+  Strips lines = set_paragraph(setting, paragraph.runs, look, target.width, target.parent, first ? 0 : from_mm(apart_mm));
   // A line or two are not enough under a heading that ends a page.
   if (under_heading && lines.size() <= 2) {
     for (Strip& line : lines) line.keep_next = true;

@@ -62,6 +62,16 @@ ColumnBreaks filled(const Galley& galley, std::size_t first, std::size_t end, Le
   return breaks;
 }
 
+Length tallest_chain(const Galley& galley, std::size_t first, std::size_t end) {
+  Length tallest = 0;
+  while (first < end) {
+    const std::size_t behind = kept_end(galley.strips, first, end);
+    tallest = std::max(tallest, chain_height(galley, first, behind, true));
+    first = behind;
+  }
+  return tallest;
+}
+
 }  // namespace
 
 Length first_chain_height(const Galley& galley, std::size_t first, std::size_t end) {
@@ -72,8 +82,9 @@ ColumnBreaks column_breaks(const Galley& galley, std::size_t first, std::size_t 
   ColumnBreaks full = filled(galley, first, end, room);
   if (full.end < end) return full;
   const Length step = from_mm(kStepMm);
-  Length low = 0;
-  Length high = std::max<Length>(1, (room + step - 1) / step);
+  // Lower than the tallest chain, a column would part what is kept together.
+  Length low = std::max<Length>(0, tallest_chain(galley, first, end) - 1) / step;
+  Length high = std::max<Length>(low + 1, (room + step - 1) / step);
   while (low + 1 < high) {
     const Length middle = (low + high) / 2;
     (filled(galley, first, end, middle * step).end == end ? high : low) = middle;

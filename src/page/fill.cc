@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 #include <utility>
 
 #include "page/columns.h"
@@ -17,7 +18,7 @@ namespace {
 /// Less than this of what goes on in columns is not begun at the foot of a page.
 constexpr double kLeastColumnsMm = 14;
 /// Less than this of a job is not begun on the left page for the right one to end.
-constexpr double kLeastBeginningMm = 90;
+constexpr double kLeastBeginningMm = 60;
 
 /// Behind the last strip that moves together with strip `first`.
 std::size_t chain_end(const Strips& strips, std::size_t first) {
@@ -34,6 +35,13 @@ std::size_t run_end(const Strips& strips, std::size_t first) {
          strips[end].spread == strips[first].spread)
     ++end;
   return end;
+}
+
+/// A heading over the first of several jobs goes where that one goes.
+void join_to_job(Strips& strips, std::size_t first) {
+  const std::size_t end = chain_end(strips, first);
+  const int spread = strips[end - 1].spread;
+  for (std::size_t i = first; i < end && spread != 0; ++i) strips[i].spread = spread;
 }
 
 }  // namespace
@@ -73,6 +81,7 @@ std::size_t PageFiller::place_units(Galley& galley, bool all) {
   Strips& strips = galley.strips;
   std::size_t i = 0;
   while (i < strips.size()) {
+    if (strips[i].spread == 0 && strips[i].keep_next) join_to_job(strips, i);
     if (strips[i].spread != 0) {
       const std::size_t end = place_spreads(galley, i, all);
       if (end == i) break;
@@ -136,50 +145,99 @@ void PageFiller::place_columns(Galley& galley, std::size_t first, std::size_t en
   }
 }
 
-/// Whether a job goes on the rest of the page, or of the spread with no more than a fold in it.
-bool PageFiller::goes_here(const Galley& galley, std::size_t first, std::size_t end) const {
-  if (page_ < 0) return false;
-  if (fits(galley, first, end)) return true;
-  if (side() == Side::recto) return false;
-  // The chains that go on this page, then all the others on the next one.
-  std::size_t at = first;
-  Length y = y_;
-  while (at < end) {
-    const std::size_t behind = std::min(end, chain_end(galley.strips, at));
-    const Length grown = height_of(galley, at, behind, y);
-    if (grown > paper_.block_height) break;
-    y = grown;
-    at = behind;
+/// Where a job that begins at a place of a spread ends, its chains one after the other; nothing where it would turn the page.
+/// Less than a sensible beginning is not put at the foot of the left page.
+std::optional<SpreadPlace> PageFiller::behind(const Galley& galley, const Job& job, SpreadPlace at) const {
+  const SpreadPlace start = at;
+  for (std::size_t i = job.first; i < job.end;) {
+    const std::size_t end = std::min(job.end, chain_end(galley.strips, i));
+    Length grown = height_of(galley, i, end, at.y);
+    if (grown > paper_.block_height) {
+      if (at.recto) return std::nullopt;
+      if (start.y > 0 && at.y - start.y < from_mm(kLeastBeginningMm)) return behind(galley, job, {true, 0});
+      at = {true, 0};
+      grown = height_of(galley, i, end, 0);
+      if (grown > paper_.block_height) return std::nullopt;
+    }
+    at.y = grown;
+    i = end;
   }
-  const bool begins = y - y_ >= from_mm(kLeastBeginningMm) || y_ == 0;
-  return begins && height_of(galley, at, end, 0) <= paper_.block_height;
+  return at;
 }
 
-/// Jobs in their order, but one that fits the rest of a page goes before one that does not. How far it came.
-std::size_t PageFiller::place_spreads(Galley& galley, std::size_t first, bool all) {
-  const Strips& strips = galley.strips;
-  std::vector<std::pair<std::size_t, std::size_t>> jobs;
-  std::size_t end = first;
-  while (end < strips.size() && strips[end].spread != 0) {
-    const std::size_t behind = run_end(strips, end);
-    jobs.emplace_back(end, behind);
-    end = behind;
+/// Adds to `plan` the jobs that fill the rest of the spread best, three at most; those before `from` stay where they are.
+void PageFiller::plan_spread(const Galley& galley, const Jobs& jobs, std::size_t from, SpreadPlace at, const Plan& begun,
+                             Plan& best) const {
+  constexpr std::size_t kMost = 3;
+  if (begun.height > best.height) best = begun;
+  if (begun.jobs.size() == kMost) return;
+  for (std::size_t i = from; i < jobs.size(); ++i) {
+    const auto place = behind(galley, jobs[i], at);
+    if (!place) continue;
+    Plan grown = begun;
+    grown.jobs.push_back(i);
+    grown.height += jobs[i].height;
+    plan_spread(galley, jobs, i + 1, *place, grown, best);
   }
-  if (!all && end == strips.size()) return first;
+}
+
+/// The next jobs for the rest of the spread; a fresh one begins with the job in turn.
+PageFiller::Plan PageFiller::next_jobs(const Galley& galley, const Jobs& jobs) const {
+  const SpreadPlace at{side() == Side::recto, y_};
+  Plan best;
+  if (at.recto || at.y > 0) {
+    plan_spread(galley, jobs, 0, at, {}, best);
+  } else if (const auto place = behind(galley, jobs.front(), at)) {
+    plan_spread(galley, jobs, 1, *place, {{0}, jobs.front().height}, best);
+  }
+  return best;
+}
+
+PageFiller::Jobs PageFiller::jobs_from(const Galley& galley, std::size_t first) const {
+  Jobs jobs;
+  while (first < galley.strips.size() && galley.strips[first].spread != 0) {
+    const std::size_t end = run_end(galley.strips, first);
+    jobs.push_back({first, end, height_of(galley, first, end, 0)});
+    first = end;
+  }
+  return jobs;
+}
+
+/// Jobs nearly in their order: what one leaves of its spread goes to those behind it that fill it best. How far it came.
+std::size_t PageFiller::place_spreads(Galley& galley, std::size_t first, bool all) {
+  Jobs jobs = jobs_from(galley, first);
+  const std::size_t end = jobs.back().end;
+  if (!all && end == galley.strips.size()) return first;
   if (page_ < 0) open_page();
   while (!jobs.empty()) {
-    auto next = std::find_if(jobs.begin(), jobs.end(), [&](const auto& job) { return goes_here(galley, job.first, job.second); });
-    if (next == jobs.end()) {
-      if (y_ > 0 || side() == Side::recto) {
-        open_page();
-        continue;
-      }
-      next = jobs.begin();  // longer than a spread: it has to turn
+    Plan plan = next_jobs(galley, jobs);
+    if (plan.jobs.empty() && (y_ > 0 || side() == Side::recto)) {
+      open_page();
+      continue;
     }
-    place_chains(galley, next->first, next->second);
-    jobs.erase(next);
+    if (plan.jobs.empty()) plan.jobs.push_back(0);  // longer than a spread: it has to turn
+    for (const std::size_t job : plan.jobs) {
+      const SpreadPlace at{side() == Side::recto, y_};
+      const bool waits = !at.recto && at.y > 0 && starts_recto(galley, jobs[job], at);
+      if (waits) open_page();
+      place_chains(galley, jobs[job].first, jobs[job].end);
+    }
+    for (std::size_t i = plan.jobs.size(); i-- > 0;) jobs.erase(jobs.begin() + static_cast<std::ptrdiff_t>(plan.jobs[i]));
   }
   return end;
+}
+
+/// Whether a job would leave too short a beginning at the foot of the left page.
+bool PageFiller::starts_recto(const Galley& galley, const Job& job, SpreadPlace at) const {
+  Length y = at.y;
+  for (std::size_t i = job.first; i < job.end;) {
+    const std::size_t end = std::min(job.end, chain_end(galley.strips, i));
+    const Length grown = height_of(galley, i, end, y);
+    if (grown > paper_.block_height) return y - at.y < from_mm(kLeastBeginningMm);
+    y = grown;
+    i = end;
+  }
+  return false;
 }
 
 /// How far down the page the strips from `first` to before `end` reach when they begin at `y`.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,12 @@ struct PageNotes {
   std::string last_running;
   bool continued = false;  ///< whether the first entry began on a page before
   bool true_size = false;
+};
+
+/// How far down which of two facing pages.
+struct SpreadPlace {
+  bool recto = false;
+  Length y = 0;
 };
 
 /// Pages under construction: the placing pass puts strips on them, the filling pass numbers, heads and tabs.
@@ -55,7 +62,22 @@ class PageFiller {
   void place_chains(Galley& galley, std::size_t first, std::size_t end);
   void place_columns(Galley& galley, std::size_t first, std::size_t end);
   std::size_t place_spreads(Galley& galley, std::size_t first, bool all);
-  bool goes_here(const Galley& galley, std::size_t first, std::size_t end) const;
+  /// The strips of a job, and its height on a page of its own.
+  struct Job {
+    std::size_t first = 0, end = 0;
+    Length height = 0;
+  };
+  using Jobs = std::vector<Job>;
+  /// Which jobs come next, and their height.
+  struct Plan {
+    std::vector<std::size_t> jobs;
+    Length height = 0;
+  };
+  std::optional<SpreadPlace> behind(const Galley& galley, const Job& job, SpreadPlace at) const;
+  void plan_spread(const Galley& galley, const Jobs& jobs, std::size_t from, SpreadPlace at, const Plan& begun, Plan& best) const;
+  Plan next_jobs(const Galley& galley, const Jobs& jobs) const;
+  Jobs jobs_from(const Galley& galley, std::size_t first) const;
+  bool starts_recto(const Galley& galley, const Job& job, SpreadPlace at) const;
   Length height_of(const Galley& galley, std::size_t first, std::size_t end, Length y) const;
   bool fits(const Galley& galley, std::size_t first, std::size_t end) const;
   Side side() const { return stack_.side(page_); }

@@ -1,6 +1,7 @@
 // In: blocks one after the other. Out: strips: what reads well in a narrow measure goes into two columns, the rest over the
 // whole width.
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 #include "page/blocks.h"
@@ -13,7 +14,8 @@ constexpr int kColumns = 2;
 /// In a column a table may be this much higher than over the whole width, and still save room.
 constexpr double kNarrowTable = 1.5;
 
-Length height_at(Setting& setting, const model::Table& table, Length width) {
+/// Nothing where it is wider than that.
+std::optional<Length> height_at(Setting& setting, const model::Table& table, Length width) {
   report::Findings unsaid;
   const std::size_t tags = setting.tags.size();
   Setting trial{setting.text, unsaid, setting.paper, setting.tags, setting.anchors, setting.widest_number, {}};
@@ -21,13 +23,16 @@ Length height_at(Setting& setting, const model::Table& table, Length width) {
   Target target{galley, width, 0, 1, 2, false, look::body()};
   set_table(trial, table, target);
   setting.tags.resize(tags);
-  return unsaid.all().empty() ? total_height(galley.strips) : 1000 * setting.paper.block_height;
+  if (!unsaid.all().empty()) return std::nullopt;
+  return total_height(galley.strips);
 }
 
 bool is_narrow(Setting& setting, const model::Table& table, Length width) {
   if (table.columns.size() > 6) return false;
-  const Length narrow = height_at(setting, table, column_width(width, kColumns));
-  return static_cast<double>(narrow) <= kNarrowTable * static_cast<double>(height_at(setting, table, width));
+  const std::optional<Length> narrow = height_at(setting, table, column_width(width, kColumns));
+  if (!narrow) return false;
+  const std::optional<Length> wide = height_at(setting, table, width);
+  return !wide || static_cast<double>(*narrow) <= kNarrowTable * static_cast<double>(*wide);
 }
 
 bool announces(const model::Paragraph& paragraph) {
@@ -45,7 +50,7 @@ bool next_does(Setting& setting, std::span<const model::Block* const> blocks, st
 bool goes_in_columns(Setting& setting, std::span<const model::Block* const> blocks, std::size_t at, Length width) {
   const auto& what = blocks[at]->what;
   if (const auto* heading = std::get_if<model::Heading>(&what))
-    return heading->level >= 3 && next_does(setting, blocks, at, width);
+    return (heading->level >= 3 || heading->anchor.empty()) && next_does(setting, blocks, at, width);
   if (const auto* paragraph = std::get_if<model::Paragraph>(&what)) {
     if (paragraph->role == model::Paragraph::Role::lead) return false;
     return !announces(*paragraph) || next_does(setting, blocks, at, width);

@@ -77,8 +77,9 @@ Look source_key() { return in_color(condensed(8, 10.6), kSecondInk); }
 Look large_step() { return text(13.5, 17.8); }
 Look large_step_number() { return condensed_bold(24, 24); }
 Look step() { return text(11, 14.4); }
-Look see() { return condensed(11.5, 14.4); }
+Look see() { return condensed(10.8, 13); }
 Look strip_word() { return bold_of(text(11.5, 13)); }
+Look strip_text() { return condensed(10.2, 12.4); }
 Look small_head() { return condensed_bold(11, 13); }
 Look running_head() { return condensed_bold(13, 13); }
 Look running_chapter() { return condensed(9, 11); }

@@ -60,6 +60,7 @@ Look large_step_number();
 Look step();
 Look see();
 Look strip_word();
+Look strip_text();
 Look small_head();
 Look running_head();
 Look running_chapter();

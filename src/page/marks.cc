@@ -13,6 +13,7 @@ constexpr double kSignBoxMm = 10;
 constexpr double kSignShare = 7.0 / 9.5;
 /// A page reference is a little smaller than the words around it.
 constexpr double kReferenceShare = 8.5 / 9.5;
+constexpr double kDotMm = 0.5;
 
 Length share(const Look& look, double factor) { return static_cast<Length>(look.size_pt * factor * kPt); }
 
@@ -28,7 +29,31 @@ void Words::add_trust(const model::Run& run, TagId parent) {
   add_box(std::move(content), side, height, side - height, kLayoutArtifact, {});
 }
 
+/// The mark alone, in a matrix whose legend says what it means: a reader that speaks is told the word.
+void Words::add_verdict_mark(Setting& setting, const model::Run& run, TagId parent) {
+  const bool never = run.verdict == model::Verdict::never;
+  const Length side = share(look_, 0.72);
+  const Length pad = share(look_, 0.2);
+  const Length width = side + 2 * pad;
+  const TagId figure = setting.add_figure(parent, std::string(model::verdict_words(run.verdict)));
+  BoxContent content;
+  if (run.verdict == model::Verdict::use) {
+    model::PathShape dot = model::circle({mm_of(width) / 2, -mm_of(share(look_, 0.34))}, kDotMm);
+    dot.fill = model::Ink::ink;
+    content.items.push_back({figure, place_path(dot, 1)});
+  } else {
+    if (never) content.items.push_back(ground({0, -share(look_, 0.9), width, share(look_, 0.28)}, print_color(model::Ink::ink)));
+    const model::Drawing mark = model::verdict_mark(run.verdict, never ? model::Ink::paper : model::Ink::ink);
+    for (Item& item : place_drawing(setting, mark, mm_of(side) / kSignBoxMm, figure)) {
+      shift(item, pad, -share(look_, 0.70));
+      content.items.push_back(std::move(item));
+    }
+  }
+  add_box(std::move(content), width, share(look_, 0.8), share(look_, 0.2), kLayoutArtifact, {});
+}
+
 void Words::add_verdict(Setting& setting, const model::Run& run, TagId parent) {
+  if (run.text.empty()) return add_verdict_mark(setting, run, parent);
   const bool never = run.verdict == model::Verdict::never;
   const bool strong = run.verdict != model::Verdict::with_limits;
   Look look = strong ? bold_of(look_) : look_;

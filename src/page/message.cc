@@ -87,6 +87,7 @@ constexpr double kLeastSideBySideMm = 120;
 constexpr double kLeastEmbeddedMm = 90;
 constexpr double kPanelMm = 36;
 constexpr double kBriefPanelMm = 30;
+constexpr double kBriefPlaceMm = 14;  // of the page that says all of it
 
 bool is_brief(const model::Message& message) { return message.length == model::Message::Length::brief; }
 
@@ -100,9 +101,6 @@ model::Runs words_of(const model::Message& message) {
   }
   if (!harm.empty() && !avoid.empty()) runs.push_back(model::text_run(" "));
   runs.insert(runs.end(), avoid.begin(), avoid.end());
-  if (!is_brief(message)) return runs;
-  runs.push_back(model::text_run(" "));
-  runs.push_back(model::page_run(message.record));
   return runs;
 }
 
@@ -156,10 +154,14 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   one.signs.resize(std::min<std::size_t>(one.signs.size(), 1));
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, one, panel, 0, group, signs) + pad;
+  const Length place = setting.mm(kBriefPlaceMm);
   Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
+      stacked(set_paragraph(setting, words_of(message), setting.sized(look::strip_text()), width - text_left - place, group, 0));
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(0.8), setting.mm(signs.empty() ? 6 : 8));
+  Strip page = stacked(
+      set_paragraph(setting, {model::page_run(message.record)}, setting.sized(look::strip_text()), place - pad, group, 0));
+  for (Slot& slot : page.slots) slot.flush_right = true;
   strip.items = word_panel(setting, message, panel, strip.height, word);
   for (Item& item : signs) {
     shift(item, 0, strip.height / 2);
@@ -167,29 +169,31 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   }
   const Length down = (strip.height - text.height) / 2;
   overlay(strip, std::move(text), text_left, down);
+  const Length page_down = (strip.height - page.height) / 2;
+  overlay(strip, std::move(page), width - place, page_down);
   return strip;
 }
 
-/// The panel over the whole width, the words under it; the signs stand before the words.
+/// The panel with the signs beside it, the words under both over the whole width.
 Strip word_above(Setting& setting, const model::Message& message, Length width, TagId group, Length least) {
   const Length pad = setting.mm(2.4);
-  const Length bar = setting.mm(8.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
-  const Length text_left = place_signs(setting, message, 0, 0, group, signs) + pad;
-  Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
-  add_write_box(setting, message, width - text_left - pad, group, text);
+  const Length signs_width = place_signs(setting, message, 0, 0, group, signs);
+  const Length bar = setting.mm(signs.empty() ? 8.4 : 10.7);
+  const Length panel = signs.empty() ? width : width - signs_width - setting.mm(1.6);
+  Strip text = stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - 2 * pad, group, 0));
+  add_write_box(setting, message, width - 2 * pad, group, text);
   Strip strip;
-  const Length under = std::max({text.height + 2 * setting.mm(1.2), setting.mm(signs.empty() ? 0 : 11.5), least - bar});
+  const Length under = std::max(text.height + 2 * setting.mm(1.2), least - bar);
   strip.height = bar + under;
-  strip.items = word_panel(setting, message, width, bar, word);
+  strip.items = word_panel(setting, message, panel, bar, word);
   for (Item& item : signs) {
-    shift(item, 0, bar + under / 2);
+    shift(item, panel, bar / 2);
     strip.items.push_back(std::move(item));
   }
   const Length down = bar + (under - text.height) / 2;
-  overlay(strip, std::move(text), text_left, down);
+  overlay(strip, std::move(text), pad, down);
   return strip;
 }
 
@@ -216,12 +220,7 @@ void set_message(Setting& setting, const model::Message& message, Target& target
   strip.keep_next = true;
   strip.message = true;
   if (!is_brief(message)) strip.height += from_mm(0.6);
-  // A stack of more than three may be parted, or it would leave a hole before it; the last two stay with what they guard.
-  Strips& strips = target.galley.strips;
-  const std::size_t count = strips.size();
-  const bool stack = count >= 3 && std::all_of(strips.end() - 3, strips.end(), [](const Strip& above) { return above.message; });
-  if (stack) strips[count - 2].keep_next = false;
-  strips.push_back(std::move(strip));
+  target.galley.strips.push_back(std::move(strip));
 }
 
 }  // namespace benchleaf::page

@@ -151,7 +151,9 @@ void fill_slots(Setting& setting, const PageNumbers& numbers, PageStack& stack) 
       continue;
     }
     // Whoever stands on the page needs not be sent there; the space before the number goes too.
-    const bool here = stack.notes[static_cast<std::size_t>(stack.slots[i].page)].chapter >= 0 &&
+    // A number that stands alone in a table stays, since nothing else would say where.
+    const bool alone = slot.before == 0 && slot.after == 0;
+    const bool here = !alone && stack.notes[static_cast<std::size_t>(stack.slots[i].page)].chapter >= 0 &&
                       std::to_string(stack.slots[i].page + 1) == number->second;
     if (here) {
       SlotLine rest(slot, page);

@@ -51,9 +51,9 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   whole.height = std::max(words.height, look.number.leading());
   overlay(whole, std::move(number), 0, -from_mm(0.6));
   overlay(whole, std::move(words), indent, 0);
-  whole.items.push_back(rule(0, whole.height + from_mm(1.2), target.width, 0.25, print_color(model::Ink::rule)));
-  whole.height += from_mm(1.4);
-  whole.before = from_mm(1.4);
+  whole.items.push_back(rule(0, whole.height + from_mm(0.9), target.width, 0.25, print_color(model::Ink::rule)));
+  whole.height += from_mm(1.1);
+  whole.before = from_mm(1.1);
   target.galley.strips.push_back(std::move(whole));
 }
 

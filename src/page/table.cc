@@ -19,9 +19,10 @@ constexpr double kAboveMm = 2.0;         // from what stands before to a table
 constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kUnderHangingMm = 0.8;
 constexpr double kWholeMm = 50;  // rows that stay on one page
+constexpr double kWholeMatrixMm = 180;
 constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
-constexpr std::size_t kBreakableLines = 9;
+constexpr std::size_t kBreakableLines = 16;
 
 std::string whole_mm(Length length) { return std::to_string((length + from_mm(1) - 1) / from_mm(1)) + " mm"; }
 
@@ -30,8 +31,9 @@ struct SetCell {
   std::shared_ptr<const model::Drawing> drawing;
   TagId tag = kLayoutArtifact;
   bool hangs = false;
-  Length wide = 0;   ///< of the words on one line
-  Length point = 0;  ///< of those in a decimal column, how far in their decimal point stands
+  std::size_t columns = 1;  ///< 0: covered by the cell before it
+  Length wide = 0;          ///< of the words on one line
+  Length point = 0;         ///< of those in a decimal column, how far in their decimal point stands
 };
 
 struct Grid {
@@ -50,6 +52,10 @@ class TableSetter {
     table_tag_ = setting_.add_tag(Role::table, target_.parent);
     set_caption();
     build_cells();
+    // In the book, what hangs beside rows makes them one block: never broken over pages, and ruled off from the next.
+    in_blocks_ = setting_.least_pt <= 0 && std::any_of(rows_.begin(), rows_.end(), [](const auto& row) {
+                   return std::any_of(row.begin(), row.end(), [](const SetCell& cell) { return cell.hangs; });
+                 });
     solve();
     place_head();
     const std::size_t first = target_.galley.strips.size();
@@ -72,7 +78,7 @@ class TableSetter {
     Strips& strips = target_.galley.strips;
     Length height = 0;
     for (std::size_t i = first; i < strips.size(); ++i) height += strips[i].height;
-    if (height > from_mm(kWholeMm)) return;
+    if (height > from_mm(is_matrix() ? kWholeMatrixMm : kWholeMm)) return;
     for (std::size_t i = first; i + 1 < strips.size(); ++i) strips[i].keep_next = true;
   }
 
@@ -85,7 +91,7 @@ class TableSetter {
       for (const model::Column& column : table_.columns) {
         const TagId tag = setting_.add_tag(column.head.empty() ? Role::data_cell : Role::header_cell, row);
         if (!column.head.empty()) setting_.tags.back().scope = Tag::Scope::column;
-        head_.push_back({Words(setting_, column.head, setting_.sized(look::table_head()), tag), nullptr, tag, false});
+        head_.push_back({Words(setting_, column.head, setting_.sized(look::table_head()), tag), nullptr, tag, false, 1});
       }
     }
     const TagId body = setting_.add_tag(Role::table_body, table_tag_);
@@ -94,14 +100,21 @@ class TableSetter {
 
   void build_row(const model::TableRow& row, TagId row_tag) {
     std::vector<SetCell> cells;
-    for (std::size_t i = 0; i < table_.columns.size(); ++i) {
+    const std::size_t count = table_.columns.size();
+    for (std::size_t i = 0; i < count; ++i) {
       const model::Column& column = table_.columns[i];
-      const TagId tag = setting_.add_tag(column.row_head ? Role::header_cell : Role::data_cell, row_tag);
-      if (column.row_head) setting_.tags.back().scope = Tag::Scope::row;
-      const model::TableCell cell = i < row.cells.size() ? row.cells[i] : model::TableCell{};
       const Look words = setting_.sized(look::table_cell());
       const Look look = column.row_head ? bold_of(words) : words;
-      cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag, cell.hangs});
+      if (i >= row.cells.size()) {
+        cells.push_back({Words(setting_, {}, look, row_tag), nullptr, row_tag, false, 0});
+        continue;
+      }
+      const TagId tag = setting_.add_tag(column.row_head ? Role::header_cell : Role::data_cell, row_tag);
+      if (column.row_head) setting_.tags.back().scope = Tag::Scope::row;
+      const std::size_t over = i + 1 == row.cells.size() ? count - i : 1;
+      if (over > 1) setting_.tags.back().set().column_span = static_cast<int>(over);
+      const model::TableCell& cell = row.cells[i];
+      cells.push_back({Words(setting_, cell.runs, look, tag), cell.drawing, tag, cell.hangs, over});
     }
     rows_.push_back(std::move(cells));
   }
@@ -122,9 +135,10 @@ class TableSetter {
     grid_.figures.assign(count, 0);
     naturals_.assign(rows_.size(), std::vector<Length>(count, 0));
     for (std::size_t i = 0; i < count; ++i) {
-      if (has_head_) low[i] = least(head_[i]), high[i] = natural(head_[i]);
+      if (has_head_ && !is_turned(i)) low[i] = least(head_[i]), high[i] = natural(head_[i]);
       for (std::size_t place = 0; place < rows_.size(); ++place) {
         auto& row = rows_[place];
+        if (row[i].columns != 1) continue;  // what lies over several columns takes what they have
         naturals_[place][i] = natural(row[i]);
         low[i] = std::max(low[i], least(row[i]));
         high[i] = std::max(high[i], naturals_[place][i]);
@@ -255,16 +269,28 @@ class TableSetter {
     else
       keep_lines(lines);
     Strip& end = lines.back();
-    if (!last && !table_.rows[row].joins_next) {
-      end.items.push_back(rule(0, end.height + from_mm(0.6), target_.width, 0.25, print_color(model::Ink::rule)));
-      end.height += from_mm(1.2);
+    if (!last) rule_under(end, table_.rows[row].joins_next);
+    if (in_blocks_) {
+      for (Strip& line : lines) line.keep_next = table_.rows[row].joins_next && !last;
+    } else if (rows_.size() > 1 && (row == 0 || row + 2 == rows_.size())) {
+      end.keep_next = true;  // neither the first nor the last row stands alone
     }
-    // Neither the first nor the last row stands alone.
-    if (rows_.size() > 1 && (row == 0 || row + 2 == rows_.size())) end.keep_next = true;
     for (Strip& line : lines) {
       line.head = head_index_;
       target_.galley.strips.push_back(std::move(line));
     }
+  }
+
+  /// A block of rows is ruled off in ink; its rows are parted behind what hangs beside them.
+  void rule_under(Strip& end, bool joins_next) {
+    if (joins_next && !in_blocks_) return;
+    const Length left = joins_next ? grid_.left[1] : 0;
+    const bool heavy = in_blocks_ && !joins_next;
+    const Length under = from_mm(joins_next ? 0.3 : 0.6);
+    end.items.push_back(rule(left, end.height + under, target_.width - left, heavy ? 0.5 : 0.25,
+                             print_color(heavy ? model::Ink::ink : model::Ink::rule)));
+    end.height += 2 * under;
+    if (joins_next) hanging_ -= 2 * under;
   }
 
   /// Room between rows on a sheet that has it to spare; below what belongs together, what hangs beside it ends.
@@ -364,19 +390,57 @@ class TableSetter {
     return strip;
   }
 
+  /// A head that is wider than its narrow column in a matrix runs up the page.
+  bool is_turned(std::size_t column) const {
+    const model::Column& one = table_.columns[column];
+    return one.align == model::Column::Align::centre && one.width_mm > 0 &&
+           head_[column].words.natural_width(setting_) > from_mm(one.width_mm);
+  }
+
+  bool is_matrix() const {
+    for (std::size_t i = 0; has_head_ && i < table_.columns.size(); ++i) {
+      if (is_turned(i)) return true;
+    }
+    return false;
+  }
+
+  Length width_of(const SetCell& cell, std::size_t column) const {
+    const std::size_t last = std::min(column + std::max<std::size_t>(cell.columns, 1), grid_.width.size()) - 1;
+    return grid_.left[last] + grid_.width[last] - grid_.left[column];
+  }
+
   Strips cell_lines(const SetCell& cell, std::size_t column, bool head) {
+    if (head && is_turned(column)) return {turned_head(cell, column)};
     const model::Column::Align align = table_.columns[column].align;
     const bool by_point = align == model::Column::Align::decimal && !head;
     Look::Flush flush = Look::Flush::left;
     if (align == model::Column::Align::right || (align == model::Column::Align::decimal && head)) flush = Look::Flush::right;
     if (align == model::Column::Align::centre) flush = Look::Flush::centre;
-    Strips lines = cell.words.set(setting_, grid_.width[column], flush);
+    Strips lines = cell.words.set(setting_, width_of(cell, column), flush);
     if (by_point && lines.size() == 1) {
       const Length free = std::max<Length>(0, grid_.width[column] - grid_.figures[column]);
       shift(lines.front(), free + grid_.point[column] - cell.point, 0);
     }
     if (cell.drawing) lines.push_back(drawing_line(cell, column));
     return lines;
+  }
+
+  /// Words that run up the page, in the middle of their column.
+  Strip turned_head(const SetCell& cell, std::size_t column) const {
+    const Look look = setting_.sized(look::table_head());
+    PlainLine line;
+    line.width = cell.words.natural_width(setting_);
+    Strip words = stacked(cell.words.set(setting_, line.width + kPt, Look::Flush::left));
+    for (Item& item : words.items) {
+      std::get<TextItem>(item.what).at.y = 0;
+      line.items.push_back(std::move(item));
+    }
+    Strip strip;
+    strip.height = line.width + from_mm(0.8);
+    const auto drop = static_cast<Length>(look.size_pt * 0.36 * kPt);
+    turn(line, {grid_.width[column] / 2 + drop, strip.height - from_mm(0.4)}, 3);
+    strip.items = std::move(line.items);
+    return strip;
   }
 
   Strip drawing_line(const SetCell& cell, std::size_t column) {
@@ -394,6 +458,7 @@ class TableSetter {
   Target& target_;
   TagId table_tag_ = kLayoutArtifact;
   bool has_head_ = false;
+  bool in_blocks_ = false;
   int head_index_ = -1;
   std::vector<SetCell> head_;
   std::vector<std::vector<SetCell>> rows_;

@@ -39,6 +39,7 @@ class Words {
   void add_box(BoxContent content, Length width, Length height, Length depth, TagId link, const std::string& target);
   void add_trust(const model::Run& run, TagId parent);
   void add_verdict(Setting& setting, const model::Run& run, TagId parent);
+  void add_verdict_mark(Setting& setting, const model::Run& run, TagId parent);
   void add_source_key(Setting& setting, const model::Run& run, TagId parent);
   void add_slot(Setting& setting, const model::Run& run, TagId parent);
   void add_blank(const model::Run& run);

@@ -52,16 +52,30 @@ bool is_invented(const model::Record& record) {
                      [](const auto& one) { return one.second.trust == model::Trust::invented; });
 }
 
-template <typename Records>
-void add_titled(const Desk& desk, const Records& records, model::Blocks& blocks) {
+template <typename Records, typename Wanted>
+void add_wanted(const Desk& desk, const Records& records, const Wanted& is_wanted, model::Blocks& blocks) {
   std::vector<const typename Records::mapped_type*> ordered;
   for (const auto& [id, record] : records) {
-    if (!desk.on_paper() || !is_invented(record)) ordered.push_back(&record);
+    if (is_wanted(record)) ordered.push_back(&record);
   }
   std::stable_sort(ordered.begin(), ordered.end(), [](const auto* one, const auto* other) {
     return one->title == other->title ? one->id < other->id : index_before(one->title, other->title);
   });
   for (const auto* record : ordered) blocks.push_back({make_entry(desk, *record)});
+}
+
+template <typename Records>
+void add_titled(const Desk& desk, const Records& records, model::Blocks& blocks) {
+  add_wanted(
+      desk, records, [&desk](const auto& record) { return !desk.on_paper() || !is_invented(record); }, blocks);
+}
+
+/// The liquids that a job uses, or all the others: on paper these stand in part B.
+void add_liquids(const Desk& desk, bool of_the_bench, model::Blocks& blocks) {
+  const auto is_wanted = [&](const model::Chemistry& liquid) {
+    return !desk.on_paper() || is_of_the_bench(desk, liquid) == of_the_bench;
+  };
+  add_wanted(desk, desk.records.chemistries, is_wanted, blocks);
 }
 
 /// What paper says in one table of a kind; nothing where it has an entry for each record, like the screen.
@@ -88,7 +102,7 @@ model::Blocks entries_of(const Desk& desk, model::Kind kind) {
     case model::Kind::tool: add_titled(desk, records.tools, blocks); break;
     case model::Kind::substance: add_titled(desk, records.substances, blocks); break;
     case model::Kind::residue: add_titled(desk, records.residues, blocks); break;
-    case model::Kind::chemistry: add_titled(desk, records.chemistries, blocks); break;
+    case model::Kind::chemistry: add_liquids(desk, true, blocks); break;
     case model::Kind::abrasive: add_titled(desk, records.abrasives, blocks); break;
     case model::Kind::caution: add_titled(desk, records.cautions, blocks); break;
     case model::Kind::procedure: add_titled(desk, records.procedures, blocks); break;
@@ -120,6 +134,10 @@ void add_after(const Desk& desk, model::Kind kind, model::Blocks& blocks) {
   model::Blocks more;
   if (kind == model::Kind::abrasive) more = abrasives_on_materials(desk);
   if (kind == model::Kind::source) more = conflict_list(desk);
+  if (kind == model::Kind::material) {
+    more.push_back(heading_block(2, "Liquids that no job here uses"));
+    add_liquids(desk, false, more);
+  }
   for (model::Block& block : more) blocks.push_back(std::move(block));
 }
 
@@ -147,6 +165,9 @@ model::Chapter make_chapter(const Desk& desk, const model::Handbook::Chapter& wa
   for (const model::Kind kind : wanted.kinds) {
     model::Blocks entries = entries_of(desk, kind);
     if (entries.empty()) continue;
+    if (desk.on_paper() && kind == model::Kind::chemistry) {
+      for (model::Block& block : liquids_on_materials(desk)) chapter.blocks.push_back(std::move(block));
+    }
     const bool heads_itself = kind == model::Kind::cell;
     if (!heads_itself && (!desk.on_paper() || wanted.kinds.size() > 1 || !pages.empty()))
       chapter.blocks.push_back(kind_heading(kind, pages));

@@ -6,6 +6,7 @@
 
 #include "compose/index_order.h"
 #include "compose/names.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::compose {
 
@@ -32,9 +33,21 @@ class IndexWords {
     }
   }
 
+  /// A place under a subject, with words of its own or none.
+  void add_under(const std::string& subject, const std::string& under, const std::string& target) {
+    if (under.empty()) return add(subject, target);
+    model::IndexEntry& entry = slot(subject);
+    entry.see.clear();
+    entry.under.push_back({under, index_key(under), {target}, {}, {}});
+  }
+
   model::IndexList take() {
     model::IndexList list;
-    for (auto& [key, entry] : entries_) list.entries.push_back(std::move(entry));
+    for (auto& [key, entry] : entries_) {
+      std::stable_sort(entry.under.begin(), entry.under.end(),
+                       [](const auto& one, const auto& other) { return one.sort_key < other.sort_key; });
+      list.entries.push_back(std::move(entry));
+    }
     std::stable_sort(list.entries.begin(), list.entries.end(), [](const auto& one, const auto& other) {
       return one.sort_key == other.sort_key ? one.word < other.word : one.sort_key < other.sort_key;
     });
@@ -66,6 +79,15 @@ bool is_of_ticket(model::Kind kind) {
   return kind == model::Kind::job || kind == model::Kind::hold || kind == model::Kind::question || kind == model::Kind::look;
 }
 
+/// What readers look for by subject: on paper, where nothing answers a query.
+void add_subjects(const Desk& desk, IndexWords& words) {
+  for (const auto& row : standards::rows_of(desk.tables, "index-subjects")) {
+    const std::string& under = standards::cell_text(row, "under");
+    words.add_under(standards::cell_text(row, "subject"), under == "none" ? std::string() : under,
+                    standards::cell_text(row, "place"));
+  }
+}
+
 }  // namespace
 
 model::IndexList make_index_list(const Desk& desk) {
@@ -76,6 +98,8 @@ model::IndexList make_index_list(const Desk& desk) {
       if (is_of_ticket(record->kind) || (desk.on_paper() && has_its_own_list(record->kind))) continue;
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
+        // The table of substances on paper has their titles alone.
+        if (renaming && desk.on_paper() && record->kind == model::Kind::substance) continue;
         if (renaming)
           words.add_see(name.text, record->title, record->reference());
         else
@@ -83,6 +107,7 @@ model::IndexList make_index_list(const Desk& desk) {
       }
     }
   }
+  if (desk.on_paper()) add_subjects(desk, words);
   return words.take();
 }
 

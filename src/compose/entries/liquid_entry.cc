@@ -1,5 +1,7 @@
 // In: a liquid, paste or grease. Out: its entry: what it is for, how dangerous, what it must never touch or meet, how it is
 // used and kept, where it is used.
+#include <algorithm>
+
 #include "compose/entries/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/meetings.h"
@@ -68,21 +70,62 @@ void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker
                   model::Paragraph::Role::note);
 }
 
+/// The sentence of a hazard statement, its code behind it: a code alone tells a reader nothing.
+std::string statement_words(const Desk& desk, const std::string& code) {
+  const model::PublishedTable* table = desk.tables.find("hazard-statements");
+  if (table == nullptr) return code;
+  for (const auto& row : table->rows) {
+    const auto text = row.cells.find("text");
+    if (row.key == code && text != row.cells.end()) return text->second + "\u00A0" + code;
+  }
+  return code;
+}
+
+void say_classes(const Desk& desk, const model::Substance& substance, Line& line) {
+  std::vector<std::string> said;
+  for (std::size_t i = 0; i < substance.classes.size(); ++i) {
+    const std::string& code = substance.classes[i].statement;
+    if (code.empty() || std::find(said.begin(), said.end(), code) != said.end()) continue;
+    line.say(said.empty() ? "" : "; ").say(statement_words(desk, code));
+    line.fact(substance, "classes." + std::to_string(i) + ".from", " from ");
+    said.push_back(code);
+  }
+  line.say(said.empty() ? "no class on file." : ".");
+}
+
+/// What it is made of, and in words how each substance is classed as such.
+void add_makeup(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
+  for (std::size_t i = 0; i < chemistry.made_of.size(); ++i) {
+    const model::Substance* substance = desk.records.find<model::Substance>(chemistry.made_of[i].substance);
+    if (substance == nullptr) continue;
+    const std::string path = "made-of." + std::to_string(i) + ".strength";
+    Line line(desk);
+    line.say(sentence_case(desk.name(substance->reference())), model::Style::bold).fact(chemistry, path, " ");
+    line.sign(desk.sign(chemistry, path)).say(": ");
+    say_classes(desk, *substance, line);
+    maker.paragraph(line.take(), model::Paragraph::Role::dense);
+  }
+}
+
 void add_meetings(const Desk& desk, const model::Chemistry& chemistry, EntryMaker& maker) {
   std::vector<VerdictRow> rows = meeting_rows(desk, chemistry);
   if (rows.empty()) return;
-  maker.heading("Meeting other liquids and residues");
+  maker.subheading("Meeting other liquids and residues");
   add_verdicts(desk, maker, "meets", "with", std::move(rows));
 }
 
 }  // namespace
 
 model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
-  EntryMaker maker(desk, chemistry, model::Entry::Rank::title);
+  EntryMaker maker(desk, chemistry, desk.on_paper() ? model::Entry::Rank::short_title : model::Entry::Rank::title);
   add_head(desk, chemistry, maker);
   maker.messages(chemistry.cautions, MessagePlace::head);
-  add_ingredients(desk, chemistry, maker);
-  add_classes(desk, chemistry, maker);
+  if (desk.on_paper()) {
+    add_makeup(desk, chemistry, maker);
+  } else {
+    add_ingredients(desk, chemistry, maker);
+    add_classes(desk, chemistry, maker);
+  }
   add_on_materials(desk, maker, chemistry, chemistry.on_materials);
   add_meetings(desk, chemistry, maker);
   const std::vector<std::pair<const char*, const std::string*>> ways{{"Dilute", &chemistry.dilute},
@@ -92,7 +135,7 @@ model::Entry make_entry(const Desk& desk, const model::Chemistry& chemistry) {
                                                                      {"Waste", &chemistry.waste}};
   bool headed = false;
   for (const auto& [label, text] : ways) {
-    if (!text->empty() && !headed) maker.heading("In use");
+    if (!text->empty() && !headed) maker.subheading("In use");
     headed = headed || !text->empty();
     maker.run_in(label, *text);
   }

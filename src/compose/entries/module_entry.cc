@@ -21,7 +21,7 @@ void add_loads(const Desk& desk, const model::Module& module, EntryMaker& maker)
          {}});
   }
   if (table.rows.empty()) return;
-  maker.heading("What it draws");
+  maker.subheading("What it draws");
   maker.table(std::move(table));
 }
 
@@ -54,9 +54,11 @@ model::Entry make_entry(const Desk& desk, const model::Module& module) {
   maker.run_in("Reset", module.reset);
   Line joined(desk);
   for (const model::Joint way : module.joined) joined.say(joined.empty() ? "" : ", ").say(plain_words(word_of(way)));
+  const bool contact = module.contact && module.contact != model::Contact::none;
+  if (desk.on_paper() && contact)
+    joined.say(joined.empty() ? "" : "; ").say("display on " + plain_words(word_of(module.contact)));
   maker.run_in("Held by", joined);
-  if (module.contact && module.contact != model::Contact::none)
-    maker.run_in("Display contact", plain_words(word_of(module.contact)));
+  if (!desk.on_paper() && contact) maker.run_in("Display contact", plain_words(word_of(module.contact)));
   maker.names("Parts", module.parts);
   maker.caution_line(module.cautions);
   return maker.finish();

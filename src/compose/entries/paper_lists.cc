@@ -16,6 +16,7 @@ namespace benchleaf::compose {
 namespace {
 
 using Align = model::Column::Align;
+using model::Style;
 
 template <typename Records>
 std::vector<const typename Records::mapped_type*> by_title(const Records& records) {
@@ -37,7 +38,54 @@ model::Runs class_runs(const Desk& desk, const model::Substance& substance) {
   return line.take();
 }
 
+const std::string& label_of(const model::Record& record, const std::string& short_name) {
+  return short_name.empty() ? record.title : short_name;
+}
+
+/// Materials of one family side by side.
+std::vector<const model::Material*> by_family(const Desk& desk) {
+  std::vector<const model::Material*> ordered = by_title(desk.records.materials);
+  std::stable_sort(ordered.begin(), ordered.end(), [](const auto* a, const auto* b) { return a->family < b->family; });
+  return ordered;
+}
+
+model::Runs matrix_legend(const Desk& desk) {
+  Line line(desk);
+  line.verdict(model::Verdict::never, "never", Style::bold).say("\u2003").verdict(model::Verdict::with_limits, "with care, and");
+  return line.say(" how stands on the page of the liquid\u2003\u2022\u2002no harm\u2003Empty: not known, so not done.").take();
+}
+
 }  // namespace
+
+bool is_of_the_bench(const Desk& desk, const model::Chemistry& liquid) {
+  return !desk.uses.named_by(liquid.reference(), model::Kind::procedure).empty();
+}
+
+model::Blocks liquids_on_materials(const Desk& desk) {
+  constexpr double kSquareMm = 4.2, kGapMm = 0.3, kPageMm = 8;
+  const std::vector<const model::Material*> materials = by_family(desk);
+  model::Table table;
+  table.name = "liquids-on-materials";
+  table.gap_mm = kGapMm;
+  table.columns = {column("liquid", Align::left, true), column("page", Align::right, false, kPageMm)};
+  for (const model::Material* material : materials)
+    table.columns.push_back(column(sentence_case(label_of(*material, material->short_name)), Align::centre, false, kSquareMm));
+  for (const model::Chemistry* liquid : by_title(desk.records.chemistries)) {
+    model::TableRow row;
+    row.cells = {cell(sentence_case(label_of(*liquid, liquid->short_name))), cell(Line(desk).page(liquid->reference()).take())};
+    for (const model::Material* material : materials) {
+      const auto item = std::find_if(liquid->on_materials.begin(), liquid->on_materials.end(),
+                                     [&](const auto& one) { return one.material == material->reference(); });
+      row.cells.push_back(item == liquid->on_materials.end() ? model::TableCell{}
+                                                             : cell(Line(desk).verdict(item->verdict, "").take()));
+    }
+    table.rows.push_back(std::move(row));
+  }
+  if (table.rows.empty() || materials.empty()) return {};
+  return {heading_block(2, "Liquids on materials", "group/liquids-on-materials"),
+          paragraph_block(matrix_legend(desk), model::Paragraph::Role::lead),
+          {std::move(table)}};
+}
 
 model::Blocks substance_table(const Desk& desk) {
   model::Table table;

@@ -11,6 +11,10 @@ namespace benchleaf::compose {
 model::Blocks cells_by_size(const Desk& desk);
 /// Every trade number, consumer number and designation with its size and page.
 model::Block cells_by_number(const Desk& desk);
+/// Every liquid on every material in one matrix, with the page of the liquid.
+model::Blocks liquids_on_materials(const Desk& desk);
+/// Whether a job uses the liquid: the others stand in part B.
+bool is_of_the_bench(const Desk& desk, const model::Chemistry& liquid);
 /// Each substance in a row: formula, boiling point, flash point, its classes.
 model::Blocks substance_table(const Desk& desk);
 /// What abrasives do to materials, in one table for all that agree.

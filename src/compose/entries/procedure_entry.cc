@@ -14,7 +14,9 @@ using model::Style;
 class ProcedureSetter {
  public:
   ProcedureSetter(const Desk& desk, const model::Procedure& procedure)
-      : desk_(desk), procedure_(procedure), maker_(desk, procedure, model::Entry::Rank::title) {}
+      : desk_(desk),
+        procedure_(procedure),
+        maker_(desk, procedure, desk.on_paper() ? model::Entry::Rank::short_title : model::Entry::Rank::title) {}
 
   model::Entry make() {
     maker_.entry().aliases = Line(desk_).fact(procedure_, "time").take();
@@ -91,14 +93,15 @@ class ProcedureSetter {
     if (!procedure_.stop.empty()) {
       model::Blocks stop{heading_block(4, "Stop if")};
       model::List list;
-      for (const std::string& item : procedure_.stop) list.items.push_back({paragraph_block({model::text_run(item)})});
+      for (const std::string& item : procedure_.stop)
+        list.items.push_back({paragraph_block({model::text_run(item)}, model::Paragraph::Role::dense)});
       stop.push_back({std::move(list)});
       sides.columns.push_back(std::move(stop));
     }
     model::Blocks done;
     if (!procedure_.done.empty()) {
       done.push_back(heading_block(4, "Done when"));
-      done.push_back(paragraph_block({model::text_run(procedure_.done)}));
+      done.push_back(paragraph_block({model::text_run(procedure_.done)}, model::Paragraph::Role::dense));
     }
     Line then(desk_);
     add_line(done, "Then", then.links(procedure_.next));

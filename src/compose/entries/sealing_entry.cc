@@ -7,6 +7,8 @@ namespace benchleaf::compose {
 
 namespace {
 
+constexpr std::size_t kRowsRuledOff = 5;  // in a long table of figures on paper
+
 std::string profile_words(std::optional<model::Profile> profile) {
   return profile == model::Profile::l ? "L section" : word_of(profile) + " section";
 }
@@ -89,7 +91,8 @@ model::Entry make_entry(const Desk& desk, const model::Abrasive& abrasive) {
         {{cell(abrasive.grades[i].grade), cell(Line(desk).fact(abrasive, path + ".median").take()),
           cell(Line(desk).fact(abrasive, path + ".tolerance").take()), cell(Line(desk).fact(abrasive, path + ".largest").take()),
           cell(Line(desk).sign(desk.sign(abrasive, path + ".median")).take())},
-         {}});
+         {},
+         desk.on_paper() && i % kRowsRuledOff != kRowsRuledOff - 1});
   }
   maker.table(std::move(table));
   if (!desk.on_paper()) add_on_materials(desk, maker, abrasive, abrasive.on_materials);

@@ -78,7 +78,7 @@ model::Entry make_entry(const Desk& desk, const model::Substance& substance) {
 }
 
 model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
-  EntryMaker maker(desk, residue, model::Entry::Rank::title);
+  EntryMaker maker(desk, residue, desk.on_paper() ? model::Entry::Rank::short_title : model::Entry::Rank::title);
   Line second(desk);
   for (const std::string& system : residue.left_by)
     second.say(second.empty() ? "left by cells of " : ", ").say(plain_words(system));
@@ -97,7 +97,7 @@ model::Entry make_entry(const Desk& desk, const model::Residue& residue) {
   maker.run_in("Why", residue.why);
   std::vector<VerdictRow> rows = meeting_rows(desk, residue);
   if (!rows.empty()) {
-    maker.heading("Meeting liquids");
+    maker.subheading("Meeting liquids");
     add_verdicts(desk, maker, "meets", "with", std::move(rows));
   }
   maker.links("Work", desk.uses.named_by(residue.reference(), model::Kind::procedure));

@@ -22,7 +22,7 @@ TOUCH = 0.35  # pt: neighbours may share their side bearings
 # Millimetres: spine to block, block, tab at the outer edge; top and foot of the words.
 INNER = {"a4": 20, "letter": 22}
 BLOCK, TAB = 174, 9
-TOP, FOOT = 11, 7
+TOP, FOOT = 10, 7
 
 
 class Word:

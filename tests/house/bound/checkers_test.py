@@ -15,9 +15,11 @@ import chart_reading_check
 import chart_sign_check
 import chart_size_check
 import chart_state_check
+import count_pages
 import fact_check
 import html_check
 import index_check
+import looked_for_check
 import order_check
 import pdf_check
 import plain_text
@@ -412,6 +414,96 @@ class BrowserTest(unittest.TestCase):
     def test_a_request_that_leaves_the_disk_and_a_fault_of_a_script_are_found(self):
         self.assertNotEqual(self.faults(colour="#000", script='<script src="https://example.invalid/x.js"></script>'), 0)
         self.assertNotEqual(self.faults(colour="#000", script="<script>nothing.at.all()</script>"), 0)
+
+
+def element(kind, *parts, pages=()):
+    """An element as the tree of a file has it; its pages are its own and those of its parts."""
+    made = structure.Element(kind, None, kind in structure.INLINE)
+    made.parts = list(parts)
+    made.pages = set(pages).union(*(part.pages for part in parts if isinstance(part, structure.Element)))
+    return made
+
+
+def job(*pages):
+    """A procedure with a message, a step and its end, each on its page."""
+    first, middle, last = pages
+    return element("Sect",
+                   element("H3", "Change the cell", pages=[first]),
+                   element("Div", element("P", "WARNING"), element("P", "A spring slips out."), pages=[middle]),
+                   element("L", element("LI", element("LBody", "Lift it."), pages=[middle])),
+                   element("H4", "Stop if", pages=[last]))
+
+
+class LookedFor(unittest.TestCase):
+    LIST = "# a remark\nlye in my eye\tFirst aid\tlye\tRunning water\nstatic\tStatic\t-\tStrap\n"
+    PAGES = {"5": plain_text.Page(["running water at once"]), "8": plain_text.Page(["strap and mat"])}
+
+    def test_an_answer_stands_where_the_index_says(self):
+        rows = looked_for_check.wanted(self.LIST)
+        self.assertEqual(looked_for_check.faults_of("a4", rows, {"lye": ["5"], "static": ["8"]}, self.PAGES), [])
+
+    def test_a_missing_line_and_a_wrong_page_are_told(self):
+        rows = looked_for_check.wanted(self.LIST)
+        faults = looked_for_check.faults_of("a4", rows, {"static": ["5"]}, self.PAGES)
+        self.assertEqual([fault.split(": ")[1] for fault in faults], ["lye in my eye", "static"])
+
+
+class CountPages(unittest.TestCase):
+    FRONT = 2  # so that page 0 of a file is a right one, 1 a left one, and 3 faces 4 on paper: 1 | 2 3
+
+    def test_a_job_may_cross_the_fold_but_not_the_turn(self):
+        def turned(*pages):
+            return len(count_pages.turned_jobs(element("Document", job(*pages)), self.FRONT))
+
+        self.assertEqual(turned(2, 2, 2), 0)
+        self.assertEqual(turned(3, 3, 4), 0)  # pages 2 and 3 of the book
+        self.assertEqual(turned(2, 3, 3), 1)  # pages 1 and 2
+        self.assertEqual(turned(3, 4, 5), 1)
+
+    def test_a_message_stands_on_the_page_of_its_step(self):
+        whole = job(3, 3, 4)
+        self.assertEqual(count_pages.parted_messages(element("Document", whole)), [])
+        whole.parts[2].parts[0].pages = {4}
+        self.assertEqual(len(count_pages.parted_messages(element("Document", whole))), 1)
+
+    def test_a_row_stands_on_one_page(self):
+        cells = [element("TD", "never", pages=[5]), element("TD", "It crazes.", pages=[5])]
+        self.assertEqual(count_pages.split_rows(element("Table", element("TR", *cells))), [])
+        cells[1].pages = {6}
+        self.assertEqual(len(count_pages.split_rows(element("Table", element("TR", *cells)))), 1)
+
+    def test_a_section_begins_with_its_heading(self):
+        sound = element("Sect", element("Figure", ""), element("H3", "Acetone"), element("P", "It burns."))
+        wrong = element("Sect", element("P", "It burns."), element("H3", "Acetone"))
+        self.assertEqual(count_pages.headless_sections(element("Document", sound)), [])
+        self.assertEqual(count_pages.headless_sections(element("Document", sound, wrong)), [wrong])
+
+    def test_letters_are_counted_by_size_and_colour(self):
+        printed = ('<page number="1" width="1785">\n<fontspec id="0" size="27" family="A" color="#16161a"/>\n'
+                   '<fontspec id="1" size="24" family="A" color="#5b2650"/>\n'
+                   '<text top="1" font="0"><b>abc d</b></text>\n<text top="2" font="1">e&amp;</text>\n</page>\n')
+        (letters,) = count_pages.letters_of(printed)
+        self.assertEqual((letters.all, letters.small, letters.accent), (6, 2, 2))
+
+    def test_blank_paper_is_counted_in_half_lines(self):
+        width, height = 298, 421  # A4 at 36 dots an inch
+        white = bytearray(b"\xff" * width * height)
+        self.assertEqual(count_pages.blank_of(count_pages.bands_of((width, height, bytes(white)), True, "a4")), 1)
+        for row in range(40, 240):
+            white[row * width + 40:row * width + 80] = bytes(40)  # in the left half, over half of the block
+        bands = count_pages.bands_of((width, height, bytes(white)), True, "a4")
+        self.assertAlmostEqual(count_pages.blank_of(bands), 0.73, delta=0.03)
+        self.assertAlmostEqual(count_pages.fill_of(bands), 0.58, delta=0.03)  # 240 dots are 169 mm, of which 149 of 262
+
+    def test_what_is_over_a_bar_is_told(self):
+        sound = dict.fromkeys(count_pages.BARS, 0)
+        self.assertEqual(count_pages.faults_of("a4", sound, {}), [])
+        for what, most in count_pages.BARS.items():
+            (fault,) = count_pages.faults_of("a4", {**sound, what: most + 1}, {})
+            self.assertIn(what, fault)
+        pages = {"pages of part A": 100, "pages of part B": 50}
+        self.assertEqual(count_pages.faults_of_letter(pages, {**pages, "pages of part A": 115}), [])
+        self.assertEqual(len(count_pages.faults_of_letter(pages, {**pages, "pages of part A": 116})), 1)
 
 
 if __name__ == "__main__":

@@ -21,6 +21,7 @@ class Element:
     def __init__(self, kind, title, inline):
         self.kind, self.title, self.inline = kind, title, inline
         self.parts = []  # strings and elements, in reading order
+        self.pages = set()  # those that it has words on, from 0; known to `read` alone
 
     def text(self):
         return "".join(part if isinstance(part, str) else part.text() for part in self.parts)
@@ -82,8 +83,9 @@ def read_by_poppler(pdf):
 class Tree:
     """Builds elements from the objects of a file and the words of its marked content."""
 
-    def __init__(self, objects, words):
+    def __init__(self, objects, words, pages=None):
         self.objects, self.words = objects, words
+        self.pages = pages or {}  # number of a page's object: place of the page
 
     def value(self, thing):
         """What a reference leads to, or the thing itself."""
@@ -96,6 +98,8 @@ class Tree:
         title = node.get("/T")
         element = Element(kind, title[2:] if title else None, kind in INLINE)
         self.add_parts(element, node.get("/K", []), node.get("/Pg"))
+        for part in element.parts:
+            element.pages |= part.pages if isinstance(part, Element) else set()
         return element
 
     def add_parts(self, element, kids, page):
@@ -104,11 +108,27 @@ class Tree:
             if isinstance(thing, list):
                 self.add_parts(element, thing, page)
             elif isinstance(thing, int):
-                element.parts.append(self.words.get(f"{page.split()[0]} {thing}", ""))
+                self.add_words(element, page, thing)
             elif "/S" in thing:
                 element.parts.append(self.element(thing))
             elif "/MCID" in thing:
-                element.parts.append(self.words.get(f'{thing.get("/Pg", page).split()[0]} {thing["/MCID"]}', ""))
+                self.add_words(element, thing.get("/Pg", page), thing["/MCID"])
+
+    def add_words(self, element, page, content):
+        number = page.split()[0]
+        element.parts.append(self.words.get(f"{number} {content}", ""))
+        if number in self.pages:
+            element.pages.add(self.pages[number])
+
+
+def page_places(tree, node, places):
+    """Number of each page's object: its place, from 0, in the order of the page tree."""
+    for kid in tree.value(node)["/Kids"]:
+        if "/Kids" in tree.value(kid):
+            page_places(tree, kid, places)
+        else:
+            places[kid.split()[0]] = len(places)
+    return places
 
 
 def read(pdf):
@@ -120,6 +140,7 @@ def read(pdf):
     objects = json.loads(printed.stdout)["qpdf"][1]
     tree = Tree(objects, json.loads(words.stdout))
     catalog = tree.value(tree.value(objects["trailer"]["value"])["/Root"])
+    tree.pages = page_places(tree, catalog["/Pages"], {})
     root = Element("", None, False)
     tree.add_parts(root, tree.value(catalog["/StructTreeRoot"])["/K"], None)
     return root
