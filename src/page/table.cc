@@ -256,8 +256,8 @@ class TableSetter {
       keep_lines(lines);
     Strip& end = lines.back();
     if (!last && !table_.rows[row].joins_next) {
-      end.items.push_back(rule(0, end.height + from_mm(0.6), target_.width, 0.25, print_color(model::Ink::rule)));
-      end.height += from_mm(1.2);
+      end.items.push_back(rule(0, end.height + setting_.row_gap / 2, target_.width, 0.25, print_color(model::Ink::rule)));
+      end.height += setting_.row_gap;
     }
     // Neither the first nor the last row stands alone.
     if (rows_.size() > 1 && (row == 0 || row + 2 == rows_.size())) end.keep_next = true;
