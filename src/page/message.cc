@@ -164,7 +164,7 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   Strip text = stacked(set_paragraph(setting, words_of(message), text_look(setting), width - text_left - pad, group, 0));
   Strip strip;
   strip.height =
-      std::max(text.height + 2 * setting.mm(setting.dense ? 0.5 : 0.8), setting.mm(signs.empty() ? (setting.dense ? 5 : 6) : 8));
+      std::max(text.height + 2 * setting.mm(setting.dense ? 0.15 : 0.8), setting.mm(signs.empty() ? (setting.dense ? 4.6 : 6) : 8));
   strip.items = word_panel(setting, message, panel, strip.height, word);
   for (Item& item : signs) {
     shift(item, 0, strip.height / 2);

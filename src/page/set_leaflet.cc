@@ -22,15 +22,16 @@ namespace benchleaf::page {
 namespace {
 
 constexpr double kEdgeMm = 11;
-constexpr double kTopMm = 9;
-constexpr double kFootMm = 14;
+constexpr double kTopMm = 8;
+constexpr double kFootMm = 12.5;
 constexpr double kGutterMm = 5;
-constexpr double kBetweenRowsMm = 1.8;
+constexpr double kBetweenRowsMm = 1.4;
 constexpr double kMostBetweenRowsMm = 4;
 constexpr double kLeastPt = 9.6;     // read at arm's length
 constexpr double kAirOfBook = 0.35;  // a sheet stands closer than a book
 constexpr double kRowGapMm = 0.7;    // between two rows of a table, the rule in its middle
 constexpr double kHoleMm = 5;
+constexpr double kCutMm = 3;  // room for the line to cut along
 
 /// The paper of a book without its margin for notes.
 Paper without_notes(Paper paper) {
@@ -159,7 +160,7 @@ class SheetFiller {
   static Length height_of(const SetRow& row) {
     Length most = 0;
     for (const Strips& column : row.columns) most = std::max(most, total_height(column));
-    return most + (row.cut_above ? from_mm(4) : 0);
+    return most + (row.cut_above ? from_mm(kCutMm) : 0);
   }
 
   void cut() {
@@ -171,7 +172,7 @@ class SheetFiller {
       dashes.segments.push_back({PathSegment::Op::line, {x + from_mm(1.6), y_ + from_mm(1.5)}, {}, {}});
     }
     pages_.back().items.push_back({kLayoutArtifact, std::move(dashes)});
-    y_ += from_mm(4);
+    y_ += from_mm(kCutMm);
   }
 
   void place(SetRow row) {

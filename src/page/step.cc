@@ -59,7 +59,7 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   whole.height = std::max(words.height, look.number.leading());
   overlay(whole, std::move(number), 0, setting.dense ? 0 : -from_mm(0.6));
   overlay(whole, std::move(words), indent, 0);
-  const Length above_rule = from_mm(setting.dense ? 0.4 : 1.2);
+  const Length above_rule = from_mm(setting.dense ? 0.2 : 1.2);
   whole.items.push_back(rule(0, whole.height + above_rule, target.width, 0.25, print_color(model::Ink::rule)));
   whole.height += above_rule + from_mm(0.2);
   whole.before = from_mm(1.4);

@@ -171,6 +171,7 @@ class SheetSetter {
     sheet.title = "Causes, and what is still to be found out";
     sheet.key = key();
     sheet.anchor = "sheet/causes";
+    sheet.may_share = true;
     for (const SheetSection& section : sheets_.front) {
       if (section.id.rfind("causes-", 0) == 0) sheet.rows.push_back(row_of({{column_of(section), 1.0}}));
     }
@@ -211,7 +212,7 @@ class SheetSetter {
 
   /// One page in all: what is never done in a paragraph, and the steps across the page.
   void add_brief(LeafletSheet& sheet) const {
-    side_by_side(sheet, {{"cell", 1.05}, {"gasket", 1.0}, {"watch", 1.25}});
+    side_by_side(sheet, {{"cell", 1.0}, {"gasket", 0.95}, {"watch", 1.5}});
     side_by_side(sheet, {{"parts", 1.0}});
     if (const SheetSection* never = sheets_.section("never")) {
       model::Runs runs;
@@ -261,8 +262,7 @@ class SheetSetter {
   static std::vector<model::Column> columns_of(const SheetSection& section) {
     using compose::column;
     const auto left = model::Column::Align::left;
-    if (section.id == "work")
-      return {column({}, left, false, 10), column({}, left, false, 52), column({}, left, false, 9.5), column({})};
+    if (section.id == "work") return {column({}, left, false, 64), column({}, left, false, 9.5), column({})};
     if (section.id == "never") return {column({}, left, false, 42), column({})};
     if (section.id == "waits") return {column({}, left, false, 70), column({})};
     if (section.id == "history")
@@ -375,7 +375,7 @@ class SheetSetter {
       else
         left.push_back(line_block(paper(), line));
     }
-    sheet.rows.push_back(row_of({{std::move(left), 2.2}, {std::move(right), 1.0}}));
+    sheet.rows.push_back(row_of({{std::move(left), 2.7}, {std::move(right), 1.0}}));
     sheet.rows.back().cut_above = true;
   }
 

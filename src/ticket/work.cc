@@ -34,6 +34,11 @@ std::string reason_of(const SheetContext& context, const PlanJob& job) {
 
 model::Runs page_of_job(const RecordRef& procedure) { return {model::page_run("sheet/" + procedure.id())}; }
 
+/// What is somebody else's on any watch.
+void add_what_waits(const SheetContext& context, SectionBuilder& section) {
+  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+}
+
 /// Whether only the test of a cause says that a job is done: nobody asked for it, and it is not usual on such a watch.
 bool is_by_test(const SheetContext& context, const PlanJob& job) {
   const auto* rule = context.desk.records.find<model::Job>(job.job);
@@ -59,14 +64,16 @@ void add_jobs_done(const SheetContext& context, std::vector<SheetSection>& front
   SectionBuilder section("work", "Jobs, in this order", "the steps are on the sheets behind");
   for (const PlanJob& job : context.plan.jobs) {
     if (job.state != PlanJob::State::done || is_by_test(context, job)) continue;
+    const int number = context.plan.number_of(job.procedure);
     compose::Line head = context.line();
-    head.tick().say("\u00A0\u00A0" + std::to_string(context.plan.number_of(job.procedure)), Style::bold);
-    section.row(Kind::tick,
-                {head.take(), text_runs(job_title(context.desk, job), Style::bold), page_of_job(job.procedure),
-                 text_runs(reason_of(context, job))},
-                job.procedure);
+    head.tick().say(
+        "\u00A0" + std::string(number < 10 ? "\u2007" : "") + std::to_string(number) + "\u2002" + job_title(context.desk, job),
+        Style::bold);
+    section.row(Kind::tick, {head.take(), page_of_job(job.procedure), text_runs(reason_of(context, job))}, job.procedure);
   }
   add_by_test(context, section);
+  const auto waits = [](const PlanJob& job) { return job.state != PlanJob::State::done; };
+  if (std::none_of(context.plan.jobs.begin(), context.plan.jobs.end(), waits)) add_what_waits(context, section);
   section.close(front);
 }
 
@@ -91,7 +98,8 @@ void add_waiting(const SheetContext& context, std::vector<SheetSection>& front) 
     for (std::size_t i = 0; hold != nullptr && i < hold->cautions.size(); ++i)
       section.add(Kind::caution, {}, hold->cautions[i]).again = true;
   }
-  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+  if (groups.empty()) return;
+  add_what_waits(context, section);
   section.close(front);
 }
 
