@@ -86,7 +86,7 @@ void Words::add_slot(Setting& setting, const model::Run& run, TagId parent) {
   Slot slot;
   slot.target = run.target;
   slot.tag = link >= 0 ? link : parent;
-  slot.size_pt = look_.size_pt * kReferenceShare;
+  slot.size_pt = std::max(look_.size_pt * kReferenceShare, std::min(setting.least_pt, look_.size_pt));
   slot.width = set_plain(setting, "p.\u00A0" + setting.widest_number, look::page_reference(slot.size_pt), kLayoutArtifact).width;
   const Length width = slot.width;
   BoxContent content;

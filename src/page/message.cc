@@ -35,23 +35,28 @@ PathItem frame(Length width, Length height) {
   return path;
 }
 
+bool is_brief(const model::Message& message) { return message.length == model::Message::Length::brief; }
+
+/// Set low: the word beside the words, small.
+bool is_low(const Setting& setting, const model::Message& message) { return setting.dense || is_brief(message); }
+
 /// The word, with the triangle that says a person may come to harm; a notice has none.
 std::vector<Item> word_panel(Setting& setting, const model::Message& message, Length width, Length height, TagId tag) {
   const Panel panel = panel_of(message.word);
   std::vector<Item> items{ground({0, 0, width, height}, print_color(panel.ground))};
   const Length middle = height / 2;
-  Length x = setting.mm(2.4);
+  Length x = setting.mm(setting.dense ? 1.6 : 2.4);
   if (message.word != model::Message::Word::notice) {
-    const double triangle_mm = message.length == model::Message::Length::brief ? 4.4 : 6;
+    const double triangle_mm = is_low(setting, message) ? 4.4 : 6;
     for (Item& item :
          place_drawing(setting, model::alert_triangle(panel.words), triangle_mm / 10 * setting.scale, kLayoutArtifact)) {
       shift(item, x, middle - setting.mm(triangle_mm / 2));
       items.push_back(std::move(item));
     }
-    x += setting.mm(triangle_mm + 1.4);
+    x += setting.mm(triangle_mm + (setting.dense ? 0.8 : 1.4));
   }
-  const bool brief = message.length == model::Message::Length::brief;
-  const Look look = in_color(setting.sized(brief ? look::strip_word() : look::message_word()), print_color(panel.words));
+  const Look look =
+      in_color(setting.sized(is_low(setting, message) ? look::strip_word() : look::message_word()), print_color(panel.words));
   PlainLine word = set_plain(setting, model::message_word(message.word), look, tag);
   for (Item& item : word.items) {
     shift(item, x, middle + static_cast<Length>(look.size_pt * 0.355 * kPt));
@@ -63,7 +68,7 @@ std::vector<Item> word_panel(Setting& setting, const model::Message& message, Le
 /// Up to two drawn signs above each other's line, then the rest of the panel is words.
 Length place_signs(Setting& setting, const model::Message& message, Length left, Length height, TagId tag,
                    std::vector<Item>& items) {
-  const double sign_mm = message.length == model::Message::Length::brief ? 6.8 : 9.5;
+  const double sign_mm = is_low(setting, message) ? 6.8 : 9.5;
   constexpr std::size_t kMost = 2;
   Length x = left;
   std::size_t drawn = 0;
@@ -82,14 +87,15 @@ Length place_signs(Setting& setting, const model::Message& message, Length left,
   return x;
 }
 
+Look text_look(const Setting& setting) { return setting.sized(setting.dense ? look::dense() : look::message_text()); }
+
 /// Narrower than this, the word stands above the words.
 constexpr double kLeastSideBySideMm = 120;
 constexpr double kLeastEmbeddedMm = 90;
 constexpr double kPanelMm = 36;
 constexpr double kBriefPanelMm = 30;
+constexpr double kDensePanelMm = 25;
 constexpr double kBriefPlaceMm = 14;  // of the page that says all of it
-
-bool is_brief(const model::Message& message) { return message.length == model::Message::Length::brief; }
 
 model::Runs words_of(const model::Message& message) {
   const model::Runs& harm = model::harm_words(message);
@@ -107,12 +113,12 @@ model::Runs words_of(const model::Message& message) {
 constexpr double kBoxMm = 8;
 constexpr double kAboveBoxMm = 1.2;
 
-/// A box to write a number into with a pen for film, under the words.
-void add_write_box(Setting& setting, const model::Message& message, Length width, TagId group, Strip& text) {
+/// A box to write a number into with a pen for film, under the words; its foot no higher than `least`.
+void add_write_box(Setting& setting, const model::Message& message, Length width, TagId group, Length least, Strip& text) {
   if (message.write_on.empty()) return;
-  const Look look = bold_of(setting.sized(look::message_text()));
+  const Look look = bold_of(text_look(setting));
   PlainLine label = set_plain(setting, message.write_on, look, setting.add_tag(Role::p, group));
-  const Length top = text.height + from_mm(kAboveBoxMm);
+  const Length top = std::max(text.height + from_mm(kAboveBoxMm), least - from_mm(kBoxMm));
   for (Item& item : label.items) {
     shift(item, 0, top + from_mm(kBoxMm / 2) + static_cast<Length>(look.size_pt * 0.355 * kPt));
     text.items.push_back(std::move(item));
@@ -130,9 +136,8 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, group, signs) + pad;
-  Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - text_left - pad, group, 0));
-  add_write_box(setting, message, width - text_left - pad, group, text);
+  Strip text = stacked(set_paragraph(setting, words_of(message), text_look(setting), width - text_left - pad, group, 0));
+  add_write_box(setting, message, width - text_left - pad, group, 0, text);
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(1.4), setting.mm(signs.empty() ? 10 : 12.5));
   strip.items = word_panel(setting, message, setting.mm(kPanelMm), strip.height, word);
@@ -148,19 +153,21 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
 /// Low: the word, one sign, a sentence of harm and one of what keeps it off, and the page that says all of it.
 Strip embedded(Setting& setting, const model::Message& message, Length width, TagId group) {
   const Length pad = setting.mm(2);
-  const Length panel = setting.mm(kBriefPanelMm);
+  const Length panel = setting.mm(setting.dense ? kDensePanelMm : kBriefPanelMm);
   const TagId word = setting.add_tag(Role::p, group);
   model::Message one = message;
-  one.signs.resize(std::min<std::size_t>(one.signs.size(), 1));
+  one.signs.resize(std::min<std::size_t>(one.signs.size(), setting.dense && is_brief(message) ? 0 : 1));
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, one, panel, 0, group, signs) + pad;
-  const Length place = setting.mm(kBriefPlaceMm);
-  Strip text =
-      stacked(set_paragraph(setting, words_of(message), setting.sized(look::strip_text()), width - text_left - place, group, 0));
+  const bool brief = is_brief(message);
+  const Length place = brief ? setting.mm(kBriefPlaceMm) : pad;
+  const Look look = setting.sized(setting.dense ? look::dense() : look::strip_text());
+  Strip text = stacked(set_paragraph(setting, words_of(message), look, width - text_left - place, group, 0));
   Strip strip;
-  strip.height = std::max(text.height + 2 * setting.mm(0.8), setting.mm(signs.empty() ? 6 : 8));
-  Strip page = stacked(
-      set_paragraph(setting, {model::page_run(message.record)}, setting.sized(look::strip_text()), place - pad, group, 0));
+  strip.height = std::max(text.height + 2 * setting.mm(setting.dense ? 0.15 : 0.8),
+                          setting.mm(signs.empty() ? (setting.dense ? 4.6 : 6) : 8));
+  Strip page;
+  if (brief) page = stacked(set_paragraph(setting, {model::page_run(message.record)}, look, place - pad, group, 0));
   for (Slot& slot : page.slots) slot.flush_right = true;
   strip.items = word_panel(setting, message, panel, strip.height, word);
   for (Item& item : signs) {
@@ -180,10 +187,10 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
   const Length signs_width = place_signs(setting, message, 0, 0, group, signs);
-  const Length bar = setting.mm(signs.empty() ? 8.4 : 10.7);
+  const Length bar = setting.mm(setting.dense && signs.empty() ? 6 : signs.empty() ? 8.4 : 10.7);
   const Length panel = signs.empty() ? width : width - signs_width - setting.mm(1.6);
-  Strip text = stacked(set_paragraph(setting, words_of(message), setting.sized(look::message_text()), width - 2 * pad, group, 0));
-  add_write_box(setting, message, width - 2 * pad, group, text);
+  Strip text = stacked(set_paragraph(setting, words_of(message), text_look(setting), width - 2 * pad, group, 0));
+  add_write_box(setting, message, width - 2 * pad, group, least - bar - 2 * setting.mm(1.2), text);
   Strip strip;
   const Length under = std::max(text.height + 2 * setting.mm(1.2), least - bar);
   strip.height = bar + under;
@@ -202,7 +209,7 @@ Strip word_above(Setting& setting, const model::Message& message, Length width, 
 Strip message_strip(Setting& setting, const model::Message& message, Length width, TagId parent, Length least) {
   const TagId group = setting.add_tag(Role::div, parent);
   const bool wide = width >= setting.mm(kLeastSideBySideMm);
-  if (is_brief(message) && width >= setting.mm(kLeastEmbeddedMm)) {
+  if (is_low(setting, message) && width >= setting.mm(kLeastEmbeddedMm)) {
     Strip low = embedded(setting, message, width, group);
     low.items.push_back({kLayoutArtifact, frame(width, low.height)});
     return low;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -21,13 +22,16 @@ namespace benchleaf::page {
 namespace {
 
 constexpr double kEdgeMm = 11;
-constexpr double kTopMm = 9;
-constexpr double kFootMm = 16;
+constexpr double kTopMm = 8;
+constexpr double kFootMm = 12.5;
 constexpr double kGutterMm = 5;
-constexpr double kBetweenRowsMm = 2.2;
-constexpr double kLeastPt = 9.6;    // read at arm's length
-constexpr double kAirOfBook = 0.5;  // a sheet stands closer than a book
+constexpr double kBetweenRowsMm = 1.4;
+constexpr double kMostBetweenRowsMm = 4;
+constexpr double kLeastPt = 9.6;     // read at arm's length
+constexpr double kAirOfBook = 0.35;  // a sheet stands closer than a book
+constexpr double kRowGapMm = 0.7;    // between two rows of a table, the rule in its middle
 constexpr double kHoleMm = 5;
+constexpr double kCutMm = 3;  // room for the line to cut along
 
 /// The paper of a book without its margin for notes.
 Paper without_notes(Paper paper) {
@@ -54,9 +58,11 @@ Strip head_of(Setting& setting, const model::LeafletSheet& sheet, TagId part) {
   title.size_pt = 15;
   title.leading_pt = 16.5;
   Strips lines = Words(setting, {model::text_run(sheet.title)}, title, heading).set(setting, width - left - side - from_mm(8));
-  for (Strip& line : set_paragraph(setting, {model::text_run(sheet.subtitle)}, setting.sized(look::table_cell()),
-                                   width - left - side - from_mm(8), part, 0))
-    lines.push_back(std::move(line));
+  if (!sheet.subtitle.empty()) {
+    for (Strip& line : set_paragraph(setting, {model::text_run(sheet.subtitle)}, setting.sized(look::table_cell()),
+                                     width - left - side - from_mm(8), part, 0))
+      lines.push_back(std::move(line));
+  }
   Strip words = stacked(std::move(lines));
   head.height = std::max(head.height, words.height);
   overlay(head, std::move(words), left, 0);
@@ -82,6 +88,7 @@ struct SetRow {
   std::vector<Length> left;
   bool whole = true;
   bool cut_above = false;
+  Length above = 0;  ///< more room over it
 };
 
 SetRow set_row(Setting& setting, const model::LeafletRow& row, TagId part) {
@@ -125,11 +132,22 @@ class SheetFiller {
     const Length top = head.height;
     overlay(pages_.back(), std::move(head), 0, y_);
     y_ += top;
+    spread(rows, sheet, height);
     for (SetRow& row : rows) place(std::move(row));
+    between_ = from_mm(kBetweenRowsMm);
   }
 
  private:
   Length room() const { return setting_.paper.block_height; }
+
+  /// Gives the room that a sheet of one page leaves to its rows; what is cut off stands at the foot.
+  void spread(std::vector<SetRow>& rows, const model::LeafletSheet& sheet, Length height) {
+    if (sheet.may_share || rows.empty() || height > room()) return;
+    const Length spare = room() - height;
+    const Length each = std::min(spare / static_cast<Length>(rows.size()), from_mm(kMostBetweenRowsMm - kBetweenRowsMm));
+    between_ += each;
+    if (rows.back().cut_above) rows.back().above = spare - each * static_cast<Length>(rows.size());
+  }
 
   void open_page() {
     Strip page;
@@ -142,7 +160,7 @@ class SheetFiller {
   static Length height_of(const SetRow& row) {
     Length most = 0;
     for (const Strips& column : row.columns) most = std::max(most, total_height(column));
-    return most + (row.cut_above ? from_mm(4) : 0);
+    return most + (row.cut_above ? from_mm(kCutMm) : 0);
   }
 
   void cut() {
@@ -154,11 +172,11 @@ class SheetFiller {
       dashes.segments.push_back({PathSegment::Op::line, {x + from_mm(1.6), y_ + from_mm(1.5)}, {}, {}});
     }
     pages_.back().items.push_back({kLayoutArtifact, std::move(dashes)});
-    y_ += from_mm(4);
+    y_ += from_mm(kCutMm);
   }
 
   void place(SetRow row) {
-    y_ += from_mm(kBetweenRowsMm);
+    y_ += between_ + row.above;
     const Length height = height_of(row);
     if (y_ + height > room() && (row.whole ? height <= room() : y_ > room() - from_mm(40))) open_page();
     if (row.cut_above) cut();
@@ -186,7 +204,10 @@ class SheetFiller {
       const Length before = y > y_ ? column[at].before : 0;
       Length height = before + column[at].height;
       while (column[end - 1].keep_next && end < column.size()) height += column[end].before + column[end].height, ++end;
-      if (height > room()) {  // taller than a page: the keep gives way
+      const auto is_message = [&](std::size_t place) { return place < end && column[place].message; };
+      const bool stack = is_message(at) && is_message(at + 1) && is_message(at + 2);
+      // taller than a page, or more than two messages before a step: the keep gives way
+      if (height > room() || (stack && y + height > room())) {
         end = at + 1;
         height = before + column[at].height;
       }
@@ -204,22 +225,57 @@ class SheetFiller {
   Setting& setting_;
   std::vector<Strip>& pages_;
   Length y_ = 0;
+  Length between_ = from_mm(kBetweenRowsMm);
 };
 
-bool has_signs(const Page& page) {
-  bool found = false;
-  for_each_item(page, [&found](const Item& item) { found = found || std::holds_alternative<SignItem>(item.what); });
-  return found;
+/// The signs that stand on a page, in the order of the legend.
+struct Signs {
+  std::vector<model::Trust> trusts;
+  bool derived = false;
+};
+
+Signs signs_on(const Page& page) {
+  std::set<model::Trust> seen;
+  Signs signs;
+  for_each_item(page, [&](const Item& item) {
+    const auto* sign = std::get_if<SignItem>(&item.what);
+    if (sign == nullptr) return;
+    seen.insert(sign->trust);
+    signs.derived = signs.derived || sign->derived;
+  });
+  for (const model::Trust trust : all_trusts()) {
+    if (seen.count(trust) > 0) signs.trusts.push_back(trust);
+  }
+  return signs;
+}
+
+void add_anchors(const model::Blocks& blocks, std::set<std::string>& anchors) {
+  for (const model::Block& block : blocks) {
+    const auto* message = std::get_if<model::Message>(&block.what);
+    if (message != nullptr && !message->anchor.empty()) anchors.insert(message->anchor);
+  }
+}
+
+/// Every place of a leaflet that a page number may lead to.
+std::set<std::string> anchors_of(const model::Leaflet& leaflet) {
+  std::set<std::string> anchors;
+  for (const model::LeafletSheet& sheet : leaflet.sheets) {
+    if (!sheet.anchor.empty()) anchors.insert(sheet.anchor);
+    for (const model::LeafletRow& row : sheet.rows) {
+      for (const auto& column : row.columns) add_anchors(column.blocks, anchors);
+    }
+  }
+  return anchors;
 }
 
 void furnish(Setting& setting, const model::Leaflet& leaflet, const std::string& label, std::size_t count, Page& page) {
   const Paper& paper = setting.paper;
-  const bool signs = has_signs(page);
+  const Signs signs = signs_on(page);
   Pen pen(setting, page);
   const Length left = paper.inner;
   const Length right = paper.width - paper.inner;
-  const Length top = paper.height - from_mm(kFootMm - 2);
-  if (signs) pen.legend({left, top, right, 0}, setting.sized(look::legend()), all_trusts());
+  const Length top = paper.height - from_mm(kFootMm - 1.5);
+  if (!signs.trusts.empty()) pen.legend({left, top, right, 0}, setting.sized(look::legend()), signs.trusts, signs.derived);
   const Length baseline = paper.height - from_mm(4.5);
   pen.words({model::text_run(leaflet.title + ", page " + label + " of " + std::to_string(count))}, setting.sized(look::alias()),
             right, baseline, Pen::From::right);
@@ -248,8 +304,10 @@ Document set_leaflet(const model::Leaflet& leaflet, const Paper& paper, const Fo
   document.language = leaflet.language;
   document.iso_date = leaflet.iso_date;
   const Paper wide = without_notes(paper);
-  Setting setting{text, findings, wide, document.tags, {}, {}, {}};
+  Setting setting{text, findings, wide, document.tags, anchors_of(leaflet), {}, {}};
   setting.least_pt = kLeastPt;
+  setting.dense = true;
+  setting.row_gap = from_mm(kRowGapMm);
   setting.widest_number = "88";
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);
   Galley galley;

@@ -15,7 +15,15 @@ struct StepLook {
   double indent_mm;
 };
 
+/// Steps of a sheet of the bench: a little larger than its other words, and narrow.
+Look dense(Look look) {
+  look.size_pt = 10.8;
+  look.leading_pt = 13;
+  return look;
+}
+
 StepLook look_of(const Setting& setting, model::Step::Size size, Length width) {
+  if (setting.dense) return {dense(look::sub_head()), dense(look::dense()), 7};
   if (width < setting.mm(100)) return {look::sub_head(), look::entry_body(), 7};
   if (size == model::Step::Size::large) return {look::large_step_number(), look::large_step(), 12};
   return {look::step_number(), look::step(), 10};
@@ -49,10 +57,11 @@ void set_step(Setting& setting, const model::Step& step, Target& target) {
   Strip words = stacked(std::move(lines));
   Strip whole;
   whole.height = std::max(words.height, look.number.leading());
-  overlay(whole, std::move(number), 0, -from_mm(0.6));
+  overlay(whole, std::move(number), 0, setting.dense ? 0 : -from_mm(0.6));
   overlay(whole, std::move(words), indent, 0);
-  whole.items.push_back(rule(0, whole.height + from_mm(0.9), target.width, 0.25, print_color(model::Ink::rule)));
-  whole.height += from_mm(1.1);
+  const Length above_rule = from_mm(setting.dense ? 0.2 : 0.9);
+  whole.items.push_back(rule(0, whole.height + above_rule, target.width, 0.25, print_color(model::Ink::rule)));
+  whole.height += above_rule + from_mm(0.2);
   whole.before = from_mm(1.1);
   target.galley.strips.push_back(std::move(whole));
 }

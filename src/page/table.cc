@@ -286,7 +286,7 @@ class TableSetter {
     if (joins_next && !in_blocks_) return;
     const Length left = joins_next ? grid_.left[1] : 0;
     const bool heavy = in_blocks_ && !joins_next;
-    const Length under = from_mm(joins_next ? 0.3 : 0.6);
+    const Length under = joins_next ? from_mm(0.3) : setting_.row_gap / 2;
     end.items.push_back(rule(left, end.height + under, target_.width - left, heavy ? 0.5 : 0.25,
                              print_color(heavy ? model::Ink::ink : model::Ink::rule)));
     end.height += 2 * under;

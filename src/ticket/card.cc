@@ -8,7 +8,7 @@ namespace {
 using Kind = SheetLine::Kind;
 using model::Style;
 
-constexpr double kNumberMm = 40;
+constexpr double kNumberMm = 38;
 
 /// `Swallowed a cell: hospital ...`: hazard in bold, then what to do, then a blank for the number to call.
 void add_emergency(const SheetContext& context, std::vector<SheetSection>& front) {
@@ -33,24 +33,23 @@ void add_done(const SheetContext& context, SectionBuilder& section) {
                                             has(rule->roles, "polishes-crystal") || has(rule->roles, "changes-crystal"));
     if (job.state == PlanJob::State::done && counts) done.tick().say("\u00A0" + rule->title + "  ");
   }
-  if (!done.empty()) section.add(Kind::words, done.take());
+  section.add(Kind::words, done.say("left as it was ").blank(26).take());
 }
 
 void add_owner(const SheetContext& context, std::vector<SheetSection>& front) {
-  SectionBuilder section("card", "Owner's card", "cut here; goes with the watch");
-  compose::Line head = context.line();
-  section.add(Kind::words, head.say(context.watch.title + ". ", Style::bold).say("Date ").blank(22).take());
+  SectionBuilder section("card", "Owner's card", context.watch.title);
   compose::Line cell = context.line();
-  cell.say("Cell fitted ", Style::bold).blank(22).say(" system ").blank(20).say(" change by ").blank(20);
-  if (context.fact("cell-life.life") != nullptr) context.say_fact(cell.say(" reckoned "), "cell-life.life");
+  cell.say("Date ").blank(18).say("  ").say("cell fitted ", Style::bold).blank(24).say("  system ").blank(24);
   section.add(Kind::words, cell.take());
+  compose::Line draw = context.line();
+  draw.say("Change by ", Style::bold).blank(18);
+  if (context.fact("cell-life.life") != nullptr) context.say_fact(draw.say(" reckoned "), "cell-life.life");
+  section.add(Kind::words, draw.say("  draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(10).say("\u00A0s a day").take());
   add_done(context, section);
-  compose::Line left = context.line();
-  section.add(Kind::words,
-              left.say("Draw ").blank(14).say(" \u00B5A  rate ").blank(14).say(" s a day  left as it was ").blank(34).take());
-  for (const model::Look* look : context.looks("card"))
-    section.add(Kind::words, text_runs(context.filled(look->text), look->caution.empty() ? Style::plain : Style::bold),
-                look->caution);
+  for (const model::Look* look : context.looks("card")) {
+    const bool warns = !look->caution.empty();
+    section.add(Kind::words, text_runs(context.filled(look->text), warns ? Style::bold : Style::plain), look->caution);
+  }
   section.close(front);
 }
 

@@ -112,17 +112,23 @@ void add_own(const SheetContext& context, const PlanJob& job, std::vector<SheetS
     compose::Line line = context.line();
     const std::string healthy = context.filled(look->healthy);
     line.say("Write on the front sheet: ", Style::bold).say(context.filled(look->text));
-    section.add(Kind::tick, line.say(healthy.empty() ? "." : "; healthy " + healthy + " " + look->unit + ".").take());
+    const std::string unit = look->unit.empty() ? std::string() : " " + look->unit;
+    section.add(Kind::tick, line.say(healthy.empty() ? "." : "; healthy " + healthy + unit + ".").take());
   }
   section.close(beside);
 }
 
-/// Whether a caution of the short form guards something here: idle ones were taken out of the bound procedure.
-bool guards_here(const PlanJob& job, const RecordRef& caution) {
+bool guards(const PlanJob& job, const RecordRef& caution) {
   return has(job.bound.cautions, caution) || std::any_of(job.bound.steps.begin(), job.bound.steps.end(),
                                                          [&caution](const Step& step) { return step.caution == caution; });
 }
 
+/// Whether a caution of the short form guards something on this ticket: idle ones were taken out of the bound procedures. One
+/// that only a later job needs may stand earlier.
+bool guards_here(const Plan& plan, const RecordRef& caution) {
+  return std::any_of(plan.jobs.begin(), plan.jobs.end(),
+                     [&caution](const PlanJob& job) { return job.state == PlanJob::State::done && guards(job, caution); });
+}
 void add_waste(const SheetContext& context, std::vector<SheetSection>& beside) {
   SectionBuilder section("waste", "What goes where");
   for (const model::Look* look : context.looks("waste")) section.add(Kind::tick, text_runs(context.filled(look->text)));
@@ -165,7 +171,7 @@ JobSheet brief_sheet(const SheetContext& context) {
     for (const auto& brief : rule->brief) {
       if (brief.caution.empty()) {
         steps.add(Kind::step, text_runs(brief.text));
-      } else if (!has(shown, brief.caution) && guards_here(job, brief.caution)) {
+      } else if (!has(shown, brief.caution) && guards_here(context.plan, brief.caution)) {
         shown.push_back(brief.caution);
         steps.add(Kind::caution, {}, brief.caution).again = true;
       }

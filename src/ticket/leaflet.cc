@@ -53,8 +53,7 @@ bool stands_in_full(const Sheets& sheets, const RecordRef& caution) {
 
 /// The page of the full message: on this ticket, else in the handbook where one was bound.
 model::Runs page_of(const Paper& paper, const RecordRef& caution) {
-  if (stands_in_full(paper.sheets, caution))
-    return {model::text_run(" p.\u00A0", model::Style::bold), model::page_run(anchor_of(caution))};
+  if (stands_in_full(paper.sheets, caution)) return {model::text_run(" "), model::page_run(anchor_of(caution))};
   const std::string page = paper.bench.page ? paper.bench.page(caution) : std::string();
   return page.empty() ? model::Runs() : model::Runs{model::text_run(" handbook p.\u00A0" + page, model::Style::bold)};
 }
@@ -114,6 +113,38 @@ void add_lines(const Paper& paper, const SheetSection& section, std::vector<mode
   }
 }
 
+/// The signal word on its colour, as wide and high as three lines ask.
+std::shared_ptr<const model::Drawing> warning_panel() {
+  constexpr double kWide = 30;
+  constexpr double kHigh = 13.4;
+  model::Drawing panel;
+  panel.width_mm = kWide;
+  panel.height_mm = kHigh;
+  panel.alt = "WARNING";
+  model::PathShape ground = model::rectangle({0, 0}, kWide, kHigh);
+  ground.fill = model::Ink::safety_orange;
+  panel.shapes.emplace_back(std::move(ground));
+  model::PathShape triangle;
+  using Op = model::PathStep::Op;
+  triangle.steps = {
+      {Op::move, {4.8, 3.6}, {}, {}}, {Op::line, {8.2, 9.6}, {}, {}}, {Op::line, {1.4, 9.6}, {}, {}}, {Op::close, {}, {}, {}}};
+  triangle.fill = model::Ink::ink;
+  panel.shapes.emplace_back(std::move(triangle));
+  const auto say = [&panel](model::Mm at, const char* words, double high, model::TextShape::Anchor anchor, model::Ink ink) {
+    model::TextShape text;
+    text.at = at;
+    text.text = words;
+    text.height_mm = high;
+    text.anchor = anchor;
+    text.bold = true;
+    text.ink = ink;
+    panel.shapes.emplace_back(std::move(text));
+  };
+  say({4.8, 9.1}, "!", 5, model::TextShape::Anchor::middle, model::Ink::safety_orange);
+  say({9.2, 8.4}, "WARNING", 4.2, model::TextShape::Anchor::start, model::Ink::ink);
+  return std::make_shared<const model::Drawing>(std::move(panel));
+}
+
 class SheetSetter {
  public:
   SheetSetter(const compose::Desk& desk, const Bench& bench, const Plan& plan, const Sheets& sheets)
@@ -122,19 +153,15 @@ class SheetSetter {
   LeafletSheet front() const {
     LeafletSheet sheet = head();
     add_history(sheet);
-    side_by_side(sheet, {{"watch", 1.0}, {"never", 1.45}});
-    side_by_side(sheet, {{"cell", 1.25}, {"gasket", 1.0}, {"crystal", 1.0}});
-    side_by_side(sheet, {{"parts", 1.0}});
     if (plan_.one_page)
-      add_steps(sheet);
+      add_brief(sheet);
     else
-      side_by_side(sheet, {{"work", 1.0}});
-    if (!plan_.one_page) add_readings(sheet);
+      add_plan(sheet);
+    add_readings(sheet);
     side_by_side(sheet, {{"waits", 1.0}});
     add_questions(sheet);
-    side_by_side(sheet, {{"emergency", 1.0}});
-    side_by_side(sheet, {{"card", 1.0}});
-    if (!sheet.rows.empty() && sheets_.section("card") != nullptr) sheet.rows.back().cut_above = true;
+    add_emergency(sheet);
+    add_card(sheet);
     return sheet;
   }
 
@@ -144,6 +171,7 @@ class SheetSetter {
     sheet.title = "Causes, and what is still to be found out";
     sheet.key = key();
     sheet.anchor = "sheet/causes";
+    sheet.may_share = true;
     for (const SheetSection& section : sheets_.front) {
       if (section.id.rfind("causes-", 0) == 0) sheet.rows.push_back(row_of({{column_of(section), 1.0}}));
     }
@@ -175,6 +203,31 @@ class SheetSetter {
     double share = 1;
   };
 
+  void add_plan(LeafletSheet& sheet) const {
+    side_by_side(sheet, {{"watch", 1.0}, {"never", 1.9}});
+    side_by_side(sheet, {{"cell", 1.15}, {"gasket", 1.0}, {"crystal", 1.0}});
+    side_by_side(sheet, {{"parts", 1.0}});
+    side_by_side(sheet, {{"work", 1.0}});
+  }
+
+  /// One page in all: what is never done in a paragraph, and the steps across the page.
+  void add_brief(LeafletSheet& sheet) const {
+    side_by_side(sheet, {{"cell", 1.0}, {"gasket", 0.95}, {"watch", 1.5}});
+    side_by_side(sheet, {{"parts", 1.0}});
+    if (const SheetSection* never = sheets_.section("never")) {
+      model::Runs runs;
+      for (const SheetLine& line : never->lines) {
+        if (!runs.empty()) runs.push_back(model::text_run("\u2003"));
+        for (const model::Runs& cell : line.cells) {
+          runs.insert(runs.end(), cell.begin(), cell.end());
+          runs.push_back(model::text_run(" "));
+        }
+      }
+      sheet.rows.push_back(row_of({{{compose::paragraph_block(std::move(runs), Paragraph::Role::dense)}, 1.0}}));
+    }
+    for (const JobSheet& job : sheets_.jobs) sheet.rows.push_back(row_of({{steps_of(job), 1.0}}, false));
+  }
+
   Paper paper() const { return {desk_, bench_, sheets_}; }
 
   std::string key() const { return plan_.number.empty() ? plan_.watch : plan_.number; }
@@ -185,7 +238,6 @@ class SheetSetter {
     sheet.key = key();
     // the number stands beside the title, which may name it too
     sheet.title = plan_.title;
-    sheet.subtitle = plan_.one_page ? "the whole ticket" : "front sheet";
     compose::Line first(desk_);
     compose::Line second(desk_);
     sheet.right = {first.say("in ").blank(20).say(" due ").blank(22).take(),
@@ -210,15 +262,12 @@ class SheetSetter {
   static std::vector<model::Column> columns_of(const SheetSection& section) {
     using compose::column;
     const auto left = model::Column::Align::left;
-    if (section.id == "work")
-      return {column({}, left, false, 15), column({}, left, false, 58), column({}, left, false, 10), column({})};
-    if (section.id == "never") return {column({}, left, false, 46), column({})};
-    if (section.id == "waits") return {column({}, left, false, 62), column({})};
-    if (section.id == "emergency") return {column({}), column({}, left, false, 66)};
+    if (section.id == "work") return {column({}, left, false, 64), column({}, left, false, 9.5), column({})};
+    if (section.id == "never") return {column({}, left, false, 42), column({})};
+    if (section.id == "waits") return {column({}, left, false, 70), column({})};
     if (section.id == "history")
       return {column("date"), column("cell fitted"),   column("old cell"), column("new cell"),
               column("draw"), column("rate, s a day"), column("gasket"),   column("what was done")};
-    if (section.id == "readings") return {column({}), column({}), column({}, model::Column::Align::right)};
     if (section.id.rfind("causes-", 0) == 0) return {column({}), column({}), column({})};
     const std::size_t count = section.lines.empty() ? 1 : section.lines.front().cells.size();
     return std::vector<model::Column>(std::max<std::size_t>(1, count), column({}));
@@ -234,10 +283,11 @@ class SheetSetter {
         columns.emplace_back(std::move(blocks), part.share);
       }
     }
-    if (!columns.empty()) sheet.rows.push_back(row_of(std::move(columns), parts.size() > 1 || parts.front().id != "waits"));
+    const bool whole = parts.size() > 1 || (parts.front().id != "waits" && parts.front().id != "work");
+    if (!columns.empty()) sheet.rows.push_back(row_of(std::move(columns), whole));
   }
 
-  /// The cell drawn true beside its number.
+  /// The cell drawn true beside the blank for what was fitted.
   void add_cell_drawing(const SheetSection& section, Blocks& blocks) const {
     if (section.id != "cell" || section.lines.empty()) return;
     const model::Cell* cell = desk_.cell(section.lines.front().record);
@@ -249,29 +299,84 @@ class SheetSetter {
     model::TableRow row;
     model::TableCell picture;
     picture.drawing = drawing;
-    row.cells = {compose::cell(std::string("true size")), picture};
+    row.cells = {compose::cell(section.lines.back().cells.front()), picture};
     table.rows.push_back(std::move(row));
-    blocks.push_back({std::move(table)});
+    blocks.back() = {std::move(table)};
   }
 
-  /// In three columns.
-  void add_readings(LeafletSheet& sheet) const {
-    const SheetSection* section = sheets_.section("readings");
-    if (section == nullptr) return;
-    sheet.rows.push_back(row_of({{{heading(*section)}, 1.0}}));
-    constexpr std::size_t kColumns = 3;
-    const std::size_t rows = (section->lines.size() + kColumns - 1) / kColumns;
-    std::vector<std::pair<Blocks, double>> columns;
-    for (std::size_t first = 0; first < section->lines.size(); first += rows) {
-      SheetSection piece = *section;
-      const std::size_t end = std::min(first + rows, section->lines.size());
-      piece.lines.assign(section->lines.begin() + static_cast<std::ptrdiff_t>(first),
-                         section->lines.begin() + static_cast<std::ptrdiff_t>(end));
-      Blocks blocks;
-      add_lines(paper(), piece, columns_of(piece), blocks);
-      columns.emplace_back(std::move(blocks), 1.0);
+  /// Two columns of readings: what is read, the blank, the healthy figure.
+  Blocks readings_in_two(const SheetSection& section) const {
+    using compose::column;
+    constexpr auto kRight = model::Column::Align::right;
+    constexpr auto kLeft = model::Column::Align::left;
+    model::Table table;
+    table.name = "readings";
+    table.gap_mm = 1;
+    for (int half = 0; half < 2; ++half) {
+      table.columns.push_back(column({}, kLeft, false, 33.5));
+      table.columns.push_back(column({}, kLeft, false, 29.5));
+      table.columns.push_back(column({}, kRight, false, 28));
     }
-    sheet.rows.push_back(row_of(std::move(columns)));
+    const std::size_t rows = (section.lines.size() + 1) / 2;
+    for (std::size_t i = 0; i < rows; ++i) {
+      model::TableRow row;
+      for (const std::size_t at : {i, rows + i}) {
+        for (std::size_t cell = 0; cell < 3; ++cell)
+          row.cells.push_back(compose::cell(at < section.lines.size() ? section.lines[at].cells[cell] : model::Runs()));
+      }
+      table.rows.push_back(std::move(row));
+    }
+    return {heading(section), {std::move(table)}};
+  }
+
+  void add_readings(LeafletSheet& sheet) const {
+    if (const SheetSection* section = sheets_.section("readings"))
+      sheet.rows.push_back(row_of({{readings_in_two(*section), 1.0}}));
+  }
+
+  /// Three lines beside the signal word, at the same place on every front sheet.
+  void add_emergency(LeafletSheet& sheet) const {
+    const SheetSection* section = sheets_.section("emergency");
+    if (section == nullptr) return;
+    model::Table table;
+    table.name = "emergency";
+    table.columns = {compose::column({}, model::Column::Align::left, false, 30), compose::column({}),
+                     compose::column({}, model::Column::Align::left, false, 59)};
+    for (const SheetLine& line : section->lines) {
+      model::TableRow row;
+      row.cells.emplace_back();
+      for (const model::Runs& cell : line.cells) row.cells.push_back(compose::cell(cell));
+      row.joins_next = true;
+      table.rows.push_back(std::move(row));
+    }
+    table.rows.front().cells.front().drawing = warning_panel();
+    table.rows.front().cells.front().hangs = true;
+    table.rows.back().joins_next = false;
+    sheet.rows.push_back(row_of({{{{std::move(table)}}, 1.0}}));
+  }
+
+  /// In the owner's words, not in those for the bench.
+  static Block notice_of(const SheetLine& line) {
+    model::Message message;
+    message.length = model::Message::Length::brief;
+    message.harm_in_brief = line.cells.front();
+    return {std::move(message)};
+  }
+
+  /// To cut off: what was fitted, what was done, and that it is not water resistant.
+  void add_card(LeafletSheet& sheet) const {
+    const SheetSection* section = sheets_.section("card");
+    if (section == nullptr) return;
+    Blocks left = {heading(*section)};
+    Blocks right;
+    for (const SheetLine& line : section->lines) {
+      if (line.record.is(model::Kind::caution))
+        right.push_back(notice_of(line));
+      else
+        left.push_back(line_block(paper(), line));
+    }
+    sheet.rows.push_back(row_of({{std::move(left), 2.7}, {std::move(right), 1.0}}));
+    sheet.rows.back().cut_above = true;
   }
 
   /// On the front where they are few.
@@ -314,22 +419,6 @@ class SheetSetter {
   }
 
   LeafletRow job_row(const JobSheet& job) const { return row_of({{steps_of(job), 1.75}, {beside(job), 1.0}}, false); }
-
-  void add_steps(LeafletSheet& sheet) const {
-    for (const JobSheet& job : sheets_.jobs) {
-      Blocks right;
-      for (const PlanJob& one : plan_.jobs) {
-        const auto drawing = one.state == PlanJob::State::done ? figure_of_job(desk_, bench_, one.procedure) : nullptr;
-        if (drawing == nullptr || !right.empty()) continue;
-        right.push_back(picture_block(drawing));
-      }
-      if (const SheetSection* readings = sheets_.section("readings")) {
-        Blocks blocks = column_of(*readings);
-        right.insert(right.end(), blocks.begin(), blocks.end());
-      }
-      sheet.rows.push_back(row_of({{steps_of(job), 1.75}, {std::move(right), 1.0}}, false));
-    }
-  }
 
   const compose::Desk& desk_;
   const Bench& bench_;

@@ -37,12 +37,27 @@ class NeverRows {
   }
 
   /// One row a material: on the case and the crystal everything counts, on what stays inside what is on the bench for this plan.
-  void add(SectionBuilder& section) const {
+  /// What no job needs and more than one material forbids stands once, under anywhere; materials with one list share a row.
+  void add(SectionBuilder& section) {
     References all = of_case_;
     for (const References* list : {&of_crystal_, &inside_}) {
       for (const RecordRef& material : *list) add_once(all, material);
     }
-    for (const RecordRef& material : all) add_row(material, section);
+    std::vector<Row> rows;
+    for (const RecordRef& material : all) rows.push_back({{material}, agents_on(material)});
+    if (const References anywhere = taken_anywhere(rows); !anywhere.empty()) add_row("anywhere", anywhere, {}, section);
+    if (const References within = taken_inside(rows); !within.empty()) add_row("inside the case", within, inside_only(), section);
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      for (std::size_t next = rows.size(); next-- > i + 1;) {
+        if (rows[next].agents != rows[i].agents) continue;
+        rows[i].materials.insert(rows[i].materials.begin() + 1, rows[next].materials.begin(), rows[next].materials.end());
+        rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(next));
+      }
+      if (rows[i].agents.empty()) continue;
+      std::vector<std::string> names;
+      for (const RecordRef& material : rows[i].materials) names.push_back(context_.desk.name(material));
+      add_row(compose::listed(names, "; "), rows[i].agents, rows[i].materials, section);
+    }
   }
 
  private:
@@ -54,24 +69,84 @@ class NeverRows {
     });
   }
 
-  std::string word_for(const RecordRef& agent, const RecordRef& material) const {
-    const bool cuts = agent.is(model::Kind::abrasive);
-    return cuts && bears_no_abrasive(material) ? "every paper, cloth and paste that cuts" : context_.desk.name(agent);
+  struct Row {
+    References materials;
+    References agents;
+  };
+
+  /// The shortest name that a bottle is known by.
+  std::string word_for(const RecordRef& agent, const References& materials) const {
+    if (agent.is(model::Kind::abrasive) && std::all_of(materials.begin(), materials.end(),
+                                                       [this](const RecordRef& material) { return bears_no_abrasive(material); }))
+      return "every paper, cloth and paste that cuts";
+    const auto* liquid = context_.desk.records.find<model::Chemistry>(agent);
+    return liquid != nullptr && !liquid->short_name.empty() ? liquid->short_name : context_.desk.name(agent);
   }
 
-  void add_row(const RecordRef& material, SectionBuilder& section) const {
-    std::vector<std::string> agents;
+  References agents_on(const RecordRef& material) const {
+    References agents;
     const bool outside = has(of_case_, material) || has(of_crystal_, material);
     for (const LiquidVerdict& verdict : context_.desk.uses.liquids_on(material)) {
       if (verdict.item->verdict != model::Verdict::never) continue;
       const bool stands_by = lies_in(context_.context.drawer, verdict.agent);
-      if (outside || stands_by || is_needed(context_.plan, verdict.agent)) add_once(agents, word_for(verdict.agent, material));
+      if (outside || stands_by || is_needed(context_.plan, verdict.agent)) add_once(agents, verdict.agent);
       if (has(of_case_, material) && stands_by && verdict.agent.is(model::Kind::chemistry)) warn(verdict, material);
     }
-    if (agents.empty()) return;
+    return agents;
+  }
+
+  /// Out of the rows, the liquids that no job uses and that ruin more than one material here.
+  References taken_anywhere(std::vector<Row>& rows) const {
+    References anywhere;
+    for (const Row& row : rows) {
+      for (const RecordRef& agent : row.agents) {
+        const auto forbids = [&agent](const Row& one) { return has(one.agents, agent); };
+        const bool spare = agent.is(model::Kind::chemistry) && !is_needed(context_.plan, agent);
+        if (spare && std::count_if(rows.begin(), rows.end(), forbids) > 1) add_once(anywhere, agent);
+      }
+    }
+    for (Row& row : rows) {
+      row.agents.erase(std::remove_if(row.agents.begin(), row.agents.end(), [&](const auto& one) { return has(anywhere, one); }),
+                       row.agents.end());
+    }
+    return anywhere;
+  }
+
+  References inside_only() const {
+    References only;
+    for (const RecordRef& material : inside_) {
+      if (!has(of_case_, material) && !has(of_crystal_, material)) only.push_back(material);
+    }
+    return only;
+  }
+
+  /// Out of the rows of what stays inside, what all of it forbids.
+  References taken_inside(std::vector<Row>& rows) const {
+    const References only = inside_only();
+    const auto is_inside = [&only](const Row& row) { return has(only, row.materials.front()); };
+    References shared;
+    if (only.size() < 2) return shared;
+    const auto first = std::find_if(rows.begin(), rows.end(), is_inside);
+    for (const RecordRef& agent : first->agents) {
+      const bool all =
+          std::all_of(rows.begin(), rows.end(), [&](const Row& row) { return !is_inside(row) || has(row.agents, agent); });
+      if (all) shared.push_back(agent);
+    }
+    for (Row& row : rows) {
+      if (!is_inside(row)) continue;
+      row.agents.erase(std::remove_if(row.agents.begin(), row.agents.end(), [&](const auto& one) { return has(shared, one); }),
+                       row.agents.end());
+    }
+    return shared;
+  }
+
+  void add_row(const std::string& where, const References& agents, const References& materials, SectionBuilder& section) const {
+    std::vector<std::string> words;
+    for (const RecordRef& agent : agents) add_once(words, word_for(agent, materials));
     compose::Line head = context_.line();
-    head.verdict(model::Verdict::never, "never").say(" ").say(context_.desk.name(material) + ":", Style::bold);
-    section.row(Kind::words, {head.take(), text_runs(compose::listed(agents))}, material);
+    head.verdict(model::Verdict::never, "never").say(" ").say(where + ":", Style::bold);
+    section.row(Kind::words, {head.take(), text_runs(compose::listed(words))},
+                materials.empty() ? RecordRef() : materials.front());
   }
 
   void warn(const LiquidVerdict& verdict, const RecordRef& material) const {
@@ -101,13 +176,16 @@ void add_looks(const SheetContext& context, SectionBuilder& section) {
   }
 }
 
-/// What the records of the symptoms forbid, and where they end.
+/// What the records of the symptoms forbid, and where they end: a paragraph a symptom.
 void add_symptoms(const SheetContext& context, SectionBuilder& section) {
   for (const RecordRef& ticked : context.watch.symptoms) {
     const auto* symptom = context.desk.records.find<model::Symptom>(ticked);
     if (symptom == nullptr) continue;
-    for (const std::string& never : symptom->never) section.words(never, ticked);
-    for (const auto& cause : symptom->causes) section.words(cause.stop, ticked);
+    std::vector<std::string> words = symptom->never;
+    for (const auto& cause : symptom->causes) {
+      if (!cause.stop.empty()) words.push_back(cause.stop);
+    }
+    section.words(compose::listed(words, " "), ticked);
   }
 }
 

@@ -21,13 +21,13 @@ std::string stock_words(const Plan& plan, const PlanNeed& need, bool listed) {
   return "to order";
 }
 
-void add_instead(const SheetContext& context, const PlanNeed& need, SectionBuilder& section) {
-  for (const Alternative& one : need.instead) {
-    compose::Line line = context.line();
-    section.add(Kind::words,
-                line.verdict(model::Verdict::with_limits, "or").say(" ").say(alternative_words(context.desk, one)).take(),
-                one.record);
-  }
+/// Where it lies, then what does as well, in one paragraph.
+void add_instead(const SheetContext& context, const PlanNeed& need, const std::string& stock, SectionBuilder& section) {
+  compose::Line line = context.line();
+  if (!stock.empty()) line.say(compose::sentence_case(stock) + ". ");
+  for (const Alternative& one : need.instead)
+    line.verdict(model::Verdict::with_limits, "or").say(" " + alternative_words(context.desk, one) + ". ");
+  if (!line.empty()) section.add(Kind::words, line.take(), need.record);
 }
 
 std::string stock_of(const SheetContext& context, const PlanNeed& need) {
@@ -42,12 +42,11 @@ void add_cell(const SheetContext& context, std::vector<SheetSection>& front) {
     SectionBuilder section("cell", "Cell to fit", need.count == 1 ? "one" : std::to_string(need.count) + ", one type, one date");
     section.add(Kind::key, text_runs(compose::cell_key(*cell)), need.record);
     compose::Line words = context.line();
-    words.say(std::to_string(need.count) + " \u00D7 " + need_words(context.desk, need), Style::look_up);
-    if (const std::string stock = stock_of(context, need); !stock.empty()) words.say("; " + stock);
+    words.say(cell_words(context.desk, *cell), Style::look_up);
     section.add(Kind::words, words.take(), need.record);
-    add_instead(context, need, section);
+    add_instead(context, need, stock_of(context, need), section);
     compose::Line fitted = context.line();
-    section.add(Kind::words, fitted.say("fitted ", Style::bold).blank(20).say(" on ").blank(18).take());
+    section.add(Kind::words, fitted.say("fitted ", Style::bold).blank(16).say(" on ").blank(14).take());
     section.close(front);
   }
 }
@@ -55,15 +54,17 @@ void add_cell(const SheetContext& context, std::vector<SheetSection>& front) {
 void add_gasket(const SheetContext& context, std::vector<SheetSection>& front) {
   const PlanNeed* need = context.plan.need_of(model::Kind::gasket);
   if (need == nullptr) return;
-  SectionBuilder section("gasket", "Gasket of the back");
   const auto* series = context.desk.records.find<model::Gasket>(need->record);
-  if (!need->size.empty() && series != nullptr) {
-    const auto& thick = is_known(series->section) ? series->section : series->height;
-    const std::string first = is_known(thick) ? base::printed(*thick) + " \u00D7 " : std::string();
-    section.add(Kind::key, text_runs(first + need->size), need->record);
+  const bool sized = !need->size.empty() && series != nullptr;
+  const bool round = series != nullptr && is_known(series->section);
+  SectionBuilder section("gasket", "Gasket of the back", sized ? "mm" : "");
+  if (sized) {
+    const auto& thick = round ? series->section : series->height;
+    const std::string first = is_known(thick) ? bare_figure(base::printed(*thick)) + " \u00D7 " : std::string();
+    section.add(Kind::key, text_runs(first + bare_figure(need->size)), need->record);
   }
   compose::Line words = context.line();
-  words.say(need_words(context.desk, *need), Style::bold);
+  words.say(sized ? gasket_kind(context.desk, *series) : need_words(context.desk, *need), Style::bold);
   if (need->to_measure && context.fact("gasket-fit.size") != nullptr) {
     words.say(", by the old one ");
     context.say_fact(words, "gasket-fit.size").say("; it is set: measure the seat");
@@ -72,18 +73,17 @@ void add_gasket(const SheetContext& context, std::vector<SheetSection>& front) {
     if (need->to_measure || context.fact(std::string("gasket-fit.") + output) == nullptr) continue;
     context.say_fact(words.say(std::string("; ") + output + " "), std::string("gasket-fit.") + output);
   }
-  if (const std::string stock = stock_of(context, *need); !stock.empty()) words.say("; " + stock);
-  section.add(Kind::words, words.take(), need->record);
-  add_instead(context, *need, section);
+  section.add(Kind::words, words.say(".").take(), need->record);
+  add_instead(context, *need, stock_of(context, *need), section);
   compose::Line fitted = context.line();
-  section.add(Kind::words, fitted.say("fitted: section ", Style::bold).blank(12).say(" inside ").blank(14).take());
+  section.add(Kind::words, fitted.say("fitted: section ", Style::bold).blank(10).say(" inside ").blank(12).take());
   section.close(front);
 }
 
 void add_ladder(const SheetContext& context, SectionBuilder& section) {
   if (context.plan.rungs.empty()) return;
   compose::Line rungs = context.line();
-  section.add(Kind::key, text_runs(compose::listed(context.plan.rungs, " \u203A ")));
+  section.add(Kind::words, text_runs(compose::listed(context.plan.rungs, " \u203A "), Style::bold | Style::look_up));
   rungs.say("then polish, wet; leaves ");
   context.say_fact(rungs, "scratch-ladder.left");
   if (context.fact("scratch-ladder.still-holds") != nullptr)
@@ -107,28 +107,32 @@ void add_crystal(const SheetContext& context, std::vector<SheetSection>& front) 
   section.close(front);
 }
 
-/// Whatever else is used up, then in one line each what is taken from the shelf.
+/// `393, one more of the same packet, for the test`: a cell that is already on the sheet by its number alone.
+std::string rest_words(const SheetContext& context, const PlanNeed& need) {
+  const model::Cell* cell = context.desk.cell(need.record);
+  return cell == nullptr ? need_words(context.desk, need) : compose::cell_key(*cell) + purpose_words(need.purpose);
+}
+
+/// Whatever else is used up, then what is taken from the shelf, each with its box, in one paragraph.
 void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("parts", "Other things to get");
   std::vector<std::string> order;
+  compose::Line line = context.line();
+  const auto item = [&line]() -> compose::Line& { return line.say(line.empty() ? "" : "\u2003").tick().say("\u00A0"); };
   for (const PlanNeed& need : context.plan.needs) {
     const bool shown =
         need.purpose == PlanNeed::For::fit &&
         (need.record.is(model::Kind::cell) || need.record.is(model::Kind::gasket) || need.record.is(model::Kind::crystal));
     const std::string stock = stock_of(context, need);
     if (need.used_up && !shown) {
-      compose::Line line = context.line();
-      line.say(std::to_string(need.count) + " \u00D7 " + need_words(context.desk, need), Style::bold);
+      item().say(std::to_string(need.count) + " \u00D7 " + rest_words(context, need), Style::bold);
       if (!stock.empty()) line.say("; " + stock);
-      section.add(Kind::tick, line.take(), need.record);
     }
     if (!need.used_up && !need.record.is(model::Kind::tool) && !stock.empty() && need.in_drawer == 0)
       add_once(order, need_words(context.desk, need));
   }
-  if (!order.empty()) {
-    compose::Line line = context.line();
-    section.add(Kind::tick, line.say("Not in stock: ", Style::bold).say(compose::listed(order) + ".").take());
-  }
+  if (!order.empty()) item().say("not in stock: ", Style::bold).say(compose::listed(order));
+  if (!line.empty()) section.add(Kind::words, line.take());
   section.close(front);
 }
 

@@ -26,26 +26,20 @@ std::string year_of(const SheetContext& context) {
   return free == nullptr ? std::string() : std::to_string(free->year);
 }
 
-std::string number(const std::string& printed) {
-  const std::size_t unit = printed.rfind("\u202F");
-  const std::size_t thin = printed.rfind("\u2009");
-  return printed.substr(0, std::min(unit, thin));
-}
-
 /// What a slot of a look stands for, or empty where the plan has nothing for it.
 std::string value_of(const SheetContext& context, std::string_view slot) {
   const model::Module* module = context.context.module();
   if (slot == "seat")
-    return is_known(context.watch.gasket_seat) ? number(base::printed(*context.watch.gasket_seat)) : "within 0.05";
+    return is_known(context.watch.gasket_seat) ? bare_figure(base::printed(*context.watch.gasket_seat)) : "within 0.05";
   if (slot == "groove") {
-    const std::string least = number(printed_fact(context, "gasket-fit.least-depth"));
-    return least.empty() ? least : least + " to " + number(printed_fact(context, "gasket-fit.most-depth"));
+    const std::string least = bare_figure(printed_fact(context, "gasket-fit.least-depth"));
+    return least.empty() ? least : least + " to " + bare_figure(printed_fact(context, "gasket-fit.most-depth"));
   }
-  if (slot == "left") return number(printed_fact(context, "scratch-ladder.left"));
+  if (slot == "left") return bare_figure(printed_fact(context, "scratch-ladder.left"));
   if (slot == "state") return rest(context) == nullptr ? std::string() : rest(context)->state;
   if (slot == "healthy")
     return rest(context) == nullptr || !is_known(rest(context)->current) ? "none on record"
-                                                                         : number(base::printed(*rest(context)->current));
+                                                                         : bare_figure(base::printed(*rest(context)->current));
   if (slot == "reset") return module == nullptr || module->reset == "none" ? std::string() : module->reset;
   if (slot == "year") return year_of(context);
   return {};

@@ -16,6 +16,8 @@ std::string size_of(const compose::Desk& desk, const model::Cell& cell) {
   return diameter == nullptr || height == nullptr ? std::string() : ", " + diameter->printed + " \u00D7 " + height->printed;
 }
 
+}  // namespace
+
 std::string purpose_words(PlanNeed::For purpose) {
   switch (purpose) {
     case PlanNeed::For::fit: return {};
@@ -24,6 +26,26 @@ std::string purpose_words(PlanNeed::For purpose) {
   }
   return {};
 }
+
+std::string gasket_kind(const compose::Desk& desk, const model::Gasket& series) {
+  std::string words = series.profile == model::Profile::round ? "Round" : "Flat";
+  if (is_known(series.wall)) words += ", " + base::printed(*series.wall) + " wide";
+  return series.material.empty() ? words : words + ", " + desk.name(series.material);
+}
+
+std::string bare_figure(const std::string& printed) {
+  return printed.substr(0, std::min(printed.rfind("\u202F"), printed.rfind("\u2009")));
+}
+
+std::string cell_words(const compose::Desk& desk, const model::Cell& cell) {
+  const model::Fact* diameter = desk.fact(cell, "size.diameter");
+  const model::Fact* height = desk.fact(cell, "size.height");
+  std::string system = compose::plain_words(cell.system);
+  if (diameter != nullptr && height != nullptr) system += ", " + bare_figure(diameter->printed) + " \u00D7 " + height->printed;
+  return compose::cell_key(cell) == cell.designation ? compose::sentence_case(system) : cell.designation + ", " + system;
+}
+
+namespace {
 
 std::string gasket_words(const compose::Desk& desk, const PlanNeed& need) {
   std::string words = desk.name(need.record);

@@ -1,6 +1,6 @@
 // In: the jobs of a plan, its symptoms. Out: the list of jobs in their order, what waits and for what, the causes in their order.
 #include <algorithm>
-#include <map>
+#include <cctype>
 
 #include "ticket/sheet_builder.h"
 
@@ -16,11 +16,17 @@ const model::Symptom::Cause* cause_of(const SheetContext& context, const PlanCau
   return symptom == nullptr || cause.cause >= symptom->causes.size() ? nullptr : &symptom->causes[cause.cause];
 }
 
+std::string in_sentence(std::string words) {
+  if (words.size() > 1 && words[1] >= 'a' && words[1] <= 'z')
+    words[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(words[0])));
+  return words;
+}
+
 /// One line: the cause that asks for it, else why such a job is done at all.
 std::string reason_of(const SheetContext& context, const PlanJob& job) {
   if (!job.causes.empty()) {
     const auto* cause = cause_of(context, job.causes.front());
-    if (cause != nullptr) return context.desk.name(job.causes.front().symptom) + ": " + cause->cause;
+    if (cause != nullptr) return context.desk.name(job.causes.front().symptom) + ": " + in_sentence(cause->cause);
   }
   const auto* rule = context.desk.records.find<model::Job>(job.job);
   return rule != nullptr ? rule->reason : job.bound.purpose;
@@ -28,17 +34,46 @@ std::string reason_of(const SheetContext& context, const PlanJob& job) {
 
 model::Runs page_of_job(const RecordRef& procedure) { return {model::page_run("sheet/" + procedure.id())}; }
 
+/// What is somebody else's on any watch.
+void add_what_waits(const SheetContext& context, SectionBuilder& section) {
+  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+}
+
+/// Whether only the test of a cause says that a job is done: nobody asked for it, and it is not usual on such a watch.
+bool is_by_test(const SheetContext& context, const PlanJob& job) {
+  const auto* rule = context.desk.records.find<model::Job>(job.job);
+  return !job.asked && !job.causes.empty() && rule != nullptr && !any_holds(context.context, context.marks, rule->usual, false);
+}
+
+/// Jobs of which a test decides, in one line, each in its place by its number.
+void add_by_test(const SheetContext& context, SectionBuilder& section) {
+  model::Runs runs;
+  for (const PlanJob& job : context.plan.jobs) {
+    if (job.state != PlanJob::State::done || !is_by_test(context, job)) continue;
+    compose::Line one = context.line();
+    one.say(runs.empty() ? "Only where its test says so, in its place: " : "\u2003").tick();
+    one.say("\u00A0" + std::to_string(context.plan.number_of(job.procedure)) + "\u00A0" + job_title(context.desk, job) + "\u00A0",
+            Style::bold);
+    for (model::Run& run : one.take()) runs.push_back(std::move(run));
+    for (model::Run& run : page_of_job(job.procedure)) runs.push_back(std::move(run));
+  }
+  if (!runs.empty()) section.add(Kind::words, std::move(runs));
+}
+
 void add_jobs_done(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("work", "Jobs, in this order", "the steps are on the sheets behind");
   for (const PlanJob& job : context.plan.jobs) {
-    if (job.state != PlanJob::State::done) continue;
+    if (job.state != PlanJob::State::done || is_by_test(context, job)) continue;
+    const int number = context.plan.number_of(job.procedure);
     compose::Line head = context.line();
-    head.tick().say("\u2002" + std::to_string(context.plan.number_of(job.procedure)) + "\u2002", Style::look_up | Style::bold);
-    section.row(Kind::tick,
-                {head.take(), text_runs(job_title(context.desk, job), Style::bold), page_of_job(job.procedure),
-                 text_runs(reason_of(context, job))},
-                job.procedure);
+    head.tick().say(
+        "\u00A0" + std::string(number < 10 ? "\u2007" : "") + std::to_string(number) + "\u2002" + job_title(context.desk, job),
+        Style::bold);
+    section.row(Kind::tick, {head.take(), page_of_job(job.procedure), text_runs(reason_of(context, job))}, job.procedure);
   }
+  add_by_test(context, section);
+  const auto waits = [](const PlanJob& job) { return job.state != PlanJob::State::done; };
+  if (std::none_of(context.plan.jobs.begin(), context.plan.jobs.end(), waits)) add_what_waits(context, section);
   section.close(front);
 }
 
@@ -63,7 +98,8 @@ void add_waiting(const SheetContext& context, std::vector<SheetSection>& front) 
     for (std::size_t i = 0; hold != nullptr && i < hold->cautions.size(); ++i)
       section.add(Kind::caution, {}, hold->cautions[i]).again = true;
   }
-  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+  if (groups.empty()) return;
+  add_what_waits(context, section);
   section.close(front);
 }
 

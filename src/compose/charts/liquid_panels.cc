@@ -27,7 +27,7 @@ model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* h
   model::Paragraph legend;
   Line line(desk);
   line.verdict(model::Verdict::never, "never").say(" \u2003").verdict(model::Verdict::with_limits, care);
-  line.say(std::string(" \u2003\u2022\u00A0") + harmless + " \u2003empty: not known, do not");
+  line.say(std::string(" \u2003\u2022\u00A0") + harmless + " \u2003empty: not known");
   legend.runs = line.take();
   return legend;
 }
@@ -97,7 +97,7 @@ PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
     matrix.rows.push_back(std::move(row));
   }
   if (matrix.rows.empty() || matrix.columns.empty()) return {};
-  return {std::move(matrix), matrix_legend(desk, "see its entry", "no harm")};
+  return {std::move(matrix), matrix_legend(desk, "with care", "no harm")};
 }
 
 PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {

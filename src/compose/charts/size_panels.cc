@@ -18,6 +18,9 @@ enum Place { silver_low, silver_high, bench_test, lithium, other, kPlaces };
 /// Heads of the columns that have a cell at all.
 constexpr std::array<const char*, kPlaces> kHeads = {"low drain", "high drain", "bench test only", "3\u2009V", "other"};
 
+/// Where no record answers: a gap would read as a number that was left out.
+constexpr const char* kNoneOnFile = "\u2013";
+
 using Row = std::array<model::Runs, kPlaces>;
 
 Place place_of(const model::Cell& cell) {
@@ -54,6 +57,11 @@ model::Run line_break() {
   return run;
 }
 
+/// An alkaline cell is bought by its consumer number; everything else by the number of its entry.
+const std::string& number_of(const model::Cell& cell) {
+  return cell.system == "alkaline" && !cell.consumer_number.empty() ? cell.consumer_number : cell_key(cell);
+}
+
 void say_cell(Size& size, const model::Cell& cell) {
   if (size.first == nullptr) size.first = &cell;
   const Place place = place_of(cell);
@@ -61,7 +69,7 @@ void say_cell(Size& size, const model::Cell& cell) {
   if (!runs.empty()) runs.push_back(place == other ? line_break() : model::text_run(" "));
   // A designation without a number is wider than the numbers and is found in the column of sizes.
   const bool numbered = place == lithium || !cell.trade_number.empty() || !cell.consumer_number.empty();
-  runs.push_back(model::text_run(cell_key(cell), numbered ? model::Style::number : model::Style::bold));
+  runs.push_back(model::text_run(number_of(cell), numbered ? model::Style::number : model::Style::bold));
   if (place == other) runs.push_back(model::text_run("\u00A0" + system_words(cell)));
   if (place < bench_test && size.name.empty()) size.name = size_name(cell);
 }
@@ -148,6 +156,7 @@ class SizeTable {
 
   /// Where all columns are used, their numbers stand close: what is no drop-in for its neighbour keeps away from it.
   model::Runs apart(const model::Runs& numbers, Place place) const {
+    if (numbers.empty() && place < lithium) return {model::text_run(kNoneOnFile)};
     if (!used_[other] || (place != bench_test && place != other)) return numbers;
     const model::Run space = model::text_run("\u2002");
     model::Runs runs;

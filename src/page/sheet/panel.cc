@@ -32,31 +32,8 @@ Length first_line(const Strip& strip) {
   return 0;
 }
 
-/// Title in white on a strip of red, dark enough for either to be read in grey.
-Strip alarm_head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
-  const Color paper = print_color(model::Ink::paper);
-  const Length pad = setting.mm(2.4);
-  const Words title(setting, {model::text_run(panel.title)}, in_color(setting.sized(look::section_head()), paper),
-                    setting.add_heading(2, section));
-  Strip words = stacked(title.set(setting, width - 2 * pad));
-  Strip whole;
-  whole.height = words.height + setting.mm(0.8);
-  whole.items.push_back(ground({0, 0, width, whole.height}, alarm_ground()));
-  if (!panel.note.empty()) {
-    const Words note(setting, panel.note, in_color(setting.sized(look::table_cell()), paper), setting.add_tag(Role::p, section));
-    const Length left = pad + title.natural_width(setting) + setting.mm(2.4);
-    Strip small = stacked(note.set(setting, width - left - pad));
-    const Length down = first_line(words) + setting.mm(0.4) - first_line(small);
-    overlay(whole, std::move(small), left, down);
-  }
-  overlay(whole, std::move(words), pad, setting.mm(0.4));
-  whole.height += setting.mm(kUnderHeadMm);
-  return whole;
-}
-
 /// Title, and the note on the same line where it has room.
 Strip head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
-  if (panel.alarm) return alarm_head(setting, panel, width, section);
   const Look look = setting.sized(look::section_head());
   const Look small = setting.sized(look::table_head());
   const Words title(setting, {model::text_run(panel.title)}, look, setting.add_heading(2, section));
@@ -74,7 +51,11 @@ Strip head(Setting& setting, const model::Panel& panel, Length width, TagId sect
     }
   }
   whole.height += setting.mm(0.4);
-  whole.items.push_back(rule(0, whole.height, width, 0.75, print_color(model::Ink::ink)));
+  // red under what hurts: no ground that turns into the black of "never" in grey
+  if (panel.alarm)
+    whole.items.push_back(rule(0, whole.height, width, 2.5, alarm_ground()));
+  else
+    whole.items.push_back(rule(0, whole.height, width, 0.75, print_color(model::Ink::ink)));
   whole.height += setting.mm(kUnderHeadMm);
   return whole;
 }

@@ -20,6 +20,7 @@ namespace {
 constexpr double kMostSpreadMm = 9;
 constexpr double kCodeMm = 11;
 constexpr double kHoleMm = 5;
+constexpr double kHoleTopMm = 3.5;  // from the edge of the paper
 constexpr double kCornerMm = 3;
 constexpr double kCaptionPt = 9.5;
 
@@ -36,10 +37,10 @@ void put(Strip strip, Length x, Length y, Page& page) {
   for (Item& item : strip.items) page.items.push_back(std::move(item));
 }
 
-/// Left end of the words at the right of the title band; the place for a hole stands at its end.
+/// Left end of the words at the right of the title band.
 Length set_imprint(Setting& setting, const model::Sheet& side, const SheetPaper& paper, Length baseline, TagId parent,
                    Page& page) {
-  const Length right = paper.width - paper.edge - from_mm(kHoleMm + 2);
+  const Length right = paper.width - paper.edge;
   PlainLine line = set_plain(setting, side.imprint, caption(), setting.add_tag(Role::p, parent));
   const Length left = right - line.width;
   for (Item& item : line.items) {
@@ -134,7 +135,7 @@ void set_guides(Pen& pen, const SheetPaper& paper) {
   model::PathShape hole = model::circle({0, 0}, kHoleMm / 2);
   hole.stroke = model::Ink::second_ink;
   hole.stroke_mm = kHairlineMm;
-  pen.path(hole, paper.width - paper.edge - from_mm(kHoleMm / 2), paper.edge + from_mm(kHoleMm / 2));
+  pen.path(hole, paper.width / 2, from_mm(kHoleTopMm + kHoleMm / 2));  // in the middle: one hole for both sides
 }
 
 void set_panels(Setting& setting, const SheetFit& fit, const SheetPaper& paper, TagId parent, Page& page) {
