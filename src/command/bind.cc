@@ -14,6 +14,7 @@
 #include "base/sha256.h"
 #include "bench/calculator.h"
 #include "command/commands.h"
+#include "command/data_package.h"
 #include "command/manifest.h"
 #include "command/output_folder.h"
 #include "command/page_numbers.h"
@@ -174,7 +175,11 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
 Bound make_files(const BindOptions& options, const CommonOptions& common, Workbench& bench) {
   Bound bound;
   if (options.pdf || options.html || options.charts) add_book(options, common, bench, bound);
-  if (options.facts) bound.files.emplace("facts.jsonl", derive::facts_jsonl(bench.derived.facts));
+  if (options.facts) {
+    std::string facts = derive::facts_jsonl(bench.derived.facts);
+    bound.files.emplace("datapackage.json", data_package(bench.base.handbook, facts));
+    bound.files.emplace("facts.jsonl", std::move(facts));
+  }
   return bound;
 }
 

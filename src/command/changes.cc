@@ -28,7 +28,8 @@ std::optional<Workbench> open_state(const std::string& content, CommonOptions co
 
 std::string written(const compose::Changes& changes, const ChangesOptions& options) {
   if (options.json) return changes_json(changes);
-  return options.markdown ? changes_markdown(changes) : changes_text(changes);
+  const Detail detail = options.working ? Detail::working : Detail::brief;
+  return options.markdown ? changes_markdown(changes, detail) : changes_text(changes, detail);
 }
 
 }  // namespace

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <functional>
+#include <set>
+#include <string>
 #include <string_view>
 
 #include "base/quantity.h"
@@ -35,9 +37,10 @@ std::array<Part, 4> parts_of(const compose::Changes& changes) {
 std::string or_nothing(const std::string& text) { return text.empty() ? "nothing" : base::to_terminal(text); }
 
 /// `altered: 5.4 mm -> 5.5 mm`, the two ends as `set` sets them.
-std::string what_became(const Change& change, const std::function<std::string(const std::string&)>& set) {
+std::string what_became(const Change& change, Detail detail, const std::function<std::string(const std::string&)>& set) {
   const std::string how(compose::how_name(change.how));
-  const std::string rests = change.basis.empty() ? std::string() : " (" + set(base::to_terminal(change.basis)) + ")";
+  const bool formula = (change.of == Of::derived || change.of == Of::chart) && detail == Detail::brief;
+  const std::string rests = change.basis.empty() || formula ? std::string() : " (" + set(base::to_terminal(change.basis)) + ")";
   if (change.how == How::added) return how + ": " + set(or_nothing(change.after)) + rests;
   if (change.how == How::removed) return how + ": " + set(or_nothing(change.before)) + rests;
   std::string of;
@@ -52,6 +55,22 @@ std::string plural(std::size_t count, const char* what) {
 std::string counts(const compose::Changes& changes) {
   if (changes.empty()) return "The two say the same.";
   return plural(changes.stated.size(), "stated") + ", " + plural(changes.derived.size(), "derived") + ".";
+}
+
+constexpr std::size_t kMostOfAnEdit = 10;  // lines
+
+/// How many changes are told: all in detail, else some for each record that was edited.
+std::size_t most_told(const compose::Changes& changes, Detail detail) {
+  if (detail == Detail::working) return changes.stated.size() + changes.derived.size();
+  std::set<std::string> edited;
+  for (const Change& change : changes.stated) edited.insert(change.id.substr(0, change.id.find('#')));
+  return kMostOfAnEdit * std::max<std::size_t>(edited.size(), 1);
+}
+
+/// `12 more, which --working lists`, or empty.
+std::string left_out(const compose::Changes& changes, std::size_t most) {
+  const std::size_t all = changes.stated.size() + changes.derived.size();
+  return all <= most ? std::string() : "and " + std::to_string(all - most) + " more (see all with --working)";
 }
 
 std::string as_it_is(const std::string& text) { return text; }
@@ -70,34 +89,43 @@ std::string code(const std::string& text) {
 
 }  // namespace
 
-std::string changes_text(const compose::Changes& changes) {
+std::string changes_text(const compose::Changes& changes, Detail detail) {
   std::string text;
+  const std::size_t most = most_told(changes, detail);
+  std::size_t told = 0;
   for (const Part& part : parts_of(changes)) {
     std::string lines;
     for (const Change& change : part.list) {
-      if (!part.holds(change)) continue;
-      lines += "  " + base::to_terminal(change.id) + "\n    " + what_became(change, as_it_is) + "\n";
-      if (!change.because.empty()) lines += "    follows from " + compose::listed(change.because) + "\n";
+      if (!part.holds(change) || told == most) continue;
+      ++told;
+      lines += "  " + base::to_terminal(change.id) + " " + what_became(change, detail, as_it_is) + "\n";
+      if (detail == Detail::working && !change.because.empty())
+        lines += "    follows from " + compose::listed(change.because) + "\n";
     }
     if (!lines.empty()) text += std::string(part.title) + "\n" + lines + "\n";
   }
-  return text + counts(changes) + "\n";
+  const std::string more = left_out(changes, most);
+  return text + (more.empty() ? "" : more + "\n\n") + counts(changes) + "\n";
 }
 
-std::string changes_markdown(const compose::Changes& changes) {
+std::string changes_markdown(const compose::Changes& changes, Detail detail) {
   std::string text = "## What the content says differently\n\n" + counts(changes) + "\n";
+  const std::size_t most = most_told(changes, detail);
+  std::size_t told = 0;
   for (const Part& part : parts_of(changes)) {
     std::string lines;
     for (const Change& change : part.list) {
-      if (!part.holds(change)) continue;
-      lines += "- " + code(base::to_terminal(change.id)) + " " + what_became(change, code) + "\n";
+      if (!part.holds(change) || told == most) continue;
+      ++told;
+      lines += "- " + code(base::to_terminal(change.id)) + " " + what_became(change, detail, code) + "\n";
       std::string causes;
       for (const auto& cause : change.because) causes += (causes.empty() ? "" : ", ") + code(cause);
-      if (!causes.empty()) lines += "  - follows from " + causes + "\n";
+      if (detail == Detail::working && !causes.empty()) lines += "  - follows from " + causes + "\n";
     }
     if (!lines.empty()) text += "\n### " + std::string(part.title) + "\n\n" + lines;
   }
-  return text;
+  const std::string more = left_out(changes, most);
+  return text + (more.empty() ? "" : "\n" + more + "\n");
 }
 
 }  // namespace benchleaf::command

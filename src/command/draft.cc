@@ -13,11 +13,21 @@
 #include "command/schema_folder.h"
 #include "command/whole_file.h"
 #include "command/workbench.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::command {
 namespace {
 
 namespace fs = std::filesystem;
+
+/// The kind that a word means: its own name, or another word of the table kind-words for it.
+std::optional<model::Kind> kind_meant(const std::string& word, const CommonOptions& common) {
+  if (const auto kind = model::kind_from_name(word)) return kind;
+  const auto opened = open_records(common);
+  const auto* bench = std::get_if<Workbench>(&opened);
+  const auto* row = bench == nullptr ? nullptr : standards::row_of(bench->tables, "kind-words", word);
+  return row == nullptr ? std::nullopt : model::kind_from_name(standards::cell_text(*row, "kind"));
+}
 
 std::string unknown_kind(const std::string& given) {
   std::vector<std::string> kinds;
@@ -56,11 +66,14 @@ int write_draft(const fs::path& path, const std::string& reference, const std::s
 
 }  // namespace
 
-int run_draft(const DraftOptions& options, const CommonOptions& given, Terminal& terminal) {
+int run_draft(const DraftOptions& asked, const CommonOptions& given, Terminal& terminal) {
   CommonOptions common = given;  // an installed content is not one to write into
   if (common.content.empty()) common.content = "content";
-  const auto kind = model::kind_from_name(options.kind);
-  if (!kind) return terminal.failure(unknown_kind(options.kind));
+  const auto kind = kind_meant(asked.kind, common);
+  if (!kind) return terminal.failure(unknown_kind(asked.kind));
+  DraftOptions options = asked;
+  options.kind = model::kind_name(*kind);
+  if (options.kind != asked.kind) terminal.progress(asked.kind + " is kind " + options.kind);
   if (!model::is_record_id(options.id)) {
     return terminal.failure("'" + options.id +
                             "' is no id: small letters, digits and single hyphens, at most 48, beginning with a letter");

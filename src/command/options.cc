@@ -218,7 +218,7 @@ Parsed finish(const Given& given, const std::string& command) {
   }
   if (command == "changes") {
     options.command = ChangesOptions{given.one("changes", "OLD"), given.one("changes", "NEW"), given.has("changes", "--markdown"),
-                                     given.has("changes", "--json")};
+                                     given.has("changes", "--json"), given.has("changes", "--working")};
   }
   return options;
 }

@@ -58,6 +58,7 @@ struct ChangesOptions {
   std::string after;
   bool markdown = false;
   bool json = false;
+  bool working = false;
 };
 
 struct DraftOptions {

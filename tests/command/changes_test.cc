@@ -244,14 +244,39 @@ TEST_CASE("a state with errors, or none at all, is exit 2 with its findings") {
   CHECK(benchleaf::test::run_program(states.path(), "changes old new --json --markdown").code == 2);
 }
 
+TEST_CASE("one edit is told in ten lines, and the rest counted; the working leaves nothing out") {
+  const States states;
+  states.edit("chemistry/vinegar.yaml", "strength: 5 % w/v", "strength: 6 % w/v");
+  states.edit("chemistry/vinegar.yaml", "made-of:\n",
+              "note: One.\ndilute: Two.\ndose: Three.\nwaste: Four.\nstorage: Five.\nshort-name: Six\nmade-of:\n");
+  const json told = states.told();
+  const std::size_t all = told.at("stated").size() + told.at("derived").size();
+  const auto lines_of = [](const std::string& text) { return std::count(text.begin(), text.end(), '\n'); };
+  const auto changes_in = [](const std::string& text) {
+    std::size_t count = 0;
+    for (std::size_t at = text.find("\n  "); at != std::string::npos; at = text.find("\n  ", at + 1))
+      count += text.compare(at + 1, 4, "    ") == 0 ? 0 : 1;
+    return count;
+  };
+  const std::string brief = states.changes().out, working = states.changes("--working").out;
+  INFO(brief << "\n" << working);
+  REQUIRE(all > 10);
+  CHECK(changes_in(brief) == 10);
+  CHECK(brief.find("and " + std::to_string(all - 10) + " more (see all with --working)\n") != std::string::npos);
+  CHECK(changes_in(working) == all);
+  CHECK(working.find(" more (") == std::string::npos);
+  CHECK(lines_of(brief) < lines_of(working));
+}
+
 TEST_CASE("text and Markdown: the same changes in words, nothing of the content read as markup") {
   const States states;
   states.edit("cell/sr754w.yaml", "80 mAh", "75 mAh");
   states.edit("cell/sr754w.yaml", "Watches with a lamp.", "\"Watches with <b>a</b> `lamp` | *here*.\"");
   const Ran text = states.changes();
   CHECK(text.code == 1);
-  CHECK(text.out.find("Stated\n  cell/sr754w#capacity\n    altered: 80 mAh -> 75 mAh\n") != std::string::npos);
-  CHECK(text.out.find("    follows from cell/sr754w#capacity\n") != std::string::npos);
+  CHECK(text.out.find("Stated\n  cell/sr754w#capacity altered: 80 mAh -> 75 mAh\n") != std::string::npos);
+  CHECK(text.out.find("follows from") == std::string::npos);
+  CHECK(states.changes("--working").out.find("    follows from cell/sr754w#capacity\n") != std::string::npos);
   CHECK(text.out.find("2 stated changes, 2 derived changes.\n") != std::string::npos);
   const Ran markdown = states.changes("--markdown");
   CHECK(markdown.code == 1);

@@ -1,7 +1,7 @@
 """The questions of the bench are answered: the program's `find` brings the wanted record first or second.
 
 Arguments: the program, the content, the schema. The questions stand in tests/spec/questions.md, which says how a line is read.
-Each run sets the whole book to name its pages, so every eighth is asked here; tests/command/questions_test.cc asks them all.
+Every eighth is asked here; tests/command/questions_test.cc asks them all.
 """
 
 import concurrent.futures
@@ -16,6 +16,7 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 SPEC = ROOT / "tests" / "spec" / "questions.md"
 LINE = re.compile(r"^\| (\d+) \| ([^|]+) \| ([^|]+) \| ([^|]+) \|$")
 RECORD = re.compile(r"^[a-z]+/[a-z][a-z0-9]*(-[a-z0-9]+)*$")
+PAGE_LINE = re.compile(r"^  handbook \(A4\), page [0-9]+\n", re.M)
 PLACES = 2
 EACH = 8
 
@@ -80,7 +81,9 @@ class Readme(unittest.TestCase):
         shown = "".join(line[4:] for line in block[2].splitlines(keepends=True))
         run = subprocess.run([Questions.program, "--content", Questions.content, "--schema", Questions.schema, "--quiet", "find", block[1]],
                              capture_output=True, text=True, check=True)
-        self.assertEqual(shown, run.stdout)
+        # A page is named where a handbook is bound, and moves with every layout: the sample has some page, the answer this one.
+        self.assertRegex(shown, PAGE_LINE)
+        self.assertEqual(PAGE_LINE.sub("", shown), PAGE_LINE.sub("", run.stdout))
 
 
 if __name__ == "__main__":
