@@ -8,6 +8,7 @@
 #include "compose/uses.h"
 #include "ticket/figure_of_job.h"
 #include "ticket/sheet_builder.h"
+#include "ticket/warning_panel.h"
 
 namespace benchleaf::ticket {
 
@@ -111,38 +112,6 @@ void add_lines(const Paper& paper, const SheetSection& section, std::vector<mode
   for (const SheetLine& line : section.lines) {
     if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(paper, line));
   }
-}
-
-/// The signal word on its colour, as wide and high as three lines ask.
-std::shared_ptr<const model::Drawing> warning_panel() {
-  constexpr double kWide = 30;
-  constexpr double kHigh = 13.4;
-  model::Drawing panel;
-  panel.width_mm = kWide;
-  panel.height_mm = kHigh;
-  panel.alt = "WARNING";
-  model::PathShape ground = model::rectangle({0, 0}, kWide, kHigh);
-  ground.fill = model::Ink::safety_orange;
-  panel.shapes.emplace_back(std::move(ground));
-  model::PathShape triangle;
-  using Op = model::PathStep::Op;
-  triangle.steps = {
-      {Op::move, {4.8, 3.6}, {}, {}}, {Op::line, {8.2, 9.6}, {}, {}}, {Op::line, {1.4, 9.6}, {}, {}}, {Op::close, {}, {}, {}}};
-  triangle.fill = model::Ink::ink;
-  panel.shapes.emplace_back(std::move(triangle));
-  const auto say = [&panel](model::Mm at, const char* words, double high, model::TextShape::Anchor anchor, model::Ink ink) {
-    model::TextShape text;
-    text.at = at;
-    text.text = words;
-    text.height_mm = high;
-    text.anchor = anchor;
-    text.bold = true;
-    text.ink = ink;
-    panel.shapes.emplace_back(std::move(text));
-  };
-  say({4.8, 9.1}, "!", 5, model::TextShape::Anchor::middle, model::Ink::safety_orange);
-  say({9.2, 8.4}, "WARNING", 4.2, model::TextShape::Anchor::start, model::Ink::ink);
-  return std::make_shared<const model::Drawing>(std::move(panel));
 }
 
 class SheetSetter {
