@@ -121,12 +121,13 @@ TEST_CASE("reckon: 0 with an answer on stdout, 1 refused") {
   CHECK(result.at("outputs").front().at("name") == "system");
 }
 
-TEST_CASE("bind --only facts: facts and MANIFEST, whose hashes hold") {
+TEST_CASE("bind --only facts: facts, the package that describes them, and MANIFEST, whose hashes hold") {
   Workplace place;
   const Ran ran = place.run("bind --only facts");
   CHECK(ran.code == 0);
   const auto files = tree(place.path() / "out/handbook");
-  REQUIRE(files.size() == 2);
+  REQUIRE(files.size() == 3);
+  CHECK(json::parse(files.at("datapackage.json")).at("resources").front().at("bytes") == files.at("facts.jsonl").size());
   const std::string hash = benchleaf::base::sha256(files.at("facts.jsonl"));
   CHECK(files.at("MANIFEST").find("file " + hash + " facts.jsonl\n") != std::string::npos);
   CHECK(files.at("MANIFEST").find("edition 1\n") != std::string::npos);
