@@ -15,6 +15,19 @@ std::string joined(const std::string& one, const std::string& other, const char*
   return one + between + other;
 }
 
+model::Verdict place_verdict(bench::Code code) {
+  switch (code) {
+    case bench::Code::use: return model::Verdict::use;
+    case bench::Code::with_care:
+    case bench::Code::bench_test_only: return model::Verdict::with_limits;
+    default: return model::Verdict::never;
+  }
+}
+
+std::string place_words(bench::Code code) {
+  return code == bench::Code::none ? "does not fit" : std::string(bench::code_text(code));
+}
+
 namespace {
 
 /// Rows of which a table makes one: the same verdict for the same reason and as well known.

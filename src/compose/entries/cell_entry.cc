@@ -3,6 +3,7 @@
 #include "compose/entries/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/figures/cell_drawing.h"
+#include "compose/verdict_table.h"
 
 namespace benchleaf::compose {
 
@@ -45,25 +46,16 @@ std::string drain_words(const model::Cell& cell) {
   return {};
 }
 
-model::Verdict verdict_of(bench::Code code) {
-  switch (code) {
-    case bench::Code::use: return model::Verdict::use;
-    case bench::Code::with_care:
-    case bench::Code::bench_test_only: return model::Verdict::with_limits;
-    default: return model::Verdict::never;
-  }
-}
-
 /// `309 SR754SW | with care | it sags under a lamp`, with the system where it is another.
 model::TableRow place_row(const Desk& desk, const derive::Peer& peer, const model::Cell& other) {
   const bool fits = peer.verdict != bench::Code::none;
-  const std::string words = fits ? std::string(bench::code_text(peer.verdict)) : std::string("does not fit");
   Line why(desk);
   if (!peer.same_system) why.say("OTHER system, " + plain_words(other.system), Style::bold).say(peer.why.empty() ? "" : "; ");
   if (peer.same_system && !drain_words(other).empty()) why.say(drain_words(other)).say(peer.why.empty() ? "" : "; ");
   why.say(peer.why);
-  return {{cell(Line(desk).link(peer.cell).take()), cell(Line(desk).verdict(verdict_of(peer.verdict), words, Style::bold).take()),
-           cell(why.take()), cell(Line(desk).sign({fits ? peer.verdict_trust : peer.trust, true}).take())},
+  return {{cell(Line(desk).link(peer.cell).take()),
+           cell(Line(desk).verdict(place_verdict(peer.verdict), place_words(peer.verdict), Style::bold).take()), cell(why.take()),
+           cell(Line(desk).sign({fits ? peer.verdict_trust : peer.trust, true}).take())},
           {}};
 }
 

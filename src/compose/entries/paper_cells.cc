@@ -10,6 +10,8 @@
 #include "compose/figures/cell_drawing.h"
 #include "compose/figures/years_bar.h"
 #include "compose/index_order.h"
+#include "compose/provenance.h"
+#include "compose/verdict_table.h"
 #include "query/cells.h"
 #include "standards/table_view.h"
 
@@ -110,15 +112,15 @@ model::Runs own_verdict(const Desk& desk, const model::Cell& cell, const SizeBlo
   return line.take();
 }
 
-/// What the table of substitutes says of a cell of another system in a watch made for this one.
+/// What cell-swap says of a cell of another system in a watch made for this one.
 model::Runs other_verdict(const Desk& desk, const model::Cell& cell, const SizeBlock& block) {
+  const auto& peers = desk.derived.relations.same_size(block.own.front()->reference());
+  const auto peer = std::find_if(peers.begin(), peers.end(), [&cell](const auto& one) { return one.cell == cell.reference(); });
+  const bench::Code code = peer == peers.end() ? bench::Code::none : peer->verdict;
   Line line(desk);
-  const auto* row = standards::row_of(desk.tables, "cell-substitutes", block.system() + " " + cell.system);
-  const std::string words = row == nullptr ? "never" : standards::cell_text(*row, "verdict");
-  const bool never = row == nullptr || words == "never" || cell.status == model::CellStatus::withdrawn;
-  line.verdict(never ? model::Verdict::never : model::Verdict::with_limits, never ? "never" : words, Style::bold).say(" ");
-  if (row == nullptr) return line.fact(cell, "nominal", "a cell of ").take();
-  return line.say(standards::cell_text(*row, "reason")).take();
+  line.verdict(place_verdict(code), place_words(code), Style::bold).say(" ");
+  if (peer == peers.end() || peer->why.empty()) return line.fact(cell, "nominal", "a cell of ").take();
+  return line.say(peer->why).take();
 }
 
 model::TableCell years_cell(const Desk& desk, const model::Cell& one) {
@@ -133,13 +135,16 @@ model::TableRow cell_row(const Desk& desk, const model::Cell& one, const SizeBlo
     number.say(cell_key(one), own ? Style::number : Style::look_up);
   else
     number.say(one.designation, Style::look_up);
+  model::Runs verdict = own ? own_verdict(desk, one, block) : other_verdict(desk, one, block);
+  if (const std::string overlay = provenance_words(desk.records, one); !overlay.empty())
+    verdict.push_back(model::text_run(" " + overlay + "."));
   return {{{},
            cell(number.take()),
            cell(designation_runs(desk, one)),
            cell(system_runs(one)),
            cell(charge_runs(desk, one)),
            own ? years_cell(desk, one) : model::TableCell{},
-           cell(own ? own_verdict(desk, one, block) : other_verdict(desk, one, block))},
+           cell(std::move(verdict))},
           one.reference(),
           true};
 }
