@@ -225,7 +225,7 @@ TEST_CASE("a file that vanishes between two looks is told by its name, and nothi
   editions.put_old_back();
   const Run run = editions.shop.bind("out", {"vanish cell/sr754w.yaml"});
   CHECK(run.code == 1);
-  CHECK(run.err.find("content/cell/sr754w.yaml: error: the file cannot be read [content.unreadable]") != std::string::npos);
+  CHECK(run.err.find("content/cell/sr754w.yaml:1:1: error: the file cannot be read [content.unreadable]") != std::string::npos);
   CHECK(run.err.find("1 error") != std::string::npos);
   CHECK(editions.now() == editions.old_tree);
   const Run font = editions.shop.run({"bind", "--to", "out"}, {"vanish .ttf"});

@@ -165,5 +165,5 @@ TEST_CASE("an overlay that is no folder, or has no head, is told at once") {
   fs::create_directories(folder.path() / "headless/term");
   const Ran headless = run(folder, "reckon cell-decode designation=SR44 --overlay headless");
   CHECK(headless.code == 1);
-  CHECK(holds(headless.err, "headless/overlay.yaml: error: overlay.yaml is missing [overlay.head]"));
+  CHECK(holds(headless.err, "headless/overlay.yaml:1:1: error: overlay.yaml is missing [overlay.head]"));
 }
