@@ -7,7 +7,6 @@
 
 #include "model/drawing.h"
 #include "model/fact.h"
-#include "model/search_list.h"
 #include "model/ticket_form.h"
 
 namespace benchleaf::model {
@@ -250,7 +249,6 @@ struct Book {
   std::vector<Chapter> chapters;
   std::vector<CalculatorSheet> calculators;  ///< of the screen alone: paper has their answers as tables
   TicketForm ticket_form;                    ///< of the screen alone: paper has the intake card
-  SearchList search;
 };
 
 }  // namespace benchleaf::model

@@ -17,7 +17,6 @@ MadeBook::MadeBook(const read::FileSource& schema, const read::FileSource& conte
   book = compose::make_book(records, tables, derived, compose::Medium::screen, findings);
   report::Findings said;
   paper = compose::make_book(records, tables, derived, compose::Medium::paper, said);
-  index = compose::SearchIndex(book.search);
 }
 
 const MadeBook& real_book() {

@@ -5,7 +5,6 @@
 #include <string_view>
 
 #include "compose/entries/book.h"
-#include "compose/search/search.h"
 #include "read/file_source.h"
 
 namespace benchleaf::test {
@@ -21,7 +20,6 @@ struct MadeBook {
   derive::Derived derived;
   model::Book book;   ///< for the screen
   model::Book paper;  ///< the same for paper
-  compose::SearchIndex index{model::SearchList{}};
 };
 
 /// The handbook of content/, made once for all tests.

@@ -12,7 +12,6 @@
 #include "compose/figures/measure_pictures.h"
 #include "compose/imprint.h"
 #include "compose/index_order.h"
-#include "compose/search/search.h"
 #include "ticket/form.h"
 
 namespace benchleaf::compose {
@@ -98,7 +97,6 @@ model::Book make_book(const model::KnowledgeBase& records, const model::Tables& 
   add_chapters(desk, book);
   book.calculators = calculator_sheets();
   book.ticket_form = ticket::ticket_form(records);
-  book.search = make_search_list(records, tables, derived);
   return book;
 }
 
