@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "page/blocks.h"
+#include "page/column_widths.h"
 #include "page/drawing.h"
 #include "page/words.h"
 
@@ -20,7 +21,6 @@ constexpr double kUnderCaptionMm = 0.8;  // from its caption
 constexpr double kUnderHangingMm = 0.8;
 constexpr double kWholeMm = 50;  // rows that stay on one page
 constexpr double kWholeMatrixMm = 180;
-constexpr double kStepMm = 1.0;  // by which columns are widened
 /// A row taller than this many lines may break between lines; shorter ones move whole.
 constexpr std::size_t kBreakableLines = 16;
 
@@ -166,34 +166,6 @@ class TableSetter {
     low = std::max(low, grid_.figures[column]);
   }
 
-  /// How many lines high the table is, if each cell fills its lines: a row is as high as its fullest cell.
-  double height_with(const std::vector<Length>& width) const {
-    double lines = 0;
-    for (const auto& row : naturals_) {
-      double most = 1;
-      for (std::size_t i = 0; i < width.size(); ++i)
-        most = std::max(most, static_cast<double>(row[i]) / static_cast<double>(std::max<Length>(width[i], 1)));
-      lines += most;
-    }
-    return lines;
-  }
-
-  /// The column that lowers the table most when it gets `step` more; of equals the one that lacks most.
-  std::size_t worthiest(const std::vector<Length>& high, Length step) const {
-    std::size_t best = 0;
-    double lowest = 0;
-    Length lacks = -1;
-    for (std::size_t i = 0; i < high.size(); ++i) {
-      std::vector<Length> width = grid_.width;
-      width[i] += step;
-      const double lines = height_with(width);
-      const Length wanting = high[i] - grid_.width[i];
-      if (lacks >= 0 && (lines > lowest || (lines == lowest && wanting <= lacks))) continue;
-      best = i, lowest = lines, lacks = std::max<Length>(wanting, 0);
-    }
-    return best;
-  }
-
   /// Columns that may stand close do so for the sake of the least type: larger type parts them by as many millimetres as it
   /// is points larger.
   double gap_mm() const {
@@ -228,11 +200,7 @@ class TableSetter {
         }
       }
     } else {
-      while (spare > 0) {
-        const Length step = std::min(spare, from_mm(kStepMm));
-        grid_.width[worthiest(high, step)] += step;
-        spare -= step;
-      }
+      widen_columns(grid_.width, high, naturals_, spare);
     }
     Length x = 0;
     for (std::size_t i = 0; i < count; ++i) {
