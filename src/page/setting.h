@@ -36,11 +36,11 @@ struct Setting {
   std::vector<OutlineLine> outline;
   std::set<std::string> linked = {};  ///< places that the entry or section has led to: once is enough
 
-  double scale = 1;     ///< how much larger than in the book a chart sets words and what goes with them
-  double least_pt = 0;  ///< words that grow with the chart are set no smaller: what is read at arm's length
-  bool dense = false;   ///< a sheet of the bench: messages and steps set closer than in the book
+  double scale = 1;               ///< how much larger than in the book a chart sets words and what goes with them
+  double least_pt = 0;            ///< words that grow with the chart are set no smaller: what is read at arm's length
+  bool dense = false;             ///< a sheet of the bench: messages and steps set closer than in the book
   Length row_gap = from_mm(1.2);  ///< between two rows of a table, the rule in its middle
-  Length row_air = 0;   ///< put into every row of a table or matrix, on a sheet that has room to spare
+  Length row_air = 0;             ///< put into every row of a table or matrix, on a sheet that has room to spare
   Look sized(Look look) const;
   Length mm(double length) const { return from_mm(length * scale); }
 
