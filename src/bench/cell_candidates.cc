@@ -12,6 +12,7 @@
 #include "base/number.h"
 #include "bench/answer.h"
 #include "standards/designation.h"
+#include "standards/table_view.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -136,6 +137,8 @@ class Judge {
       candidate.wanted_rank = static_cast<int>(&wanted - wanted_.systems.data());
       candidate.why = ask_.row_word("cell-substitutes", pair, "reason");
       candidate.rests_on.facts.push_back("table/cell-substitutes#" + pair + ".verdict");
+      if (const auto* row = standards::row_of(ask_.tables(), "cell-substitutes", pair))
+        candidate.rests_on.trust = model::weaker(candidate.rests_on.trust, row->trust);
     }
     candidate.item.system = is_of_wanted(system) ? Code::same_system : Code::other_system;
     if (ask_.word(cell, "status") == "withdrawn" && candidate.item.verdict != Code::never) {

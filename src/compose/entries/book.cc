@@ -18,10 +18,10 @@ namespace benchleaf::compose {
 
 namespace {
 
-/// Nothing to find, no index: on paper, cells alone have a table of their own.
+/// On paper, where cells have a table of their own, there may be nothing left to find: then there is no index.
 void add_index(const Desk& desk, int number, model::Book& book) {
   model::IndexList list = make_index_list(desk);
-  if (list.entries.empty()) return;
+  if (desk.on_paper() && list.entries.empty()) return;
   model::Chapter chapter;
   chapter.number = number;
   chapter.id = "index";
