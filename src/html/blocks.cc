@@ -85,7 +85,10 @@ Markup set(const model::Entry&, Setting&) { return {}; }
 Markup set_step(const model::Step& step, const Markup& messages, int expected, Setting& setting) {
   Element item("li");
   if (step.number != expected) item.set("value", std::to_string(step.number));
-  item.add(messages).add(Element("p").add(set_runs(step.runs, setting)));
+  Element words("p");
+  words.add(set_runs(step.runs, setting));
+  if (!step.see.empty()) words.say(" ").add(set_runs(step.see, setting));
+  item.add(messages).add(words);
   if (!step.proof.empty()) item.add(Element("p").in_class("proof").add(set_runs(step.proof, setting)));
   return item;
 }

@@ -79,7 +79,8 @@ void add_questions(const SheetContext& context, bool back_off, std::vector<Sheet
     const auto* question = context.desk.records.find<model::Question>(open.question);
     if (question == nullptr || open.back_off != back_off) continue;
     compose::Line line = context.line();
-    section.add(Kind::tick, line.say(question->title + ". ", Style::bold).say(question->how + " ").blank(30).take(),
+    const std::string end = question->title.back() == '?' ? " " : ". ";
+    section.add(Kind::tick, line.say(question->title + end, Style::bold).say(question->how + " ").blank(30).take(),
                 open.question);
   }
   section.close(front);

@@ -52,21 +52,21 @@ inline std::vector<Vector> read_vectors(const std::string& path) {
 struct Workshop {
   Workshop() : base(schema.content()), figures(derive::bench_figures(base, schema.tables)) {}
 
-  bench::Result ask(const std::string& name, const std::vector<std::string>& inputs) const {
+  bench::Result ask(const std::string& name, const std::vector<std::string>& inputs, const bench::Names* names = nullptr) const {
     bench::Inputs given;
     for (const auto& input : inputs) {
       const std::size_t equals = input.find('=');
       given.insert_or_assign(input.substr(0, equals), bench::Given{input.substr(equals + 1), model::Trust::given, {}});
     }
-    return bench::reckon(name, given, {schema.tables, figures});
+    return bench::reckon(name, given, {schema.tables, figures, names});
   }
 
-  /// `NAME; key=value; key=value`
-  bench::Result ask(const std::string& request) const {
+  /// `NAME; key=value; key=value`, with `names` as the terminal and the page resolve them.
+  bench::Result ask(const std::string& request, const bench::Names* names = nullptr) const {
     auto parts = split(request, "; ");
     const std::string name = parts.front();
     parts.erase(parts.begin());
-    return ask(name, parts);
+    return ask(name, parts, names);
   }
 
   RealSchema schema;

@@ -32,11 +32,28 @@ Length width_of(const page::TextItem& item, const page::FontSet& fonts) {
   return units * item.size / fonts.metrics(item.font).units_per_em + extra;
 }
 
+/// Whether nothing of a text leaves ink: blanks of any width (U+00A0, U+2000 to U+200A, U+202F).
+bool is_blank(const std::string& text) {
+  for (std::size_t at = 0; at < text.size();) {
+    const std::string three = text.substr(at, 3);
+    if (text[at] == ' ') {
+      ++at;
+    } else if (text.compare(at, 2, "\xC2\xA0") == 0) {
+      at += 2;
+    } else if (three == "\xE2\x80\xAF" || (three >= "\xE2\x80\x80" && three <= "\xE2\x80\x8A")) {
+      at += 3;
+    } else {
+      return false;
+    }
+  }
+  return true;
+}
+
 std::vector<Word> words_on(const page::Page& page, const page::FontSet& fonts) {
   std::vector<Word> words;
   page::for_each_item(page, [&](const page::Item& item) {
     const auto* text = std::get_if<page::TextItem>(&item.what);
-    if (text == nullptr) return;
+    if (text == nullptr || is_blank(text->text)) return;
     const Length width = width_of(*text, fonts);
     if (width <= 0) return;
     const Length up = text->size / 2;

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "bench/vectors.h"
+#include "query/bench_names.h"
 #include "web/page_script.h"
 
 using namespace benchleaf;
@@ -69,7 +70,8 @@ std::string page_data() {
 }
 
 std::string written(const std::string& request, bench::Form form) {
-  return request.empty() ? bench::calculators_written(form) : bench::written(test::workshop().ask(request), form);
+  static const query::BenchNames kNames(test::workshop().base, test::workshop().schema.tables);
+  return request.empty() ? bench::calculators_written(form) : bench::written(test::workshop().ask(request, &kNames), form);
 }
 
 /// The program, asked as a user asks it.

@@ -51,7 +51,6 @@ model::TableRow place_row(const Desk& desk, const derive::Peer& peer, const mode
   const bool fits = peer.verdict != bench::Code::none;
   Line why(desk);
   if (!peer.same_system) why.say("OTHER system, " + plain_words(other.system), Style::bold).say(peer.why.empty() ? "" : "; ");
-  if (peer.same_system && !drain_words(other).empty()) why.say(drain_words(other)).say(peer.why.empty() ? "" : "; ");
   why.say(peer.why);
   return {{cell(Line(desk).link(peer.cell).take()),
            cell(Line(desk).verdict(place_verdict(peer.verdict), place_words(peer.verdict), Style::bold).take()), cell(why.take()),

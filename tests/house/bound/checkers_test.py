@@ -220,7 +220,7 @@ class Boxes(unittest.TestCase):
         self.assertEqual(self.faults((100, 700, b"39300"), (115, 701, b"SR754W")), ['a.pdf page 3: "SR754W" and "39300" overlap'])
 
     def test_words_in_the_margins_are_found(self):
-        found = self.faults((60, 700, b"block"), (490, 700, b"note"), (568, 700, b"tab"), (40, 600, b"spine"), (540, 500, b"across"),
+        found = self.faults((60, 700, b"block"), (490, 700, b"note"), (572, 700, b"tab"), (40, 600, b"spine"), (540, 500, b"across"),
                             (100, 820, b"high"), (100, 10, b"low"))
         self.assertEqual(sorted(fault.split('"')[1] for fault in found), ["across", "high", "low", "spine"])
 
