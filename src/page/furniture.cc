@@ -126,7 +126,7 @@ void furnish(Setting& setting, const model::Book& book, const PageNotes& notes, 
   folio_line(pen, book, label, part_words(book, notes.chapter), setting.paper, edges);
   thumb_tabs(pen, book, notes.chapter, setting.paper, edges.recto);
   if (!notes.true_size) return;
-  const Length foot = setting.paper.block_top + setting.paper.block_height + from_mm(1.6);
+  const Length foot = setting.paper.block_top + setting.paper.block_height + from_mm(2.8);
   const Length left = setting.paper.block_left(side);
   pen.check_bar(left, foot);
   pen.words({model::text_run("If this bar is not 100\u2009mm, trust no outline.")}, look::folio_line(),

@@ -18,19 +18,27 @@ def read(content):
         yield path.parent.name, path.stem, yaml.load(text, Loader=yaml.BaseLoader)
 
 
-# What paper leaves to the screen: the demonstration and what describes the charts.
+# What paper leaves to the screen: the demonstration and what describes the charts. What plans a ticket has no entry anywhere.
 SCREEN_KINDS = {"chart", "watch", "stock"}
+TICKET_KINDS = {"job", "hold", "question", "look"}
+
+
+def screen_pages(content):
+    """Ids of the pages of chapters that handbook.yaml keeps to the screen."""
+    handbook = yaml.load((content / "handbook.yaml").read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
+    return {page for chapter in handbook["chapters"] if chapter.get("part") == "screen" for page in chapter.get("pages", [])}
 
 
 def on_paper(kind, fields):
     invented = any(basis.get("trust") == "invented" for basis in fields.get("basis", {}).values())
-    return kind not in SCREEN_KINDS and not invented
+    return kind not in SCREEN_KINDS | TICKET_KINDS and not invented
 
 
 def wordings(content):
     """(where, wording) for every heading of a record on paper and every text of a caution."""
+    kept = screen_pages(content)
     for kind, name, fields in read(content):
-        if not on_paper(kind, fields):
+        if not on_paper(kind, fields) or (kind == "page" and name in kept):
             continue
         heading = HEADING.get(kind, "title")
         yield f"{kind}/{name} {heading}", fields[heading]

@@ -20,7 +20,7 @@ MM = picture.MM
 ASIDE = 0.6  # mm from the middle, where centre lines run
 CIRCLE = re.compile(r"true size.*a circle ([\d.]+)\s*mm across")
 SECTION = re.compile(r"true size: plan, .*; section, ([\d.]+)\s*mm high")
-FEWEST_FIGURES, FEWEST_BARS = 50, 5
+FEWEST_FIGURES, FEWEST_BARS = 45, 5  # a drawing for each size of cell
 BAR_MM, BAR_WORDS = 100, "trust no outline."
 TICK = 0.8  # mm above the bar, where all its ticks are
 
