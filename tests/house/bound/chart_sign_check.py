@@ -35,7 +35,7 @@ WORDS = ("DANGER", "WARNING", "CAUTION", "NOTICE")
 SIGN = re.compile(r'<word xMin="([^"]*)" yMin="([^"]*)" xMax="([^"]*)" yMax="([^"]*)">\(([^)]*)\)</word>')
 WIDEST_SIGN = 9  # pt: the same words as text are wider
 BEFORE_WORD_MM = 8  # the triangle, or the ground alone
-FEWEST = {"trust signs": 9, "families of signs": 3, "marks": 3, "signal words": 4}
+FEWEST = {"trust signs": 8, "families of signs": 3, "marks": 3, "signal words": 4}
 
 
 def patch(pdf, page, box, seen):
