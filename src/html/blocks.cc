@@ -15,7 +15,7 @@ namespace benchleaf::html {
 namespace {
 
 /// Bytes of markup that fill three screens of a telephone, as measured on the pages.
-constexpr std::size_t kLongContent = 7000;
+constexpr std::size_t kLongContent = 5000;
 
 using BlockRefs = std::vector<const model::Block*>;
 

@@ -65,19 +65,28 @@ def ring_sizes(pdf, number, left, below, size):
     return measured(down, part.along_y, top, top + wide), measured(level, part.along_x, left, left + wide)
 
 
+def figures_under(head, words):
+    """What stands below a head, as far as figures go: another word at its left edge begins another panel."""
+    column = sorted((word for word in words if abs(word["x"] - head["x"]) <= 0.5 * MM and word["y"] < head["y"]), key=lambda word: -word["y"])
+    for word in column:
+        if not word["text"].strip().replace(".", "").isdigit():
+            return
+        yield word
+
+
 def rings(pdf, page, number, wanted):
     """Every figure of a diameter with a ring under it: (figure, faults)."""
-    if not any(word["text"].strip() == "across" for word in page["words"]):
-        return
-    columns = [word["x"] for word in page["words"] if word["text"].strip() == "across"]
-    for word in page["words"]:
-        text = word["text"].strip()
-        if text not in wanted or min(abs(word["x"] - x) for x in columns) > 0.5 * MM:
+    for head in page["words"]:
+        if head["text"].strip() != "across":
             continue
-        left, below = word["x"] + 0.3 * MM, page["height"] - word["y"] + 0.4 * MM  # 0.3 mm of paper round the ring
-        name = f"{pdf.name} side {number}: ring {text}"
-        high, wide = ring_sizes(pdf, number, left, below, float(text))
-        yield text, told(name, float(text), high) + told(name, float(text), wide)
+        for word in figures_under(head, page["words"]):
+            text = word["text"].strip()
+            if text not in wanted:
+                continue
+            left, below = word["x"] + 0.3 * MM, page["height"] - word["y"] + 0.4 * MM  # 0.3 mm of paper round the ring
+            name = f"{pdf.name} side {number}: ring {text}"
+            high, wide = ring_sizes(pdf, number, left, below, float(text))
+            yield text, told(name, float(text), high) + told(name, float(text), wide)
 
 
 def nest_circles(pdf, page, number):

@@ -60,6 +60,7 @@ function spoiled(kind, text, next) {
       const names = ancestors.filter((one) => one.key !== undefined).map((one) => String(one.key.value)).join('.');
       const prose = isScalar(node) && key === 'value' && typeof node.value === 'string' && / [a-z]/i.test(node.value) && !CODES.test(names);
       if (!prose || /^([-0-9.]+|not) /.test(node.value)) return;  // a quantity
+      if (/(^|\.)short(\.|$)/.test(names)) return;  // harm and what keeps it off share one line, and fill it
       const one = next();
       const room = (limits.get(names.split('.').at(-1)) ?? Infinity) - one.length - 1;
       if (room < 1) return;

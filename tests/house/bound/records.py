@@ -25,7 +25,10 @@ TICKET_KINDS = {"job", "hold", "question", "look"}
 
 def screen_pages(content):
     """Ids of the pages of chapters that handbook.yaml keeps to the screen."""
-    handbook = yaml.load((content / "handbook.yaml").read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
+    head = content / "handbook.yaml"
+    if not head.exists():
+        return set()
+    handbook = yaml.load(head.read_text(encoding="utf-8"), Loader=yaml.BaseLoader)
     return {page for chapter in handbook["chapters"] if chapter.get("part") == "screen" for page in chapter.get("pages", [])}
 
 
