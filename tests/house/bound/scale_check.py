@@ -128,7 +128,9 @@ def bar_faults(pdf):
         pages.add(number)
         part = picture.Picture(pdf, number, DPI, (0, float(word[1]) - MM, 1000, float(word[2]) + 2))
         rows = [part.samples[row * part.width:(row + 1) * part.width] for row in range(part.height)]
-        level = max(range(len(rows)), key=lambda row: longest_run(rows[row]))
+        # A rule of the page may lie close above the bar: the bar is the line that comes nearest its length.
+        wanted = BAR_MM * MM * part.scale
+        level = min(range(len(rows)), key=lambda row: abs(longest_run(rows[row])[0] - wanted))
         ticks = picture.dark_runs(rows[level - round(TICK * MM * part.scale)])
         first, last = longest_run(rows[level])[1:]
         ticks = [tick for tick in ticks if first - 2 <= tick <= last + 2]
