@@ -3,6 +3,7 @@
 #include "html/blocks.h"
 
 #include <algorithm>
+#include <map>
 
 #include "html/entry.h"
 #include "html/index_list.h"
@@ -15,7 +16,7 @@ namespace benchleaf::html {
 namespace {
 
 /// Bytes of markup that fill three screens of a telephone, as measured on the pages.
-constexpr std::size_t kLongContent = 5000;
+constexpr std::size_t kLongContent = 2500;
 
 using BlockRefs = std::vector<const model::Block*>;
 
@@ -173,18 +174,23 @@ Markup set_blocks(const std::vector<std::shared_ptr<const model::Block>>& blocks
   return BlockSetter(std::move(refs), setting).set_all();
 }
 
+void add_part(Element& heading, Setting& setting) {
+  const Id id = name_of_part(setting);
+  heading.id(id);
+  setting.parts.push_back({setting.level, id, setting.last_heading});
+}
+
 Markup own_contents(const Markup& content, const Setting& setting) {
-  if (content.bytes().size() < kLongContent || setting.parts.empty()) return {};
-  const auto higher = [](const auto& one, const auto& other) { return one.level < other.level; };
-  const int level = std::min_element(setting.parts.begin(), setting.parts.end(), higher)->level;
-  Element list("ul");
-  int count = 0;
+  if (content.bytes().size() < kLongContent) return {};
+  std::map<int, std::vector<const Setting::Part*>> by_level;
   for (const Setting::Part& part : setting.parts) {
-    if (part.level != level || part.title.empty()) continue;
-    list.add(Element("li").add(Element("a").href(Url::within(part.id)).say(part.title)));
-    ++count;
+    if (!part.title.empty()) by_level[part.level].push_back(&part);
   }
-  if (count < 2) return {};
+  const auto several = std::find_if(by_level.begin(), by_level.end(), [](const auto& level) { return level.second.size() > 1; });
+  if (several == by_level.end()) return {};
+  Element list("ul");
+  for (const Setting::Part* part : several->second)
+    list.add(Element("li").add(Element("a").href(Url::within(part->id)).say(part->title)));
   return Element("nav").in_class("own-contents").set("aria-label", "Contents of " + setting.page.title).add(list);
 }
 

@@ -48,7 +48,11 @@ Markup set_margin(const Entry& entry, Setting& setting) {
 Markup set_trust(const Entry& entry, Setting& setting) {
   const Markup rows = set_margin(entry, setting);
   if (rows.empty()) return {};
-  return Element("section").in_class("stated").add(Element("h2").say("How far to trust what is stated")).add(rows);
+  setting.last_heading = "How far to trust what is stated";
+  setting.level = 2;
+  Element head("h2");
+  add_part(head, setting);
+  return Element("section").in_class("stated").add(head.say(setting.last_heading)).add(rows);
 }
 
 ClassName rank_class(Entry::Rank rank) {
@@ -76,9 +80,10 @@ Markup set_entry_page(const Entry& entry, Setting& setting) {
   setting.raised = 1;  // the sections of an entry are the second level of its own page
   Markup out = head;
   const Markup content = set_blocks(entry.blocks, setting);
+  const Markup trust = set_trust(entry, setting);
   out += own_contents(content, setting);
   out += content;
-  out += set_trust(entry, setting);
+  out += trust;
   return out;
 }
 
@@ -88,6 +93,7 @@ Markup set_small_entry(const Entry& entry, Setting& setting) {
   const Url address = address_of(setting.plan.page_of(entry), setting);
   key.add(Element("a").href(address).add(key_or_anchor(entry, set_runs_plainly(entry.key, setting))));
   setting.last_heading = model::plain_text(entry.key);
+  add_part(key, setting);
   Element section("section");
   section.in_class("small-entry").add(key).add(set_names(entry, setting)).add(set_picture(entry));
   section.add(set_margin(entry, setting)).add(set_blocks(entry.blocks, setting));
