@@ -16,7 +16,7 @@ namespace benchleaf::html {
 namespace {
 
 /// Bytes of markup that fill three screens of a telephone, as measured on the pages.
-constexpr std::size_t kLongContent = 2500;
+constexpr std::size_t kLongContent = 2000;
 
 using BlockRefs = std::vector<const model::Block*>;
 
