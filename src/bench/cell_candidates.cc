@@ -250,6 +250,8 @@ std::vector<Candidate> judge_in_place(const std::string& cell, const std::vector
   return found;
 }
 
+std::string place_words(Code verdict) { return verdict == Code::none ? "does not fit" : std::string(code_text(verdict)); }
+
 bool voltages_differ(const std::vector<Candidate>& found) {
   std::optional<double> first;
   for (const auto& candidate : found) {

@@ -42,6 +42,9 @@ Wanted place_of_cell(Ask& ask, const std::string& cell);
 /// Each of `others` in the place of `cell`, in their order: the verdicts that cell-swap gives them.
 std::vector<Candidate> judge_in_place(const std::string& cell, const std::vector<std::string>& others, const Context& context);
 
+/// The verdict on a cell in a place in words: `with care`; `does not fit` for none.
+std::string place_words(Code verdict);
+
 /// Whether cells of more than one voltage would be let into the place: then nothing may be used before the voltage is known.
 bool voltages_differ(const std::vector<Candidate>& found);
 

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <string>
 
-#include "base/number.h"
 #include "bench/mixing.h"
 #include "bench/step_checker.h"
 #include "bench/ways.h"
@@ -14,16 +13,10 @@ namespace {
 
 using Step = model::Procedure::Step;
 
-/// The year of `bought-after`; 0 where the procedure names none.
-int year_stated(const model::Procedure& procedure) {
-  const model::Node* year = procedure.root.find("bought-after");
-  return year == nullptr || !procedure.usable("bought-after") ? 0 : static_cast<int>(base::parse_decimal(year->text).value_or(0));
-}
-
 class NeedFinder {
  public:
   NeedFinder(const StepWorld& world, const model::Procedure& procedure)
-      : world_(world), procedure_(procedure), year_(year_stated(procedure)) {}
+      : world_(world), procedure_(procedure), year_(procedure.usable("bought-after") ? procedure.bought_after : 0) {}
 
   std::vector<CautionNeed> find() {
     for (place_ = 0; place_ < procedure_.steps.size(); ++place_) {

@@ -24,10 +24,6 @@ model::Verdict place_verdict(bench::Code code) {
   }
 }
 
-std::string place_words(bench::Code code) {
-  return code == bench::Code::none ? "does not fit" : std::string(bench::code_text(code));
-}
-
 namespace {
 
 /// Rows of which a table makes one: the same verdict for the same reason and as well known.

@@ -20,7 +20,6 @@ struct VerdictRow {
 
 /// A cell in the place of another, as cell-swap decides it: none where it does not fit.
 model::Verdict place_verdict(bench::Code code);
-std::string place_words(bench::Code code);
 /// Rows of one subject to the entry: a table of bans, then of what needs care; what does no harm and has no condition in
 /// one sentence after it, by trust.
 void add_verdicts(const Desk& desk, EntryMaker& maker, std::string table_name, std::string subject, std::vector<VerdictRow> rows);

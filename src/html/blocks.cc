@@ -15,8 +15,8 @@ namespace benchleaf::html {
 
 namespace {
 
-/// Bytes of markup that fill three screens of a telephone, as measured on the pages.
-constexpr std::size_t kLongContent = 2000;
+/// Characters of text that fill three screens of a telephone, as measured on the pages.
+constexpr std::size_t kLongContent = 1600;
 
 using BlockRefs = std::vector<const model::Block*>;
 
@@ -174,6 +174,22 @@ Markup set_blocks(const std::vector<std::shared_ptr<const model::Block>>& blocks
   return BlockSetter(std::move(refs), setting).set_all();
 }
 
+namespace {
+
+/// How much is read of markup: what stands outside its tags, without the spaces between them.
+std::size_t read_length(std::string_view markup) {
+  std::size_t length = 0;
+  bool in_tag = false;
+  for (const char one : markup) {
+    if (one == '<') in_tag = true;
+    if (!in_tag && one != '\n') ++length;
+    if (one == '>') in_tag = false;
+  }
+  return length;
+}
+
+}  // namespace
+
 void add_part(Element& heading, Setting& setting) {
   const Id id = name_of_part(setting);
   heading.id(id);
@@ -181,7 +197,7 @@ void add_part(Element& heading, Setting& setting) {
 }
 
 Markup own_contents(const Markup& content, const Setting& setting) {
-  if (content.bytes().size() < kLongContent) return {};
+  if (read_length(content.bytes()) < kLongContent) return {};
   std::map<int, std::vector<const Setting::Part*>> by_level;
   for (const Setting::Part& part : setting.parts) {
     if (!part.title.empty()) by_level[part.level].push_back(&part);

@@ -25,6 +25,8 @@ constexpr std::size_t kMostIdLength = 48;
 }  // namespace
 
 std::string_view kind_name(Kind kind) { return words(kind).name; }
+bool is_of_ticket(Kind kind) { return kind == Kind::job || kind == Kind::hold || kind == Kind::question || kind == Kind::look; }
+
 std::string_view kind_plural(Kind kind) { return words(kind).plural; }
 
 std::optional<Kind> kind_from_name(std::string_view name) {

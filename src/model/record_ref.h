@@ -22,6 +22,9 @@ std::optional<Kind> kind_from_name(std::string_view name);
 /// All kinds in the order of kinds.def.
 const std::vector<Kind>& all_kinds();
 
+/// Whether records of a kind plan tickets alone, and have no entry in the handbook.
+bool is_of_ticket(Kind kind);
+
 /// Whether a text has the form of an id: `[a-z][a-z0-9]*(-[a-z0-9]+)*`, at most 48 characters.
 bool is_record_id(std::string_view text);
 

@@ -113,4 +113,16 @@ void check_grade_ladders(const Proof& proof) {
   }
 }
 
+void check_year_is_told(const Proof& proof) {
+  for (const auto& [id, procedure] : proof.base.procedures) {
+    if (procedure.bought_after == 0 || !procedure.usable("bought-after") || !procedure.usable("before")) continue;
+    const std::string year = std::to_string(procedure.bought_after);
+    const auto& lines = procedure.before;
+    if (std::any_of(lines.begin(), lines.end(), [&](const auto& line) { return line.find(year) != std::string::npos; })) continue;
+    proof.findings.add(Rule::voice_year, procedure.span_of("bought-after"),
+                       "found bought-after: " + year + ", which no line of before says",
+                       "say in before that the cell was bought after " + year);
+  }
+}
+
 }  // namespace benchleaf::prove

@@ -7,6 +7,7 @@
 #include "prove/handling_checks.h"
 #include "prove/plan_checks.h"
 #include "prove/published_checks.h"
+#include "prove/spoken_answers.h"
 
 namespace benchleaf::prove {
 namespace {
@@ -22,6 +23,8 @@ constexpr Check kChecks[] = {
     check_conflict_names_a_field,
     check_standard_has_a_clause,
     check_published_values_name_a_place,
+    check_spoken_answers,
+    check_year_is_told,
     check_invented_is_demonstration,
     check_designation,
     check_system_letter,

@@ -107,6 +107,7 @@ void check_module_years(const Proof& proof);
 void check_procedure_tools(const Proof& proof);
 void check_procedure_times(const Proof& proof);
 void check_grade_ladders(const Proof& proof);
+void check_year_is_told(const Proof& proof);
 
 // trade_numbers.cc
 void check_trade_numbers(const Proof& proof);

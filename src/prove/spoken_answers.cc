@@ -273,4 +273,10 @@ SpokenAnswers spoken_answers(const Proof& proof) {
   return out;
 }
 
+void check_spoken_answers(const Proof& proof) {
+  for (auto& fault : spoken_answers(proof).faults)
+    proof.findings.add(report::Rule::voice_spoken, fault.where, std::move(fault.message), std::move(fault.hint))
+        .notes.push_back({fault.row, "table spoken-answers"});
+}
+
 }  // namespace benchleaf::prove

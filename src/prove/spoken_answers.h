@@ -24,4 +24,7 @@ struct SpokenAnswers {
 /// Every sentence of records, charts and pages by the table spoken-answers.
 SpokenAnswers spoken_answers(const Proof& proof);
 
+/// The same as findings, each with the row that it goes by.
+void check_spoken_answers(const Proof& proof);
+
 }  // namespace benchleaf::prove

@@ -6,6 +6,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "bench/calculator.h"
+#include "bench/cell_candidates.h"
 #include "query/names.h"
 #include "query/record_text.h"
 
@@ -88,8 +89,7 @@ void Describer::add_cell(const model::Cell& cell, Answer& out) const {
     const bool fits = peer.verdict != bench::Code::none;
     out.peers.push_back({peer.cell, title_of(*other), system_name(*other), peer.same_system,
                          std::string(model::trust_name(fits ? peer.verdict_trust : peer.trust)),
-                         std::string(bench::code_word(peer.verdict)),
-                         fits ? std::string(bench::code_text(peer.verdict)) : std::string("does not fit"), peer.why});
+                         std::string(bench::code_word(peer.verdict)), bench::place_words(peer.verdict), peer.why});
   }
 }
 

@@ -90,16 +90,8 @@ std::string title_of(const model::Record& record) {
 }
 
 bool is_looked_up(model::Kind kind) {
-  switch (kind) {
-    case model::Kind::source:
-    case model::Kind::watch:
-    case model::Kind::stock:
-    case model::Kind::job:  // the plan of a ticket is asked for by its watch
-    case model::Kind::hold:
-    case model::Kind::question:
-    case model::Kind::look: return false;
-    default: return true;
-  }
+  const bool has_no_name = kind == model::Kind::source || kind == model::Kind::watch || kind == model::Kind::stock;
+  return !has_no_name && !model::is_of_ticket(kind);
 }
 
 std::vector<Name> names_of(const model::Record& record, const model::Tables& tables) {

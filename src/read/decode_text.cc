@@ -94,6 +94,7 @@ void decode(const Fields& fields, model::Procedure& procedure) {
   procedure.purpose = fields.text("purpose");
   procedure.time = fields.quantity("time");
   procedure.before = fields.texts("before");
+  procedure.bought_after = fields.count("bought-after", 0);
   procedure.tools = fields.references("tools");
   procedure.inside = fields.references("inside");
   for (const Fields& slot : fields.parts("slots")) {

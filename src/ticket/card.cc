@@ -44,7 +44,7 @@ void add_owner(const SheetContext& context, std::vector<SheetSection>& front) {
   compose::Line draw = context.line();
   draw.say("Change by ", Style::bold).blank(18);
   if (context.fact("cell-life.life") != nullptr) context.say_fact(draw.say(" reckoned "), "cell-life.life");
-  section.add(Kind::words, draw.say("  draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(10).say("\u00A0s a day").take());
+  section.add(Kind::words, draw.say("  draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(10).say("\u00A0s/day").take());
   add_done(context, section);
   for (const model::Look* look : context.looks("card")) {
     const bool warns = !look->caution.empty();

@@ -24,13 +24,11 @@ constexpr std::string_view kWatchShape = "part\twatch\n";
 constexpr std::string_view kStockShape = "part\tstock\n";
 constexpr const char* kFault = "the page's data cannot be read";
 
-bool is_of_ticket(Kind kind) { return kind == Kind::job || kind == Kind::hold || kind == Kind::question || kind == Kind::look; }
-
 /// All that is looked up, of pages their heads, and what tickets are planned by.
 std::vector<Kind> kinds() {
   std::vector<Kind> list;
   for (const Kind kind : model::all_kinds()) {
-    if (query::is_looked_up(kind) || is_of_ticket(kind)) list.push_back(kind);
+    if (query::is_looked_up(kind) || model::is_of_ticket(kind)) list.push_back(kind);
   }
   return list;
 }

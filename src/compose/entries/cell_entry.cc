@@ -1,5 +1,6 @@
 // In: a cell, its facts and those of its size. Out: its entry: number, name, size, the cell at true size, what it is, what
 // has the same size.
+#include "bench/cell_candidates.h"
 #include "compose/entries/entries.h"
 #include "compose/entry_maker.h"
 #include "compose/figures/cell_drawing.h"
@@ -53,8 +54,8 @@ model::TableRow place_row(const Desk& desk, const derive::Peer& peer, const mode
   if (!peer.same_system) why.say("OTHER system, " + plain_words(other.system), Style::bold).say(peer.why.empty() ? "" : "; ");
   why.say(peer.why);
   return {{cell(Line(desk).link(peer.cell).take()),
-           cell(Line(desk).verdict(place_verdict(peer.verdict), place_words(peer.verdict), Style::bold).take()), cell(why.take()),
-           cell(Line(desk).sign({fits ? peer.verdict_trust : peer.trust, true}).take())},
+           cell(Line(desk).verdict(place_verdict(peer.verdict), bench::place_words(peer.verdict), Style::bold).take()),
+           cell(why.take()), cell(Line(desk).sign({fits ? peer.verdict_trust : peer.trust, true}).take())},
           {}};
 }
 

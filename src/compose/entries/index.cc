@@ -74,11 +74,6 @@ bool has_its_own_list(model::Kind kind) {
          kind == model::Kind::stock;
 }
 
-/// What a ticket is planned by has no entry in the book.
-bool is_of_ticket(model::Kind kind) {
-  return kind == model::Kind::job || kind == model::Kind::hold || kind == model::Kind::question || kind == model::Kind::look;
-}
-
 /// What readers look for by subject: on paper, where nothing answers a query.
 void add_subjects(const Desk& desk, IndexWords& words) {
   for (const auto& row : standards::rows_of(desk.tables, "index-subjects")) {
@@ -95,7 +90,7 @@ model::IndexList make_index_list(const Desk& desk) {
   // Names that are looked up directly come first, so that a mere renaming never takes their place.
   for (const bool renaming : {false, true}) {
     for (const model::Record* record : desk.records.all()) {
-      if (is_of_ticket(record->kind) || (desk.on_paper() && has_its_own_list(record->kind))) continue;
+      if (model::is_of_ticket(record->kind) || (desk.on_paper() && has_its_own_list(record->kind))) continue;
       for (const Name& name : names_of(*record, desk.derived.facts)) {
         if (name.role == Name::Role::old_id || (name.role == Name::Role::other_name) != renaming) continue;
         // The table of substances on paper has their titles alone.

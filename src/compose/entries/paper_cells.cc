@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "base/number.h"
+#include "bench/cell_candidates.h"
 #include "compose/entries/paper_lists.h"
 #include "compose/entry_maker.h"
 #include "compose/figures/cell_drawing.h"
@@ -118,7 +119,7 @@ model::Runs other_verdict(const Desk& desk, const model::Cell& cell, const SizeB
   const auto peer = std::find_if(peers.begin(), peers.end(), [&cell](const auto& one) { return one.cell == cell.reference(); });
   const bench::Code code = peer == peers.end() ? bench::Code::none : peer->verdict;
   Line line(desk);
-  line.verdict(place_verdict(code), place_words(code), Style::bold).say(" ");
+  line.verdict(place_verdict(code), bench::place_words(code), Style::bold).say(" ");
   if (peer == peers.end() || peer->why.empty()) return line.fact(cell, "nominal", "a cell of ").take();
   return line.say(peer->why).take();
 }

@@ -25,8 +25,9 @@ constexpr double kBarAt = 4.6, kBarPen = 0.55, kDot = 0.7, kTickHalf = 0.9;
 double years(double months) { return months / 12; }
 double at_year(double year) { return std::clamp(year, 0.0, kMostYears) * kMmPerYear; }
 
-/// `1.6`, down to a tenth of a year: nothing is promised that was not worked out.
+/// `1.6`, down to a tenth of a year. Past the end of the scale no figure is promised: seals and shelves end sooner.
 std::string shown(double year) {
+  if (year > kMostYears) return "over " + base::shortest_text(kMostYears);
   constexpr double kSlip = 1e-9;
   return base::fixed_text(std::floor(year * 10 + kSlip) / 10, 1);
 }
@@ -36,7 +37,7 @@ std::string shown(double year) {
 std::shared_ptr<const Drawing> years_bar(const model::Fact& life) {
   if (!life.low || !life.high) return nullptr;
   const double from = years(*life.low), to = years(*life.high);
-  const std::string words = shown(from) + " to " + shown(to);
+  const std::string words = from > kMostYears ? shown(from) : shown(from) + " to " + shown(to);
   Drawing drawing;
   drawing.width_mm = kYearsMm;
   drawing.height_mm = kBarAt + kTickHalf;

@@ -35,6 +35,7 @@ struct Procedure : Record {
     bool whole = true;                 ///< false where a field of this item is unusable
   };
 
+  int bought_after = 0;  ///< the cell that was in it was bought after this year; 0: nothing is said
   std::string purpose;
   std::optional<base::Quantity> time;
   std::vector<std::string> before;

@@ -20,9 +20,20 @@ MM = picture.MM
 ASIDE = 0.6  # mm from the middle, where centre lines run
 CIRCLE = re.compile(r"true size.*a circle ([\d.]+)\s*mm across")
 SECTION = re.compile(r"true size: plan, .*; section, ([\d.]+)\s*mm high")
-FEWEST_FIGURES, FEWEST_BARS = 45, 5  # a drawing for each size of cell
+FEWEST_BARS = 5
 BAR_MM, BAR_WORDS = 100, "trust no outline."
 TICK = 0.8  # mm above the bar, where all its ticks are
+
+
+def cell_sizes(facts):
+    """Sizes of the cells, diameter and height as they are printed: each is drawn once."""
+    sizes = {}
+    for line in facts.read_text(encoding="utf-8").splitlines():
+        fact = json.loads(line)
+        record, _, path = fact["id"].partition("#")
+        if record.startswith("cell/") and path in ("size.diameter", "size.height"):
+            sizes.setdefault(record, {})[path] = fact["printed"]
+    return {tuple(sorted(size.items())) for size in sizes.values()}
 
 
 def figures_of(pdf):
@@ -138,11 +149,11 @@ def bar_faults(pdf):
     return faults, pages
 
 
-def faults_of(pdf):
+def faults_of(pdf, fewest):
     faults, measured, with_figures = figure_faults(pdf)
     more, with_bars = bar_faults(pdf)
     faults += more + [f"{pdf.name} page {page}: true size without a bar" for page in sorted(with_figures - with_bars)]
-    if measured < FEWEST_FIGURES or len(with_bars) < FEWEST_BARS:
+    if measured < fewest or len(with_bars) < FEWEST_BARS:
         faults.append(f"{pdf.name}: only {measured} figures and {len(with_bars)} bars")
     return faults, f"{measured} figures and {len(with_bars)} bars of {pdf.name}"
 
@@ -151,7 +162,7 @@ def main(folder):
     handbooks = sorted(folder.glob("handbook-*.pdf"))
     faults, seen = [] if handbooks else ["no handbook"], []
     for pdf in handbooks:
-        found, looked = faults_of(pdf)
+        found, looked = faults_of(pdf, len(cell_sizes(folder / "facts.jsonl")))
         faults += found
         seen.append(looked)
     tools.finish(faults, ", ".join(seen))
