@@ -1,4 +1,5 @@
-// In: answers. Out: their JSON.
+// In: answers. Out: their JSON, the same at the terminal and in the page: without the page of a book that only the terminal
+// knows.
 #include "bench/json_text.h"
 #include "query/answer.h"
 
@@ -44,7 +45,6 @@ void add_causes(Json& json, const Answer& answer) {
 
 void add_answer(Json& json, const Answer& answer) {
   json.open_object().member("record", answer.record).member("title", answer.title).member("kind", answer.kind);
-  json.member("page", answer.page);
   if (!answer.provenance.empty()) json.member("provenance", answer.provenance);
   if (answer.kind == "cell") {
     json.member("size", answer.size).member("voltage", answer.voltage).member("system", answer.system);

@@ -1,5 +1,4 @@
-// Reads one query a line and writes its answer, a line each, in the JSON of `find --json` without the pages: what measure.py
-// asks.
+// Reads one query a line and writes its answer, a line each, in the JSON of `find --json`: what measure.py asks.
 #include <algorithm>
 #include <iostream>
 #include <string>
