@@ -17,6 +17,7 @@ std::string escaped(char32_t code) {
   if (code == U'"') return "\\\"";
   if (code == U'\\') return "\\\\";
   if (code == U'\n') return "\\n";
+  if (code == U'\t') return "\\t";
   if (code >= kFirstPrinting) return base::to_utf8(code);
   constexpr std::string_view kDigits = "0123456789abcdef";
   return std::string("\\u00") + kDigits.at(code >> kHexDigit) + kDigits.at(code & 0xFU);

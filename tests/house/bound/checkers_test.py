@@ -357,6 +357,20 @@ class Tools(unittest.TestCase):
         self.assertTrue(any("other.html#gone" in fault for fault in faults), faults)
 
 
+class Scripts(unittest.TestCase):
+    def test_a_byte_too_many_and_a_program_that_is_missing_are_found(self):
+        with tempfile.TemporaryDirectory() as folder, contextlib.redirect_stdout(io.StringIO()):
+            site = pathlib.Path(folder)
+            (site / "assets").mkdir()
+            (site / "assets" / "page.js").write_bytes(b"a")
+            self.assertEqual(html_check.script_faults(site), (["no program.js"], 1))
+            program = site / "assets" / "program.js"
+            program.write_bytes(b"a" * (html_check.LARGEST_SCRIPTS - 1))
+            self.assertEqual(html_check.script_faults(site), ([], 2))
+            program.write_bytes(b"a" * html_check.LARGEST_SCRIPTS)
+            self.assertEqual(len(html_check.script_faults(site)[0]), 1)
+
+
 class SameBytes(unittest.TestCase):
     def test_other_bytes_and_other_names_are_found(self):
         self.assertEqual(same_bytes_check.differences({"a": b"1", "b": b"2"}, {"a": b"1", "b": b"3", "c": b""}),

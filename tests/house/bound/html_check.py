@@ -1,7 +1,8 @@
 """The HTML of a bound folder is valid for two checkers of others, and no link of it is dead.
 
-usage: html_check.py FOLDER valid|every|links    valid: all pages by one checker, the first of each template and every fourth page
-                                                 by the other, which is slow; every: all pages by both
+usage: html_check.py FOLDER valid|every|links|scripts    valid: all pages by one checker, the first of each template and every fourth
+                                                         page by the other, which is slow; every: all pages by both; scripts: their
+                                                         size together
 """
 
 import json
@@ -11,6 +12,7 @@ import sys
 import tools
 
 CONFIGURATION = pathlib.Path(__file__).with_name("html-validate.json")
+LARGEST_SCRIPTS = 3_200_000  # bytes; a page that asks loads them from a stick or a slow line
 # What lies in assets/ beside the pages is allowed by 'self' in browsers that open a file; this checker judges by the specification
 # alone. That the browser runs it, browser_check.mjs shows.
 OWN_ASSETS = ".*external (stylesheet|script) .(\\.\\./)?assets/.* blocked by .(style|script)-src. directive.*"
@@ -62,8 +64,19 @@ def link_faults(site):
     return found, len(links)
 
 
+def script_faults(site):
+    scripts = sorted(site.rglob("*.js"))
+    size = sum(path.stat().st_size for path in scripts)
+    print(f"{len(scripts)} scripts, {size} bytes")
+    found = [] if site / "assets" / "program.js" in scripts else ["no program.js"]
+    return found + ([f"scripts of {size} bytes, at most {LARGEST_SCRIPTS}"] if size > LARGEST_SCRIPTS else []), len(scripts)
+
+
 def main(folder, what):
     site = folder / "html"
+    if what == "scripts":
+        found, scripts = script_faults(site)
+        tools.finish(found, f"{scripts} scripts")
     pages = len(list(site.rglob("*.html")))
     found = [] if pages > 100 else [f"only {pages} pages"]
     if what != "links":
