@@ -37,13 +37,8 @@ class Margin {
     }
     const auto layer = ask_.has("layer") ? std::optional(ask_.amount("layer", Unit::micrometre, kLayer)) : of_mark();
     if (ask_.failed() || !layer) return;
-    const std::vector<Grade> grades = read_grades();
+    const Grade grade = read_grade();
     if (ask_.failed()) return;
-    const Grade& grade = ask_.has("scale") ? finest(grades) : coarsest(grades);
-    if (ask_.has("grade") && grades.size() > 1) {
-      answer_.caution("", "The number names no scale: it can be " + scales_text(grades) +
-                              ". The coarsest is reckoned. A letter P is printed on the back of European paper.");
-    }
     answer_.beware(ask_.caution("gold-margin thin"));
     answer_.formula("margin = layer / median grain", "usage of the bench: a stroke can cut half a layer of its grain's size",
                     model::Trust::memory);
@@ -66,13 +61,15 @@ class Margin {
   }
 
  private:
-  std::vector<Grade> read_grades() {
+  /// The grade that is named, or the finest of a scale.
+  Grade read_grade() {
     if (ask_.has("grade") == ask_.has("scale")) {
       ask_.fail("grade", ask_.has("grade") ? "cannot stand beside scale" : "is missing, and so is scale");
       return {};
     }
-    return ask_.has("grade") ? grades_named(ask_, "grade", ask_.text("grade"))
-                             : grades_of_scale(ask_, "scale", ask_.text("scale"));
+    if (ask_.has("grade")) return grade_named(ask_, "grade", ask_.text("grade")).value_or(Grade{});
+    const std::vector<Grade> grades = grades_of_scale(ask_, "scale", ask_.text("scale"));
+    return grades.empty() ? Grade{} : grades.back();
   }
 
   /// A figure in micrometres as it stands, `GP 20` with the figure of the Swiss rules, else a whole mark of the table by its

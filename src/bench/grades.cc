@@ -13,6 +13,11 @@ namespace {
 
 using base::Unit;
 
+constexpr std::string_view kMicrometres = "micrometre";
+constexpr const char* kScaleHint =
+    "write P800, F800, #800 or ANSI 800: a P on the back means the European scale, # a Japanese stone, and a bare number is "
+    "American paper or a cushioned cloth; the maker's figure in micrometres decides";
+
 bool coarser(const Grade& one, const Grade& other) { return one.median.nominal > other.median.nominal; }
 
 std::vector<Grade> grades_of_record(const Ask& ask, const std::string& record) {
@@ -28,9 +33,25 @@ std::vector<Grade> grades_of_record(const Ask& ask, const std::string& record) {
   return grades;
 }
 
-std::string digits_of(const std::string& name) {
+std::string figures_of(const std::string& name) {
   const std::size_t at = name.find_first_of("0123456789");
   return at == std::string::npos ? std::string() : name.substr(at);
+}
+
+/// `P800`; of a grade that is printed as a bare number `ANSI 800`.
+std::string full_name(const Grade& grade) {
+  return base::is_digit(grade.name.front()) ? grade.scale + " " + grade.name : grade.name;
+}
+
+/// By its name, by scale and figures, parted or not, or by the figures alone; grains in micrometres say so themselves.
+bool is_called(const Grade& grade, const std::string& typed) {
+  const std::string figures = figures_of(grade.name);
+  const std::string scale = base::lower_ascii(grade.scale);
+  if (typed == figures) return grade.scale != kMicrometres;
+  for (const char* between : {"", " ", "-"}) {
+    if (typed == scale + between + figures) return true;
+  }
+  return typed == base::lower_ascii(grade.name);
 }
 
 }  // namespace
@@ -47,31 +68,23 @@ std::vector<Grade> grades_of_scale(Ask& ask, std::string_view input, const std::
   return {};
 }
 
-std::vector<Grade> grades_named(Ask& ask, std::string_view input, const std::string& name) {
+std::optional<Grade> grade_named(Ask& ask, std::string_view input, const std::string& name) {
   std::vector<Grade> found;
-  const bool bare = !name.empty() && base::is_digit(name.front());
   for (const auto& record : ask.records("abrasive")) {
     for (auto& grade : grades_of_record(ask, record)) {
-      // A bare number may stand on any scale that counts in grit; grains in micrometres say so themselves.
-      const bool same = bare ? digits_of(grade.name) == name && grade.scale != "micrometre"
-                             : base::lower_ascii(grade.name) == base::lower_ascii(name);
-      if (same) found.push_back(std::move(grade));
+      if (is_called(grade, base::lower_ascii(name))) found.push_back(std::move(grade));
     }
   }
-  if (found.empty()) ask.fail(input, "a grade of that name has no published grain here", "write P800, #1000 or F400");
-  std::stable_sort(found.begin(), found.end(), coarser);
-  return found;
-}
-
-const Grade& coarsest(const std::vector<Grade>& grades) { return grades.front(); }
-const Grade& finest(const std::vector<Grade>& grades) { return grades.back(); }
-
-std::string scales_text(const std::vector<Grade>& grades) {
-  std::string text;
-  for (const auto& grade : grades) {
-    text += (text.empty() ? "" : ", ") + grade.scale + " " + shown(grade.median, Unit::micrometre);
+  if (found.size() == 1) return found.front();
+  if (found.empty()) {
+    ask.fail(input, "a grade of that name has no published grain here", "write P800, #1000 or F400");
+    return std::nullopt;
   }
-  return text;
+  std::stable_sort(found.begin(), found.end(), coarser);
+  std::vector<std::string> readings;
+  for (const Grade& grade : found) readings.push_back(full_name(grade) + " (" + shown(grade.median, Unit::micrometre) + ")");
+  ask.fail(input, name + " names no scale: it can be " + base::or_list(readings), kScaleHint);
+  return std::nullopt;
 }
 
 }  // namespace benchleaf::bench

@@ -18,14 +18,8 @@ struct Grade {
 /// All grades of a scale, coarsest first; scale: an abrasive's id or its short name (`P`). A fault where there is none.
 std::vector<Grade> grades_of_scale(Ask& ask, std::string_view input, const std::string& scale);
 
-/// What a grade typed by a user can be: one where it names its scale, several where it is a bare number.
-std::vector<Grade> grades_named(Ask& ask, std::string_view input, const std::string& name);
-
-/// The coarsest and the finest of a non-empty list.
-const Grade& coarsest(const std::vector<Grade>& grades);
-const Grade& finest(const std::vector<Grade>& grades);
-
-/// `P 21.8 µm, JIS 14 µm`: what a bare number can be.
-std::string scales_text(const std::vector<Grade>& grades);
+/// The grade of a name, `P800`, `#1000`, or of scale and figures, `ANSI 800`. A fault where there is none, and where a bare
+/// number stands on several scales: 800 is four grains.
+std::optional<Grade> grade_named(Ask& ask, std::string_view input, const std::string& name);
 
 }  // namespace benchleaf::bench

@@ -64,7 +64,7 @@ class Ladder {
                                                            : ask_.amount("scratch", Unit::micrometre, kDepth);
   }
 
-  /// The grades that can be rungs, coarsest first. Of a bare number the coarsest grain it can be counts.
+  /// The grades that can be rungs, coarsest first.
   void read_rungs() {
     if (!ask_.has("grades")) {
       hand_ = grades_of_scale(ask_, "scale", ask_.has("scale") ? ask_.text("scale") : std::string("P"));
@@ -79,10 +79,9 @@ class Ladder {
       rest = rest.substr(std::min(comma + 1, rest.size()));
       name.erase(0, std::min(name.find_first_not_of(' '), name.size()));
       name.erase(name.find_last_not_of(' ') + 1);
-      const auto found = grades_named(ask_, "grades", name);
-      if (found.empty()) return;
-      hand_.push_back(coarsest(found));
-      if (found.size() > 1) bare_.push_back(name + " can be " + scales_text(found));
+      const auto found = grade_named(ask_, "grades", name);
+      if (!found) return;
+      hand_.push_back(*found);
       if (hand_.size() > kMostGrades) ask_.fail("grades", "are more than twenty");
     }
     std::stable_sort(hand_.begin(), hand_.end(),
@@ -185,11 +184,6 @@ class Ladder {
 
   void close() {
     answer_.beware(ask_.caution("scratch-ladder dust"));
-    for (const auto& bare : bare_)
-      answer_.caution(
-          "", bare +
-                  ": the coarsest is reckoned. A letter P on the back means the European scale, # a Japanese stone; a bare "
-                  "number is American paper or a cushioned cloth. The maker's figure in micrometres decides.");
     if (ask_.word(material_, "kind") == "glass")
       answer_.caution(
           "", "A new glass costs less than an hour of polishing. Depth in glass is more than what is seen: cracks run on below.");
@@ -208,7 +202,6 @@ class Ladder {
   std::string material_;
   Amount depth_, factor_, removal_;
   std::vector<Grade> hand_, rungs_;
-  std::vector<std::string> bare_;
   bool whole_scale_ = false;
 };
 

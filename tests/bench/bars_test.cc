@@ -84,12 +84,19 @@ TEST_CASE("small-deflection theory ends where the sag passes half the thickness 
   CHECK(ask("crystal-thickness; diameter=26 mm; thickness=4 mm; material=acrylic").refusal);
 }
 
-TEST_CASE("a bare grit number is answered over all scales, the coarsest taken for removal") {
-  const std::string text = text_of("scratch-ladder; scratch=nail-catches; grades=800,P1200");
-  CHECK(says(text, "P 21.8"));
-  CHECK(says(text, "JIS 14"));
-  CHECK(says(text, "F 6.5"));
-  CHECK(says(text, "takes the pits of P800, 43.6"));
+TEST_CASE("a bare grit number that stands on several scales is refused with its grains") {
+  for (const char* request : {"scratch-ladder; scratch=nail-catches; grades=P600,800", "gold-margin; layer=20 µm; grade=800"}) {
+    INFO(request);
+    const auto refused = ask(request);
+    REQUIRE(refused.refusal);
+    for (const char* reading : {"P800 (21.8", "#800 (14", "F800 (6.5", "ANSI 800 (12.6"})
+      CHECK(says(refused.refusal->reason, reading));
+  }
+  // On a scale it is answered, and so is a number that stands on one scale alone.
+  for (const char* grade : {"P800", "#800", "ANSI 800", "ansi-800", "jis800", "12000"}) {
+    INFO(grade);
+    CHECK_FALSE(ask("scratch-ladder; scratch=nail-catches; grades=" + std::string(grade)).refusal);
+  }
 }
 
 TEST_CASE("a ladder that leaves too little says so") {
