@@ -173,7 +173,8 @@ class Answerer::Parts {
   }
 
   bool pair(const std::vector<Word>& words, Answers& out) const {
-    const PairReader reader({world_.records, world_.tables}, names_, vocabulary_, texts());
+    const PairReader reader({world_.records, world_.tables}, names_, vocabulary_,
+                            [this]() -> const TextIndex& { return texts(); });
     const auto asked = reader.read(words);
     if (!asked) return false;
     out.hits = describer_.pair(*asked);

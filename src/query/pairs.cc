@@ -54,10 +54,10 @@ PairReader::Mention PairReader::mention_of(const std::string& key) const {
   return mention;
 }
 
-/// A word that says nothing by itself, or that a record has, is not taken for a slip in another.
+/// A word that says nothing by itself, or that a record has, is not taken for a slip in another; figures are not guessed.
 bool PairReader::may_slip(const Word& word) const {
-  return word.sort == Word::Sort::word && !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts) &&
-         !texts_.has(word);
+  return word.sort == Word::Sort::word && word.text.find_first_of("0123456789") == std::string::npos &&
+         !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts) && !texts_().has(word);
 }
 
 /// The longest name that begins at a word; of a long one a slip is forgiven.
@@ -95,7 +95,7 @@ std::optional<AskedPair> PairReader::read(const std::vector<Word>& words) const 
     at = mention.to;
     mentions.push_back(std::move(mention));
   }
-  if (mentions.size() == 1 && joined && before.size() == 1 && rest.size() == 1 && !texts_.knows(rest.front()))
+  if (mentions.size() == 1 && joined && before.size() == 1 && rest.size() == 1 && !texts_().knows(rest.front()))
     return unlisted_on(rest.front().text, mentions.front());
   if (!rest.empty() || mentions.size() < 2) return std::nullopt;
   for (std::size_t i = 0; i < mentions.size(); ++i) {

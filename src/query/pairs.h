@@ -1,7 +1,9 @@
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "bench/step_world.h"
@@ -43,8 +45,11 @@ struct AskedPair {
 /// things, or asks for more than the two.
 class PairReader {
  public:
-  PairReader(const bench::StepWorld& world, const NameIndex& names, const Vocabulary& vocabulary, const TextIndex& texts)
-      : world_(world), names_(names), vocabulary_(vocabulary), texts_(texts) {}
+  /// The words of all records, made where a query asks for them: a number of a cell needs none.
+  using Texts = std::function<const TextIndex&()>;
+
+  PairReader(const bench::StepWorld& world, const NameIndex& names, const Vocabulary& vocabulary, Texts texts)
+      : world_(world), names_(names), vocabulary_(vocabulary), texts_(std::move(texts)) {}
 
   std::optional<AskedPair> read(const std::vector<Word>& words) const;
 
@@ -66,7 +71,7 @@ class PairReader {
   const bench::StepWorld world_;
   const NameIndex& names_;
   const Vocabulary& vocabulary_;
-  const TextIndex& texts_;
+  const Texts texts_;
 };
 
 }  // namespace benchleaf::query
