@@ -2,10 +2,12 @@
 // answer to a cell that swells or is hot.
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
+#include <variant>
 #include <vector>
 
 #include "base/ascii.h"
@@ -77,15 +79,18 @@ void check_rinse(const Proof& proof, const model::Caution& caution, const std::s
   if (row != nullptr) finding.notes.push_back({row->span, "table rinse-times"});
 }
 
-void check_cell_sentence(const Proof& proof, const model::Record& record, const std::string& path, const std::string& sentence) {
+/// Where a sentence only speaks of such a cell, it need not say what is done; where it does, that may not be another thing.
+enum class Sentence { tells, speaks };
+
+void check_cell_sentence(const Proof& proof, base::Span span, const std::string& sentence, Sentence kind) {
   for (const auto& row : standards::rows_of(proof.tables, "cell-states")) {
     if (!has_one_of(sentence, standards::cell_text(row, "words"))) continue;
     const std::string& must = standards::cell_text(row, "must");
     const std::string& never = standards::cell_text(row, "never");
-    const bool says = has_one_of(sentence, must), contradicts = has_one_of(sentence, never);
+    const bool says = kind == Sentence::speaks || has_one_of(sentence, must), contradicts = has_one_of(sentence, never);
     if (says && !contradicts) continue;
     proof.findings
-        .add(Rule::voice_cell_state, record.span_of(path),
+        .add(Rule::voice_cell_state, span,
              "a cell that is " + row.key +
                  (says ? ", and a word that belongs to another state" : ", and not what is done about it"),
              "say " + must + ", and none of " + never + "; give each state a sentence of its own")
@@ -93,14 +98,17 @@ void check_cell_sentence(const Proof& proof, const model::Record& record, const 
   }
 }
 
-/// Every sentence of a caution or procedure that tells somebody what to do.
+/// The fields that tell somebody what to do: of cautions, procedures, looks, holds and symptoms.
+constexpr std::array<std::string_view, 10> kTells = {"first-aid", "in-short", "avoid",         "stop.*",        "steps.*.do",
+                                                     "text",      "because",  "causes.*.cure", "causes.*.stop", "until"};
+
+/// Every sentence of a record that tells somebody what to do.
 void check_cell_states(const Proof& proof, const model::Record& record) {
   visit_scalars(record, [&](const std::string& path, const model::Node& node) {
     const std::string field = field_of(path);
-    const bool tells =
-        field == "first-aid" || field == "in-short" || field == "stop.*" || field == "steps.*.do" || field == "avoid";
-    if (!tells) return;
-    for (const std::string& sentence : sentences_of(node.text)) check_cell_sentence(proof, record, path, sentence);
+    if (std::find(kTells.begin(), kTells.end(), field) == kTells.end()) return;
+    for (const std::string& sentence : sentences_of(node.text))
+      check_cell_sentence(proof, record.span_of(path), sentence, Sentence::tells);
   });
 }
 
@@ -116,8 +124,16 @@ void check_rinse_times(const Proof& proof) {
 }
 
 void check_cells_in_distress(const Proof& proof) {
-  for (const auto& [id, caution] : proof.base.cautions) check_cell_states(proof, caution);
-  for (const auto& [id, procedure] : proof.base.procedures) check_cell_states(proof, procedure);
+  for (const model::Record* record : proof.base.all()) check_cell_states(proof, *record);
+  for (const auto& [id, page] : proof.base.pages) {
+    for (const auto& part : page.parts) {
+      const auto* block = std::get_if<model::Block>(&part);
+      const auto* paragraph = block == nullptr ? nullptr : std::get_if<model::Paragraph>(&block->what);
+      if (paragraph == nullptr) continue;
+      for (const std::string& sentence : sentences_of(model::plain_text(paragraph->runs)))
+        check_cell_sentence(proof, page.span, sentence, Sentence::speaks);
+    }
+  }
 }
 
 }  // namespace benchleaf::prove

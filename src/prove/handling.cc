@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -80,24 +81,29 @@ void check_bags(const Proof& proof, const Procedure& procedure) {
   }
 }
 
-/// The first step that touches something must have an earthed wrist, by a tool
-/// of its own or of a step before it.
-void check_strap(const Proof& proof, const Procedure& procedure) {
-  bool earthed = false;
+/// The first step that works without an earthed wrist: it touches something
+/// before the wrist is earthed, or the wrist never is. Nothing where there is none.
+std::optional<std::size_t> unearthed_step(const Proof& proof, const Procedure& procedure) {
+  std::optional<std::size_t> first;
   for (std::size_t i = 0; i < procedure.steps.size(); ++i) {
     const Step& step = procedure.steps[i];
-    if (!step.whole) return;
+    if (!step.whole) return std::nullopt;
     if (!step.caution.empty()) continue;
-    earthed = earthed || has_tool(proof, step, "earth");
-    const bool touches = !step.on.empty() || !step.meets.empty() || !step.with.empty() || handles_cell(proof, step);
-    if (!touches || earthed) continue;
-    proof.findings.add(Rule::static_strap, procedure.span_of(step_path(i, "do")),
-                       "the procedure lists the caution on static, and this "
-                       "step works on the open watch without an earthed wrist",
-                       "put the wrist strap on in this step or before it, and "
-                       "list it under using:");
-    return;
+    if (has_tool(proof, step, "earth")) return std::nullopt;
+    if (!step.on.empty() || !step.meets.empty() || !step.with.empty() || handles_cell(proof, step)) return i;
+    first = first.value_or(i);
   }
+  return first;
+}
+
+void check_strap(const Proof& proof, const Procedure& procedure) {
+  const auto at = unearthed_step(proof, procedure);
+  if (!at) return;
+  proof.findings.add(Rule::static_strap, procedure.span_of(step_path(*at, "do")),
+                     "the procedure lists the caution on static, and this "
+                     "step works on the open watch without an earthed wrist",
+                     "put the wrist strap on in this step or before it, and "
+                     "list it under using:");
 }
 
 void wants(const Proof& proof, const Procedure& procedure, std::size_t at, std::string_view what, const std::string& words) {
@@ -126,6 +132,9 @@ void check_leak(const Proof& proof, const Procedure& procedure) {
     eyes = hands = true;
     if (!lifts || lifted) continue;
     lifted = true;
+    if (bench::ways_of({proof.base, proof.tables}, steps[i]).count("faces-taped") == 0)
+      proof.findings.add(Rule::leak_tools, procedure.span_of(step_path(i, "do")), "a leaking cell, and not both faces are taped",
+                         "write: tape both faces");
     if (!has_tool(proof, steps[i], "cell-tape")) wants(proof, procedure, i, "cell-tape", "no tape over its faces");
     if (!has_tool(proof, steps[i], "leak-bag")) wants(proof, procedure, i, "leak-bag", "no bag for it");
   }

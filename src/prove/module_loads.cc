@@ -118,6 +118,18 @@ bool is_upper(const Module& module, std::size_t load) {
   return bound != nullptr && module.usable(path) && bound->text == "upper";
 }
 
+/// Whether both ends of a range are limits that sheets of movements print: then its lower end is one as well.
+bool is_made_of_limits(const Proof& proof, const base::Interval& found) {
+  const auto printed = [&proof](double end) {
+    const auto& rows = standards::rows_of(proof.tables, "movement-current-limits");
+    return std::any_of(rows.begin(), rows.end(), [end](const auto& row) {
+      const auto limit = standards::cell_value(row, "limit", Unit::microampere);
+      return limit && base::tidy(*limit) == base::tidy(end);
+    });
+  };
+  return found.low < found.high && printed(found.low) && printed(found.high);
+}
+
 /// A quantity that rules alone ask for, read where it stands.
 std::optional<base::Interval> stated(const model::Record& record, std::string_view path, Unit unit) {
   const auto quantity = record.usable(path) ? quantity_in(record.root.at_path(path)) : std::nullopt;
@@ -131,9 +143,10 @@ void check_upper_limits(const Proof& proof) {
     for (std::size_t i = 0; i < module.loads.size(); ++i) {
       const std::string path = "loads." + std::to_string(i) + ".current";
       const auto& current = module.loads[i].current;
-      const bool readable = is_upper(module, i) && current && current->has_value() && module.usable(path);
+      const bool readable = current && current->has_value() && module.usable(path);
       const auto found = readable ? current->in(Unit::microampere) : std::nullopt;
       if (!found || base::tidy(found->low) == base::tidy(found->high)) continue;
+      if (!is_upper(module, i) && !is_made_of_limits(proof, *found)) continue;
       proof.findings.add(Rule::module_upper_limit, module.span_of(path),
                          "found " + shown(current) + ", but its source gives upper limits, and less is healthy",
                          "state the one limit that is followed, and the others under conflicts:");
