@@ -88,8 +88,10 @@ Amount Ask::read(std::string_view input, const Given& given, Unit unit, Plausibl
   }
   if (!typed.note.empty()) notes_.push_back(std::string(input) + ": " + typed.note);
   Amount amount = amount_of(quantity, *in_unit);
-  amount.trust = given.trust;
-  if (!given.fact.empty()) amount.facts.push_back(given.fact);
+  amount.trust = model::weaker(given.trust, typed.trust);
+  for (const auto& fact : {given.fact, typed.fact}) {
+    if (!fact.empty()) amount.facts.push_back(fact);
+  }
   return amount;
 }
 

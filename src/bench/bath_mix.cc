@@ -91,7 +91,7 @@ class Mix {
     }
     const double in_parts = ratio->one / (ratio->one + ratio->other);
     const double in_share = ratio->one / ratio->other;
-    answer_.formula("1+n: volume / (1 + n); 1 in n: volume / n", "arithmetic of mixtures", model::Trust::handbook);
+    answer_.formula("1+n: volume / (1 + n); 1 in n: volume / n", "arithmetic of mixtures", model::Trust::given);
     if (ratio->counting != Counting::share) both("concentrate", "water", in_parts);
     if (ratio->counting == Counting::parts) return;
     if (ratio->counting == Counting::share) {
@@ -128,7 +128,7 @@ class Mix {
     }
     const auto share = share_of(*strength, *stock);
     if (!share) return;
-    answer_.formula("c1 V1 = c2 V2", "mass balance", model::Trust::handbook);
+    answer_.formula("c1 V1 = c2 V2", "mass balance", model::Trust::given);
     answer_.put("concentrate", volume_ * *share, Unit::millilitre);
     answer_.put("water", over<2>({volume_, *share}, [](const auto& p) { return p[0] * (1 - p[1]); }), Unit::millilitre);
     answer_.step("stock of " + shown(stock->amount, stock->unit) + " to " + shown(strength->amount, strength->unit));
@@ -209,7 +209,7 @@ class Mix {
       ask_.fail("strength", "of a solid is mass in volume: write it as % w/v");
       return;
     }
-    answer_.formula("mass = strength x volume", "definition of % w/v", model::Trust::handbook);
+    answer_.formula("mass = strength x volume", "definition of % w/v", model::Trust::given);
     answer_.put("solid", strength * volume_ * exactly(kGramsPerPercent), Unit::gram);
     answer_.step(shown(strength, Unit::percent_mass_by_volume) + " is so many grams in 100 mL");
     answer_.holds("The pure dry solid, weighed, made up with water to the volume. Of a liquid give its strength as stock.");

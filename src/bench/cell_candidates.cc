@@ -29,7 +29,7 @@ constexpr double kOtherVoltage = 0.5;  // V: 1.35, 1.5 and 1.55 V are of one kin
 
 /// Limits of size, mm.
 struct Limits {
-  double narrower = 0, same_height = 0, spacer = 0, swelling = 0;
+  Amount narrower, same_height, spacer, swelling;
 };
 
 /// 0 is best; what is no verdict on a cell comes behind all that are.
@@ -73,18 +73,31 @@ class Judge {
   }
 
  private:
-  double length(const char* rule) { return ask_.row("bench-rules", rule, "value", Unit::millimetre).nominal; }
+  Amount length(const char* rule) { return ask_.row("bench-rules", rule, "value", Unit::millimetre); }
+
+  /// The figures of what it rests on stay as they are.
+  static void rest_on(const std::vector<Amount>& more, Candidate& candidate) {
+    std::vector<Amount> all = {candidate.rests_on};
+    all.insert(all.end(), more.begin(), more.end());
+    const Amount together = detail::resting_on(all);
+    candidate.rests_on.trust = together.trust;
+    candidate.rests_on.facts = together.facts;
+  }
 
   /// A cell in the place of a cell, or in a well: by the largest measures of both.
   bool fit_place(const standards::CellSize& cell, Candidate& candidate) const {
     const double narrower = wanted_.diameter.high - cell.diameter;
     const double lower = wanted_.height.high - cell.height;
-    if (narrower < -limits_.same_height - kSlip || narrower > limits_.narrower + kSlip) return false;
-    if (lower < -limits_.same_height - kSlip || lower > limits_.spacer + kSlip) return false;
+    const double same_size = limits_.same_height.nominal + kSlip;
+    if (narrower < -same_size || narrower > limits_.narrower.nominal + kSlip) return false;
+    if (lower < -same_size || lower > limits_.spacer.nominal + kSlip) return false;
     candidate.misfit = std::abs(narrower) + std::abs(lower);
-    const bool same = std::abs(narrower) <= limits_.same_height + kSlip && std::abs(lower) <= limits_.same_height + kSlip;
+    const bool same = std::abs(narrower) <= same_size && std::abs(lower) <= same_size;
     candidate.item.size = same ? Code::same_size : Code::fits;
-    if (lower > limits_.same_height + kSlip) needs_spacer(lower, candidate);
+    // No limit has a say where the measures are the same.
+    if (candidate.misfit > kSlip) rest_on({limits_.same_height}, candidate);
+    if (std::abs(narrower) > same_size) rest_on({limits_.narrower}, candidate);
+    if (lower > same_size) needs_spacer(lower, candidate);
     return true;
   }
 
@@ -93,10 +106,13 @@ class Judge {
     const standards::MeasuredCell& measured = *wanted_.measured;
     const standards::CellLimits limits = standards::cell_limits(cell, ask_.tables());
     candidate.misfit = std::abs(measured.diameter.nominal - cell.diameter) + std::abs(measured.height.nominal - cell.height);
-    if (!limits.row.empty()) candidate.rests_on.facts.push_back("table/cell-size-limits#" + limits.row + ".height-min");
-    switch (standards::measured_fit(measured, limits, limits_.swelling)) {
+    if (const auto least = ask_.row_if_any("cell-size-limits", limits.row, "height-min", Unit::millimetre))
+      rest_on({*least}, candidate);
+    const double swelling = limits_.swelling.nominal;
+    switch (standards::measured_fit(measured, limits, swelling)) {
       case standards::MeasuredFit::within: candidate.item.size = Code::same_size; return true;
       case standards::MeasuredFit::oversize:
+        rest_on({limits_.swelling}, candidate);
         candidate.item.size = Code::fits;
         candidate.size_rank = kSwollen;
         return true;
@@ -104,13 +120,14 @@ class Judge {
     }
     const double lower = measured.height.nominal - limits.height_max;
     const bool wide_enough = standards::measured_fit({measured.diameter, {cell.height, cell.height, cell.height}}, limits,
-                                                     limits_.swelling) != standards::MeasuredFit::no;
-    if (!wide_enough || lower <= 0 || lower > limits_.spacer + kSlip) return false;
+                                                     swelling) != standards::MeasuredFit::no;
+    if (!wide_enough || lower <= 0 || lower > limits_.spacer.nominal + kSlip) return false;
     needs_spacer(measured.height.nominal - cell.height, candidate);
     return true;
   }
 
   void needs_spacer(double lower, Candidate& candidate) const {
+    rest_on({limits_.spacer}, candidate);
     candidate.item.size = Code::needs_spacer;
     candidate.item.lower = lower_by(lower, candidate.rests_on);
     candidate.size_rank = kSpacer;
@@ -129,6 +146,7 @@ class Judge {
     candidate.item.verdict = Code::never;
     candidate.why = "another voltage: 3 V destroys a module made for 1.5 V, 1.5 V does not run one made for 3 V";
     if (same_voltage(system)) candidate.why = "no rule lets " + system + " in its place";
+    rest_on({wanted_.voltage}, candidate);
     for (const auto& wanted : wanted_.systems) {
       const std::string pair = wanted + " " + system;
       const Code verdict = code_named(ask_.row_word("cell-substitutes", pair, "verdict"));
@@ -145,6 +163,7 @@ class Judge {
       candidate.item.verdict = Code::never;
       candidate.why += "; withdrawn";
     }
+    if (candidate.item.verdict == Code::never) rest_on_voltages(system, candidate);
     add_voltage(system, candidate);
     candidate.rank = kVerdictStep * place_of(candidate.item.verdict) + candidate.size_rank;
     if (candidate.item.verdict != Code::never) judge_drain(cell, system, candidate);
@@ -173,25 +192,33 @@ class Judge {
   void add_voltage(const std::string& system, Candidate& candidate) const {
     const auto volts = voltage(system);
     if (!volts) return;
-    Amount amount = exactly(*volts);
-    amount.trust = candidate.rests_on.trust;
+    Amount amount = *volts;
+    amount.trust = model::weaker(amount.trust, candidate.rests_on.trust);
     candidate.item.voltage = figure_of(amount, 2, Unit::volt);
   }
 
-  std::optional<double> voltage(const std::string& system) const {
+  std::optional<Amount> voltage(const std::string& system) const {
     for (const auto& letter : ask_.row_keys("cell-systems")) {
       if (ask_.row_word("cell-systems", letter, "system") != system) continue;
-      const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt);
-      if (nominal) return nominal->nominal;
+      if (const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt)) return nominal;
     }
     return std::nullopt;
+  }
+
+  /// What is never used for its voltage rests on both.
+  void rest_on_voltages(const std::string& system, Candidate& candidate) const {
+    std::vector<std::string> systems = wanted_.systems;
+    systems.push_back(system);
+    for (const auto& one : systems) {
+      if (const auto volts = voltage(one)) rest_on({*volts}, candidate);
+    }
   }
 
   bool same_voltage(const std::string& system) const {
     const auto own = voltage(system);
     return own && std::any_of(wanted_.systems.begin(), wanted_.systems.end(), [&](const std::string& wanted) {
              const auto other = voltage(wanted);
-             return other && std::abs(*own - *other) < kOtherVoltage;
+             return other && std::abs(own->nominal - other->nominal) < kOtherVoltage;
            });
   }
 

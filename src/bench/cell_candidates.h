@@ -16,6 +16,7 @@ struct Wanted {
   Amount diameter, height;                          ///< mm
   std::optional<standards::MeasuredCell> measured;  ///< on an old cell, which swells and carries crust
   std::vector<std::string> systems;                 ///< that the watch may have been made for
+  Amount voltage;                                   ///< what those systems were told by, where a voltage was given
   int in_series = 1;
   bool low_drain = false;
   bool high_drain = false;

@@ -49,7 +49,7 @@ class Life {
       return p[0] * (1 - p[1] / 100) / ((p[2] + own_loss) / kMicro * kHoursAYear) * kMonthsAYear;
     });
     answer_.formula("years = C (1 - margin) / ((I + I_self) 8.76), C in mAh, I in µA; I_self = C s / 8.76",
-                    "charge is current by time; a year of 8,760 h", model::Trust::handbook);
+                    "charge is current by time; a year of 8,760 h", model::Trust::given);
     if (months.low > kMostMonths) {
       ask_.fail("mean", "is so little that the life would be longer than any cell keeps",
                 "a module draws at least some tenths of a microampere: measure it, with the cell's own loss as self-discharge");

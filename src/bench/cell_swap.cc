@@ -109,7 +109,9 @@ class Swap {
       const auto nominal = ask_.row_if_any("cell-systems", letter, "nominal", Unit::volt);
       const std::string system = ask_.row_word("cell-systems", letter, "system");
       const bool near = nominal && volts && std::abs(nominal->nominal - volts->nominal) <= kNear;
-      if (near && system != "zinc-air") wanted_.systems.push_back(system);
+      if (!near || system == "zinc-air") continue;
+      wanted_.systems.push_back(system);
+      wanted_.voltage = detail::resting_on({wanted_.voltage, *volts, *nominal});
     }
   }
 

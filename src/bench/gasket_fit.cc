@@ -154,6 +154,9 @@ class Fit {
                  percent(rule_.share(*fresh.best, not_set_->nominal)));
     if (one != other) answer_.caution("", "The answer may be " + other + ", if the old gasket had not set fully.");
     inside_ = exactly(*set.best);
+    inside_.facts = series_.facts;
+    inside_.trust = series_.trust;
+    chosen_by_rule(inside_);
     groove(*set.best);
   }
 
@@ -164,6 +167,12 @@ class Fit {
     of_it.trust = inside.trust;
     answer_.add(SizeItem{series_.record, figure_of(inside, kSizeDigits, Unit::millimetre), rule_.measure,
                          figure_of(of_it, 2, rule_.of_flat ? Unit::millimetre : Unit::percent), verdict, nearest});
+  }
+
+  /// Which size it is follows from the band of stretch or play.
+  void chosen_by_rule(Amount& inside) const {
+    inside.trust = model::weaker(inside.trust, rule_.trust);
+    inside.facts.insert(inside.facts.end(), rule_.facts.begin(), rule_.facts.end());
   }
 
   void put_size(double size, const Amount& seat) {
@@ -177,6 +186,7 @@ class Fit {
     inside.has_ends = tolerance.nominal > 0;
     inside.trust = model::weaker(inside.trust, tolerance.trust);
     inside.facts.insert(inside.facts.end(), tolerance.facts.begin(), tolerance.facts.end());
+    chosen_by_rule(inside);
     answer_.formula(rule_.formula, rule_.source, rule_.trust);
     answer_.decide("size", Code::best, mm(size), rests_on()).record = series_.record;
     add_size(size, rule_.share(size, seat.nominal), Code::best);

@@ -46,7 +46,7 @@ std::string stand_words(Code stand, const Amount& band, const Consequences& cons
 
 void put_stand(Answer& answer, const char* name, const Amount& found, const Amount& band, const Consequences& consequences) {
   const Code stand = stand_of(found, band);
-  answer.decide(name, stand, stand_words(stand, band, consequences), found);
+  answer.decide(name, stand, stand_words(stand, band, consequences), detail::resting_on({found, band}));
 }
 
 Amount with_tolerance(const Amount& section, const Amount& half_width) {

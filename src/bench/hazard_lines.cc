@@ -93,6 +93,13 @@ void add_supplementary(const Context& context, KnownHazards& known) {
   }
 }
 
+/// Whether its record says that it is an acid or a base.
+void read_acidity(const std::string& record, const Context& context, KnownHazards& known) {
+  const Fact* acts_as = context.facts.find(record + "#acts-as");
+  known.acid_or_base = acts_as != nullptr && (acts_as->printed == "acid" || acts_as->printed == "base");
+  if (known.acid_or_base) use(acts_as->id, acts_as->trust, known);
+}
+
 std::string substance_named(std::string_view name, const Row* entry, const Context& context) {
   if (entry != nullptr) return standards::cell_text(*entry, "substance");
   const std::string text(name);
@@ -114,6 +121,7 @@ std::optional<KnownHazards> hazards_of(std::string_view name, const Context& con
   if (known.lines.empty()) known = entry == nullptr ? without_lines(substance, context) : from_table(*entry, context.tables);
   if (entry != nullptr) read_factors(*entry, known);
   known.substance = substance;
+  read_acidity(record, context, known);
   add_supplementary(context, known);
   return known;
 }

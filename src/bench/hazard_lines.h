@@ -15,6 +15,7 @@ struct KnownHazards {
   std::vector<standards::HazardLine> lines;
   double m_acute = 1;
   double m_chronic = 1;
+  bool acid_or_base = false;
   std::vector<std::string> inputs;  ///< ids of facts
   model::Trust trust = model::Trust::given;
   std::string substance;  ///< id of its record, or the name where it has none

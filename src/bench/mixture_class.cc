@@ -143,6 +143,7 @@ class Sum {
   Result run() {
     const Classification high = classify(at(true), tables_);
     const Classification low = classify(at(false), tables_);
+    for (const auto* end : {&high, &low}) limits_.insert(limits_.end(), end->limits.begin(), end->limits.end());
     add_end("", high);
     add_end("least-", low);
     add_undecided(high);
@@ -178,6 +179,7 @@ class Sum {
       if (open.question == OpenQuestion::extreme_acid) extreme = Code::extreme_acid;
       if (open.question == OpenQuestion::extreme_base) extreme = Code::extreme_base;
     }
+    limits_.insert(limits_.end(), high.open_limits.begin(), high.open_limits.end());
     add("undecided", joined(sentences));
     if (extreme == Code::none) return;
     add("extreme-ph", extreme == Code::extreme_acid ? "2 or less" : "11.5 or more");
@@ -225,7 +227,7 @@ class Sum {
     Mixture mixture;
     for (const auto& part : parts_) {
       mixture.parts.push_back({part.name, high ? part.percent.high : part.percent.low, part.hazards.lines, part.hazards.m_acute,
-                               part.hazards.m_chronic});
+                               part.hazards.m_chronic, part.hazards.acid_or_base});
     }
     mixture.no_flash_point = measured_.no_flash_point;
     // A lower flash point is the more dangerous.
@@ -266,6 +268,11 @@ class Sum {
       output.trust = model::weaker(output.trust, part.hazards.trust);
       output.inputs.insert(output.inputs.end(), part.hazards.inputs.begin(), part.hazards.inputs.end());
     }
+    for (const auto& limit : limits_) {
+      output.trust = model::weaker(output.trust, limit.trust);
+      if (std::find(output.inputs.begin(), output.inputs.end(), limit.fact) == output.inputs.end())
+        output.inputs.push_back(limit.fact);
+    }
     output.formula = std::string(kAddition) + " [" + std::string(kSource) + "]";
     result_.outputs.push_back(std::move(output));
   }
@@ -274,6 +281,7 @@ class Sum {
   Measured measured_;
   const Inputs& inputs_;
   const model::Tables& tables_;
+  std::vector<standards::LimitUsed> limits_;  ///< that the outputs which follow rest on
   Result result_;
 };
 

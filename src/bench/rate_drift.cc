@@ -122,7 +122,7 @@ class Rate {
     };
     const Amount per_day = (blurred(second) - blurred(first)) / days;
     answer_.formula("rate = (second - first) / days; each reading off by its error either way", "arithmetic",
-                    model::Trust::handbook);
+                    model::Trust::given);
     answer_.put("gained", second - first, Unit::second);
     answer_.put("days", days, Unit::day);
     answer_.step("(" + shown(second, Unit::second) + " - (" + shown(first, Unit::second) + ")) / " +
@@ -197,7 +197,7 @@ class Rate {
 
   void put_rate(const Amount& ppm) {
     const Amount per_day = ppm * exactly(kSecondsADayPerPpm);
-    answer_.formula("1 ppm = 0.0864 s/d; a month is 365.25 d / 12", "definition of ppm", model::Trust::handbook);
+    answer_.formula("1 ppm = 0.0864 s/d; a month is 365.25 d / 12", "definition of ppm", model::Trust::given);
     answer_.put("ppm", ppm, Unit::part_per_million);
     answer_.put("per-day", per_day, Unit::second_per_day);
     answer_.put("per-month", per_day * exactly(kDaysAMonth), Unit::second);

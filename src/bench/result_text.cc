@@ -61,9 +61,12 @@ std::string section(const char* head, const List& list, ToText to_text) {
   return text;
 }
 
+/// Plain arithmetic is nobody's word: its trust is `given` and is not printed.
 std::string formula_text(const Formula& formula) {
   const std::string indent(2 * kIndent, ' ');
-  return formula.text + "\n" + indent + "by " + formula.source + " (" + std::string(model::trust_name(formula.trust)) + ")";
+  const bool arithmetic = formula.trust == model::Trust::given;
+  const std::string trust = arithmetic ? std::string() : " (" + std::string(model::trust_name(formula.trust)) + ")";
+  return formula.text + "\n" + indent + "by " + formula.source + trust;
 }
 
 std::string ground_text(const Ground& ground) {

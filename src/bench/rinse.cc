@@ -25,7 +25,7 @@ void reckon_rinse(Ask& ask, Answer& answer) {
   if (std::floor(times.nominal) != times.nominal || times.has_ends) ask.fail("times", "is a whole number of rinses");
   if (ask.failed()) return;
 
-  answer.formula("left = (v / (V + v))^k", "mass balance of a bath that mixes fully", model::Trust::handbook);
+  answer.formula("left = (v / (V + v))^k", "mass balance of a bath that mixes fully", model::Trust::given);
   const int k = static_cast<int>(times.nominal);
   const Amount left = over<2>({carry, volume}, [k](const auto& p) {
     double share = kPartsPerMillion;

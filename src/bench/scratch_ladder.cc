@@ -99,21 +99,29 @@ class Ladder {
   }
 
   void climb() {
-    const Amount ratio = ask_.row("bench-rules", "step-ratio", "value", Unit::one);
+    ratio_ = ask_.row("bench-rules", "step-ratio", "value", Unit::one);
     std::size_t at = start();
     rungs_.push_back(hand_[at]);
     while (at + 1 < hand_.size()) {
       std::size_t next = at + 1;
       // Of a whole scale, the longest step that is still short enough; of what is at hand, each.
-      while (whole_scale_ && next + 1 < hand_.size() && hand_[at].median.nominal / hand_[next + 1].median.nominal <= ratio.high)
+      while (whole_scale_ && next + 1 < hand_.size() && hand_[at].median.nominal / hand_[next + 1].median.nominal <= ratio_.high)
         ++next;
       const double step = hand_[at].median.nominal / hand_[next].median.nominal;
-      if (step > ratio.high)
+      if (step > ratio_.high)
         answer_.caution("", "From " + hand_[at].name + " to " + hand_[next].name +
                                 " the grain falls to less than half: a grade between saves work.");
       at = next;
       rungs_.push_back(hand_[at]);
     }
+  }
+
+  /// Which grades were taken follows from their grains, the depth of their pits and the longest step.
+  Amount choice_rests_on() const {
+    std::vector<Amount> inputs = {depth_, factor_};
+    if (whole_scale_) inputs.push_back(ratio_);
+    for (const auto& rung : rungs_) inputs.push_back(rung.median);
+    return detail::resting_on(inputs);
   }
 
   void put_removal() {
@@ -128,9 +136,10 @@ class Ladder {
       answer_.add(Rung{rungs_[i].scale, rungs_[i].name, figure_of(rungs_[i].median, 1, Unit::micrometre),
                        figure_of(removal, 1, Unit::micrometre)});
     }
-    answer_.say("ladder", names + ", then polish", depth_);
-    answer_.say("start", rungs_.front().name, depth_);
-    answer_.say("stop", "polish after " + rungs_.back().name, depth_);
+    const Amount choice = choice_rests_on();
+    answer_.say("ladder", names + ", then polish", choice);
+    answer_.say("start", rungs_.front().name, choice);
+    answer_.say("stop", "polish after " + rungs_.back().name, choice);
     Amount ladder = exactly(0);
     answer_.step(rungs_.front().name + ": takes the scratch, " + shown(depth_, Unit::micrometre));
     for (std::size_t i = 0; i < rungs_.size(); ++i) {
@@ -200,7 +209,7 @@ class Ladder {
   Ask& ask_;
   Answer& answer_;
   std::string material_;
-  Amount depth_, factor_, removal_;
+  Amount depth_, factor_, ratio_, removal_;
   std::vector<Grade> hand_, rungs_;
   bool whole_scale_ = false;
 };

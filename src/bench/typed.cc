@@ -57,8 +57,8 @@ std::optional<std::string> scaled(const std::string& figures, double factor) {
   return base::shortest_text(base::tidy(*first * factor)) + " to " + base::shortest_text(base::tidy(*second * factor));
 }
 
-/// `35 C` as `35 °C` where a temperature is asked for, `3 ATM` in bar where a pressure is.
-std::string in_unit_meant(const std::string& text, base::Unit usual, const model::Tables& tables) {
+/// `35 C` as `35 °C` where a temperature is asked for, `3 ATM` in bar where a pressure is. `typed` learns by what factor.
+std::string in_unit_meant(const std::string& text, base::Unit usual, const model::Tables& tables, Typed& typed) {
   const std::size_t start = unit_start(text);
   std::string figures = text.substr(0, start);
   while (!figures.empty() && figures.back() == ' ') figures.pop_back();
@@ -68,7 +68,10 @@ std::string in_unit_meant(const std::string& text, base::Unit usual, const model
     if (!meant || !base::accepts(base::unit_info(usual).dimension, base::unit_info(*meant).dimension)) continue;
     const auto factor = base::parse_decimal(standards::cell_text(row, "factor"));
     const auto number = factor ? scaled(figures, *factor) : std::nullopt;
-    if (number) return *number + " " + std::string(base::unit_info(*meant).symbol);
+    if (!number) continue;
+    typed.fact = std::string("table/") + std::string(kTable) + "#" + row.key + ".factor";
+    typed.trust = row.trust;
+    return *number + " " + std::string(base::unit_info(*meant).symbol);
   }
   return text;
 }
@@ -90,8 +93,9 @@ bool is_spacing(const base::QuantityError& error, const std::string& text) {
 Typed read_typed(const std::string& written, base::Unit usual, const model::Tables& tables) {
   const Dimension dimension = base::unit_info(usual).dimension;
   const std::string cleaned = plain(written);
-  const std::string text = in_unit_meant(cleaned, usual, tables);
-  Typed typed{base::parse_quantity(text, {dimension}), {}};
+  Typed typed;
+  const std::string text = in_unit_meant(cleaned, usual, tables, typed);
+  typed.read = base::parse_quantity(text, {dimension});
   if (text != cleaned) typed.note = cleaned + " was read as " + text + ".";
   const auto* error = std::get_if<base::QuantityError>(&typed.read);
   if (error == nullptr) return typed;

@@ -10,6 +10,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "standards/flammable.h"
+#include "standards/mixture_limits.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::standards {
@@ -17,96 +18,12 @@ namespace {
 
 using Row = model::PublishedTable::Row;
 
-constexpr double kNotCounted = 0;
-
-bool begins_with(std::string_view text, std::string_view start) { return text.substr(0, start.size()) == start; }
-
-/// `Skin Corr. 1` for its three sub-categories, else the class itself.
-std::string family_of(const std::string& hazard_class) {
-  constexpr std::string_view kCorrosive = "Skin Corr. 1";
-  return begins_with(hazard_class, kCorrosive) ? std::string(kCorrosive) : hazard_class;
-}
-
 std::string percent_text(double value) { return base::shortest_text(base::tidy(value)) + " %"; }
 
 std::string degrees(double celsius) {
   return base::shortest_text(celsius) +
          " \xC2\xB0"
          "C";
-}
-
-double percent_of(const Row& row, std::string_view column) {
-  return cell_value(row, column, base::Unit::percent_by_mass).value_or(kNotCounted);
-}
-
-/// The lowest specific limit of a part for a class, or nothing.
-std::optional<double> specific_limit(const MixturePart& part, const std::string& family, std::string_view statement) {
-  std::optional<double> lowest;
-  for (const auto& line : part.hazards) {
-    if (family_of(line.hazard_class) != family || line.statement != statement || !line.from) continue;
-    if (!lowest || *line.from < *lowest) lowest = line.from;
-  }
-  return lowest;
-}
-
-bool has_class(const MixturePart& part, const std::string& family, std::string_view statement) {
-  return std::any_of(part.hazards.begin(), part.hazards.end(), [&](const HazardLine& line) {
-    return family_of(line.hazard_class) == family && (statement.empty() || line.statement == statement);
-  });
-}
-
-/// All rows of the table of generic limits that give one class and statement.
-struct Rule {
-  std::string gives;
-  std::string statement;
-  std::vector<const Row*> rows;
-};
-
-std::vector<Rule> generic_rules(const model::Tables& tables) {
-  std::vector<Rule> rules;
-  for (const auto& row : rows_of(tables, "generic-limits")) {
-    const std::string& gives = cell_text(row, "gives");
-    const std::string& statement = cell_text(row, "statement");
-    auto found = std::find_if(rules.begin(), rules.end(),
-                              [&](const Rule& rule) { return rule.gives == gives && rule.statement == statement; });
-    if (found == rules.end()) found = rules.insert(rules.end(), Rule{gives, statement, {}});
-    found->rows.push_back(&row);
-  }
-  return rules;
-}
-
-/// The limit of one part under one rule and the share from which the part counts at all.
-struct Limit {
-  double limit = 0;
-  double cut_off = 0;
-};
-
-/// STOT SE 3 is two effects, each counted with its own kind only.
-std::string_view statement_that_counts(const Rule& rule) {
-  return rule.gives == "STOT SE 3" ? std::string_view(rule.statement) : std::string_view();
-}
-
-std::optional<Limit> limit_of(const MixturePart& part, const Rule& rule) {
-  std::optional<Limit> lowest;
-  for (const Row* row : rule.rows) {
-    if (!has_class(part, cell_text(*row, "counts"), statement_that_counts(rule))) continue;
-    const Limit limit{percent_of(*row, "limit"), percent_of(*row, "cut-off")};
-    if (!lowest || limit.limit < lowest->limit) lowest = limit;
-  }
-  auto specific = specific_limit(part, rule.gives, rule.statement);
-  // An entry that limits its corrosion and says nothing of the eye means both by the one limit.
-  if (!specific && rule.gives == "Eye Dam. 1" && !has_class(part, "Eye Dam. 1", {})) {
-    specific = specific_limit(part, "Skin Corr. 1", "H314");
-  }
-  if (!specific) return lowest;
-  const double cut_off = lowest ? std::min(lowest->cut_off, *specific) : *specific;
-  return Limit{*specific, cut_off};
-}
-
-double factor_of(const MixturePart& part, const Rule& rule) {
-  if (!begins_with(rule.gives, "Aquatic")) return 1;
-  if (rule.gives == "Aquatic Chronic 4") return 1;  // annex I, table 4.1.2 adds these shares up as they are
-  return rule.gives == "Aquatic Acute 1" ? part.m_acute : has_class(part, "Aquatic Chronic 1", {}) ? part.m_chronic : 1;
 }
 
 /// Adds up one mixture.
@@ -123,6 +40,7 @@ class Classifier {
     add_oxidising();
     add_supplementary();
     add_extreme_ph();
+    add_not_additive();
     add_uncovered();
     drop_weaker();
     return std::move(result_);
@@ -135,12 +53,21 @@ class Classifier {
 
   void open(OpenQuestion question, std::string words) { result_.undecided.push_back({question, std::move(words)}); }
 
-  void add_up(const Rule& rule) {
+  /// A cell that was looked at, whether or not it decided: `none` rests on the limits that were not reached.
+  static void use(const char* table, const Row* row, const char* column, std::vector<LimitUsed>& list) {
+    if (row == nullptr) return;
+    const std::string fact = std::string("table/") + table + "#" + row->key + "." + column;
+    const auto same = [&fact](const LimitUsed& one) { return one.fact == fact; };
+    if (std::none_of(list.begin(), list.end(), same)) list.push_back({fact, row->trust});
+  }
+
+  void add_up(const LimitRule& rule) {
     double sum = 0;
     std::string why;
     for (const auto& part : mixture_.parts) {
       const auto limit = limit_of(part, rule);
       const double factor = factor_of(part, rule);
+      if (limit) use("generic-limits", limit->row, "limit", result_.limits);
       if (!limit || limit->limit <= 0 || base::tidy(part.percent * factor) < limit->cut_off) continue;
       sum += part.percent * factor / limit->limit;
       why +=
@@ -153,6 +80,7 @@ class Classifier {
            "H304 holds where the viscosity at 40 \xC2\xB0"
            "C is " +
                figure_text("aspiration-viscosity") + " or less");
+      use_figure("aspiration-viscosity", result_.open_limits);
       return;
     }
     found(rule.gives == "Skin Corr. 1" ? corrosive_class() : rule.gives, rule.statement, why + " = " + base::fixed_text(sum, 2));
@@ -166,7 +94,9 @@ class Classifier {
           const std::string& gives = cell_text(row, "gives");
           const bool own = gives == line.hazard_class;
           const double limit = own && line.from ? *line.from : percent_of(row, "limit");
-          if (cell_text(row, "counts") != line.hazard_class || part.percent < limit || limit <= 0) continue;
+          if (cell_text(row, "counts") != line.hazard_class || limit <= 0) continue;
+          if (!own || !line.from) use("single-limits", &row, "limit", result_.limits);
+          if (part.percent < limit) continue;
           const std::string& statement = cell_text(row, "statement");
           found(gives, statement == "own" ? line.statement : statement,
                 part.name + " " + percent_text(part.percent) + ", limit " + percent_text(limit));
@@ -178,7 +108,7 @@ class Classifier {
   /// The limit of a corrosive part that has none of its own.
   double generic_corrosive() const {
     const Row* row = row_of(tables_, "generic-limits", "skin-corr-by-corrosive");
-    return row == nullptr ? kNotCounted : percent_of(*row, "limit");
+    return row == nullptr ? 0 : percent_of(*row, "limit");
   }
 
   /// The strongest sub-category whose members alone, with those above them, come up to their limits.
@@ -202,7 +132,7 @@ class Classifier {
   }
 
   /// The category that a route's estimate falls into, or nothing: 100 through the sum of shares through points.
-  const Row* acute_row(std::string_view route) const {
+  const Row* acute_row(std::string_view route) {
     std::vector<const Row*> rows;
     for (const auto& row : rows_of(tables_, "acute-toxicity-limits")) {
       if (cell_text(row, "route") == route) rows.push_back(&row);
@@ -216,6 +146,8 @@ class Classifier {
         const auto point = base::parse_decimal(cell_text(*row, "point"));
         if (!point || part.percent < cut_off || !has_class(part, "Acute Tox. " + category, cell_text(*row, "statement")))
           continue;
+        use("acute-toxicity-limits", row, "point", result_.limits);
+        use_figure(category == "4" ? "acute-4-cut-off" : "lowest-cut-off", result_.limits);
         strongest = std::max(strongest, part.percent / *point);
       }
       sum += strongest;
@@ -223,6 +155,7 @@ class Classifier {
     if (sum <= 0) return nullptr;
     for (const Row* row : rows) {
       const auto up_to = base::parse_decimal(cell_text(*row, "up-to"));
+      use("acute-toxicity-limits", row, "up-to", result_.limits);
       if (up_to && base::tidy(100 / sum) <= *up_to) return row;
     }
     return nullptr;
@@ -269,6 +202,8 @@ class Classifier {
       return;
     }
     const Row* category = flammable_category(tables_, *mixture_.flash_point, mixture_.boiling);
+    for (const auto& row : rows_of(tables_, "flammable-categories"))
+      use("flammable-categories", &row, "flash-below", result_.limits);
     if (category == nullptr) return;
     found(category->key, cell_text(*category, "statement"), "flash point " + degrees(*mixture_.flash_point));
     if (!depends_on_boiling(*category) || mixture_.boiling) return;
@@ -281,6 +216,7 @@ class Classifier {
       for (const auto& line : part.hazards) {
         if (!begins_with(line.hazard_class, "Ox. Liq.")) continue;
         const bool within = part.percent >= line.from.value_or(lowest_cut_off_) && (!line.below || part.percent < *line.below);
+        if (!line.from) use_figure("lowest-cut-off", result_.limits);
         if (!within) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), false);
         open(OpenQuestion::oxidising, "how strongly " + part.name + " feeds a fire is a matter of test");
@@ -292,7 +228,9 @@ class Classifier {
     const double cut_off = figure("supplementary-cut-off", base::Unit::percent_by_mass);
     for (const auto& part : mixture_.parts) {
       for (const auto& line : part.hazards) {
-        if (!begins_with(line.statement, "EUH") || part.percent < line.from.value_or(cut_off)) continue;
+        if (!begins_with(line.statement, "EUH")) continue;
+        if (!line.from) use_figure("supplementary-cut-off", result_.limits);
+        if (part.percent < line.from.value_or(cut_off)) continue;
         found(line.hazard_class, line.statement, part.name + " " + percent_text(part.percent), line.from.has_value());
         if (!line.from) open(OpenQuestion::supplier, line.statement + " of " + part.name + " has no limit: its supplier decides");
       }
@@ -308,6 +246,9 @@ class Classifier {
     const bool corrosive = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
       return has_class(part, "Skin Corr. 1", {}) && part.percent > 0;
     });
+    for (const char* end : {"extreme-acid", "extreme-base"}) {
+      if (mixture_.ph_low || corrosive) use_figure(end, result_.open_limits);
+    }
     if (!mixture_.ph_low && corrosive && !has("Skin Corr. 1", true)) {
       open(OpenQuestion::ph_not_given,
            "no pH is given: at " + acid_words + ", and at " + base_words + ", it counts as corrosive whatever the sum says");
@@ -319,6 +260,23 @@ class Classifier {
     }
   }
 
+  /// A corrosive acid or base without a limit of its own: that its harm adds up is for somebody who knows it to say.
+  void add_not_additive() {
+    if (has("Skin Corr. 1", true)) return;
+    const double from = figure("not-additive-corrosive", base::Unit::percent_by_mass);
+    for (const auto& part : mixture_.parts) {
+      const bool own = std::any_of(part.hazards.begin(), part.hazards.end(), [](const HazardLine& line) {
+        return family_of(line.hazard_class) == "Skin Corr. 1" && line.from;
+      });
+      if (!part.acid_or_base || own || !has_class(part, "Skin Corr. 1", {})) continue;
+      use_figure("not-additive-corrosive", result_.limits);
+      if (part.percent < from || from <= 0) continue;
+      found("Skin Corr. 1", "H314", part.name + " " + percent_text(part.percent) + ", an acid or base", false);
+      open(OpenQuestion::additivity, part.name + " is a corrosive acid or base: from " + percent_text(from) +
+                                         " of it the whole may be as corrosive, whatever the sum says");
+    }
+  }
+
   /// Classes for which no rule of addition is kept here.
   void add_uncovered() {
     for (const auto& part : mixture_.parts) {
@@ -326,6 +284,7 @@ class Classifier {
         const bool covered = begins_with(line.statement, "EUH") || begins_with(line.hazard_class, "Ox. Liq.") ||
                              begins_with(line.hazard_class, "Flam. Liq.") || begins_with(line.hazard_class, "Acute Tox.");
         if (covered || part.percent < lowest_cut_off_ || counted(line)) continue;
+        use_figure("lowest-cut-off", result_.open_limits);
         open(OpenQuestion::not_added_up, line.hazard_class + " " + line.statement + " of " + part.name + " is not added up here");
       }
     }
@@ -376,6 +335,10 @@ class Classifier {
     classes = std::move(kept);
   }
 
+  void use_figure(const char* name, std::vector<LimitUsed>& list) const {
+    use("mixture-figures", row_of(tables_, "mixture-figures", name), "value", list);
+  }
+
   /// A figure of the table mixture-figures; 0 where the table is missing, which the read stage has told.
   double figure(const char* name, base::Unit unit) const {
     const Row* row = row_of(tables_, "mixture-figures", name);
@@ -406,6 +369,7 @@ std::string_view question_word(OpenQuestion question) {
     case OpenQuestion::extreme_acid: return "acid-reserve";
     case OpenQuestion::extreme_base: return "alkali-reserve";
     case OpenQuestion::ph_not_given: return "ph";
+    case OpenQuestion::additivity: return "additivity";
     case OpenQuestion::not_added_up: return "not-added-up";
   }
   return "not-added-up";

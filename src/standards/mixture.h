@@ -24,6 +24,7 @@ struct MixturePart {
   std::vector<HazardLine> hazards;
   double m_acute = 1;  ///< multiplying factors for water life
   double m_chronic = 1;
+  bool acid_or_base = false;  ///< its harm to skin need not add up with that of the others
 };
 
 /// A mixture and what was measured on the whole of it.
@@ -54,6 +55,7 @@ enum class OpenQuestion {
   extreme_acid,
   extreme_base,
   ph_not_given,
+  additivity,
   not_added_up
 };
 
@@ -66,9 +68,17 @@ struct Undecided {
 /// `extreme-acid`, a word of a closed list.
 std::string_view question_word(OpenQuestion question);
 
+/// A cell of a table that a classification rests on: `table/generic-limits#skin-corr-by-corrosive.limit`.
+struct LimitUsed {
+  std::string fact;
+  model::Trust trust = model::Trust::memory;
+};
+
 struct Classification {
   std::vector<FoundClass> classes;  ///< what is covered by a stronger class is left out
   std::vector<Undecided> undecided;
+  std::vector<LimitUsed> limits;       ///< that the classes rest on, each once
+  std::vector<LimitUsed> open_limits;  ///< that what is left open rests on besides
 };
 
 /// Classifies a mixture by the additivity rules of annex I: shares through their limits, a specific limit before the

@@ -180,7 +180,7 @@ TEST_CASE("units do not matter: the same measure in another unit gives the same 
 }
 
 TEST_CASE("what is measured stands with its unit: only counts and ratios of like things are bare numbers") {
-  constexpr std::array<std::string_view, 14> kBare = {"equivalents",
+  constexpr std::array<std::string_view, 19> kBare = {"equivalents",
                                                       "moles",
                                                       "poisson",
                                                       "safety-factor",
@@ -188,6 +188,11 @@ TEST_CASE("what is measured stands with its unit: only counts and ratios of like
                                                       "factor",
                                                       "power",
                                                       "grain-depth.value",
+                                                      "step-ratio.value",
+                                                      "extreme-acid.value",
+                                                      "extreme-base.value",
+                                                      ".point",
+                                                      ".up-to",
                                                       "-stress",
                                                       "-sag",
                                                       "-edge",
