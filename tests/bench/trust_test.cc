@@ -23,8 +23,8 @@ using model::Trust;
 
 namespace {
 
-constexpr std::array kFactors = {0.6, 0.97, 1.04, 1.7};
-constexpr std::size_t kEvery = 9;  // of the generated calls, so that each calculator has some
+constexpr std::array kFactors = {0.6, 1.7};
+constexpr std::size_t kEvery = 13;  // of the generated calls, so that each calculator has some
 
 /// Every request of the outside vectors, and some of those that the oracle makes up.
 const std::vector<std::string>& requests() {
