@@ -72,8 +72,14 @@ bool FileLock::take(const fs::path& path) {
   release();
   descriptor_ = open(path.c_str(), O_RDONLY | O_CLOEXEC);
   if (descriptor_ < 0) return false;
-  if (flock(descriptor_, LOCK_EX | LOCK_NB) == 0) return true;
-  const int why = errno;
+  int why = 0;
+  if (flock(descriptor_, LOCK_EX | LOCK_NB) != 0) {
+    why = errno;
+  } else if (!is_still(descriptor_, path)) {
+    why = ENOENT;
+  } else {
+    return true;
+  }
   release();
   errno = why;
   return false;
@@ -88,11 +94,7 @@ bool FolderLock::try_once() {
   const int file = open(path_.c_str(), O_CREAT | O_RDWR | O_CLOEXEC, 0666);
   if (file < 0) return false;
   close(file);
-  if (!lock_.take(path_)) return false;
-  if (is_still(lock_.descriptor(), path_)) return true;
-  lock_.release();
-  errno = EWOULDBLOCK;
-  return false;
+  return lock_.take(path_);
 }
 
 std::string FolderLock::take(const fs::path& folder, int seconds) {

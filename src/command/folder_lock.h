@@ -24,7 +24,8 @@ class FileLock {
   FileLock(const FileLock&) = delete;
   FileLock& operator=(const FileLock&) = delete;
 
-  /// Tries to lock a file or folder that exists. False with errno, EWOULDBLOCK where somebody holds it.
+  /// Tries to lock a file or folder. False with errno: EWOULDBLOCK where somebody holds it, ENOENT where it is not there or was
+  /// taken away meanwhile.
   bool take(const std::filesystem::path& path);
   void release();
   int descriptor() const { return descriptor_; }

@@ -52,9 +52,7 @@ std::vector<fs::path> folders_of_runs(const fs::path& folder) {
 
 /// A run of this machine, in whatever container, holds a lock on its folder while it lives. One of another machine may hold a
 /// lock that is not seen here: its folder is left alone for a day.
-bool is_left_over(const fs::path& path) {
-  FileLock lock;
-  if (!lock.take(path)) return false;
+bool is_abandoned(const fs::path& path) {
   const bool from_here = path.filename().string().rfind(own_names_here(), 0) == 0;
   std::error_code error;
   const auto written = fs::last_write_time(path, error);
@@ -71,13 +69,25 @@ OutputFolder::OutputFolder(fs::path folder, std::string_view name) : folder_(std
     return;
   }
   if (!follow_link()) return;
-  const fs::path fresh = folder_ / own_name();
-  if (!fs::create_directory(fresh, error)) {
-    fail("cannot write into", folder_, error.value());
-    return;
+  make_fresh();
+}
+
+/// Until its lock is held, a new folder looks like one that a dead run left, and a run that cleans up may take it: then another
+/// one is made. Where the file system has no locks, `claim` says so.
+void OutputFolder::make_fresh() {
+  for (;;) {
+    const fs::path fresh = folder_ / own_name();
+    std::error_code error;
+    if (!fs::create_directory(fresh, error)) {
+      fail("cannot write into", folder_, error.value());
+      return;
+    }
+    if (alive_.take(fresh) || (errno != EWOULDBLOCK && errno != ENOENT)) {
+      fresh_ = fresh;
+      return;
+    }
+    fs::remove(fresh, error);
   }
-  fresh_ = fresh;
-  alive_.take(fresh_);  // where the file system has no locks, `claim` says so
 }
 
 OutputFolder::~OutputFolder() {
@@ -143,10 +153,12 @@ void OutputFolder::put_back() {
   if (!newest.empty()) fs::rename(newest, place_, error);
 }
 
+/// Each is removed under its own lock, so that a run which has just made its folder sees that it is gone.
 void OutputFolder::remove_left_overs() {
   std::error_code error;
   for (const auto& path : folders_of_runs(folder_)) {
-    if (path != fresh_ && is_left_over(path)) fs::remove_all(path, error);
+    FileLock lock;
+    if (path != fresh_ && lock.take(path) && is_abandoned(path)) fs::remove_all(path, error);
   }
 }
 

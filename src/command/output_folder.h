@@ -45,6 +45,7 @@ class OutputFolder {
  private:
   bool fail(const std::string& what, const std::filesystem::path& where, int error);
   bool follow_link();
+  void make_fresh();
   void put_back();
   void remove_left_overs();
   bool carry_over(const std::function<bool(const std::string&)>& drops);

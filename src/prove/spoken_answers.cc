@@ -143,17 +143,14 @@ class Decisions {
                                                              : std::nullopt;
       if (decided)
         list_.push_back(*decided);
-      else if (is_whole_book(proof_) && has_stock_of_figures())
-        out_.faults.push_back({row.span, "nothing decides the answer " + row.key, "correct what it is decided by", row.span});
+      else
+        out_.undecided.push_back(row.key);
     }
   }
 
   const std::vector<Decided>& all() const { return list_; }
 
  private:
-  /// Whether the book has the kinds from which the calculators of the table take their figures.
-  bool has_stock_of_figures() const { return !proof_.base.abrasives.empty() && !proof_.base.gaskets.empty(); }
-
   std::optional<Decided> of_calculator(const Row& row, const std::vector<std::string>& parts) const {
     bench::Inputs inputs;
     for (std::size_t i = kParts - 1; i < parts.size(); ++i) {

@@ -7,9 +7,9 @@
 
 namespace benchleaf::prove {
 
-/// A sentence that says another answer than the one that is decided, or a row of the table that nothing decides.
+/// A sentence that says another answer than the one that is decided.
 struct SpokenFault {
-  base::Span where;     ///< of the sentence, or of the page or the row
+  base::Span where;     ///< of the sentence, or of the page
   std::string message;  ///< what was found, then what is decided
   std::string hint;
   base::Span row;  ///< of the table spoken-answers
@@ -19,6 +19,7 @@ struct SpokenFault {
 struct SpokenAnswers {
   std::size_t held = 0;  ///< sentences that repeat an answer
   std::vector<SpokenFault> faults;
+  std::vector<std::string> undecided;  ///< rows that nothing in this content decides: a book without crystals has no ladder
 };
 
 /// Every sentence of records, charts and pages by the table spoken-answers.

@@ -34,6 +34,7 @@ TEST_CASE("what calculators and tables decide is said alike in every sentence of
   for (const auto& fault : said.faults) faults += fault.message + "\n";
   INFO(faults);
   CHECK(said.faults.empty());
+  CHECK(said.undecided.empty());
   CHECK(said.held > 20);
 }
 

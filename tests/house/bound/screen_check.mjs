@@ -2,11 +2,9 @@
 //   widths   at 320, 390, 768 and 1366 dots no column of running text is narrower than a line can be read in
 //   lengths  a page longer than three screens of a telephone (844 dots) has contents of its own, if it has sections
 //   targets  whatever is tapped is 24 dots high and wide at least (WCAG 2.2, 2.5.8, links in a sentence apart)
-//   walks    look up a cell, tick through a procedure, reckon a gasket, plan a ticket, save it and open it again: 390 × 844, 1366 × 768
 //   files    hostile watch files leave the form as it was, and say why
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 
@@ -14,7 +12,7 @@ const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/p
 const { chromium } = packages('playwright-core');
 const [bound, part] = process.argv.slice(2);
 const site = path.resolve(bound, 'html');
-const PHONE = { width: 390, height: 844 }, LAPTOP = { width: 1366, height: 768 };
+const PHONE = { width: 390, height: 844 };
 let faults = 0, looked = 0;
 
 function hold(what, right) {
@@ -117,101 +115,7 @@ async function targets() {
   }
 }
 
-async function lookUp(page) {
-  await page.goto(address('index.html'));
-  await page.keyboard.press('/');
-  hold('a stroke reaches the field', await page.evaluate(() => document.activeElement.id === 'search_field'));
-  await page.keyboard.type('393');
-  await page.locator('.results a', { hasText: 'SR754W' }).first().click();
-  hold('the cell is open', page.url().startsWith(address('cell/sr754w.html')));
-}
-
-async function tickThrough(page) {
-  await page.goto(address('procedure/clear-alkaline-crust.html'));
-  const boxes = page.locator('.step-tick');
-  const count = await boxes.count();
-  hold(`${count} steps`, count >= 5);
-  hold('messages stand in full at first', (await page.locator('.strip').count()) === 0);
-  for (let i = 0; i < count - 1; ++i) await boxes.nth(i).check();
-  hold('the place is said', (await page.locator('.here').textContent()).includes(`step ${count} of ${count}`));
-  await page.reload();
-  hold('ticks last', (await page.locator('.step-tick:checked').count()) === count - 1);
-  hold('what was read is short', (await page.locator('.strip').count()) > 0);
-  await boxes.nth(1).uncheck();
-  hold('unticking brings a step back', await page.locator('.ticking > li').nth(1).locator('p').first().isVisible());
-  await page.locator('.here button').click();
-  hold('it starts over', (await page.locator('.step-tick:checked').count()) === 0);
-}
-
-async function reckonGasket(page) {
-  await go(page, 'calculator/gasket-fit.html');
-  const button = page.locator('form.calculator > button');
-  await button.click();
-  hold('an empty form says what to fill in', (await page.locator('.errors').textContent()).length > 20);
-  hold('and leads there', await page.evaluate(() => document.activeElement.name === 'seat'));
-  await page.fill('input[name=seat]', '31.85');
-  await page.fill('input[name=section]', '0.8');
-  await page.fill('input[name=series]', 'round-0-8');
-  await page.fill('input[name=section]', '0.8o');
-  await button.click();
-  await page.waitForSelector('[aria-invalid=true]');
-  hold('a slip is said beside its field', (await page.locator('#gasket-fit-section-error').textContent()) !== '');
-  hold('the slip has the focus', await page.evaluate(() => document.activeElement.name === 'section'));
-  await page.fill('input[name=section]', '0.8');
-  await button.click();
-  await page.waitForSelector('.answer');
-  hold('a plain number is taken', /31\smm/.test(await page.locator('.answer').textContent()));
-  hold('the answer has the focus', await page.evaluate(() => document.activeElement.className === 'answer-head'));
-  const kept = page.url();
-  const again = await open(LAPTOP);
-  await again.goto(kept);
-  await again.waitForSelector('.answer');
-  hold('a kept link gives the same answer', /31\smm/.test(await again.locator('.answer').textContent()));
-  await again.context().close();
-}
-
 const unfold = (page) => page.evaluate(() => document.querySelectorAll('.part').forEach((one) => { one.open = true; }));
-
-async function planTicket(page) {
-  const folder = mkdtempSync(path.join(tmpdir(), 'benchleaf-walk-'));
-  await go(page, 'ticket.html');
-  await unfold(page);
-  await page.fill('#answer-number', 'D-009');
-  await page.fill('#answer-gasket-seat', '28.60');
-  await page.reload();
-  await page.waitForSelector('form.calculator');
-  hold('a draft lasts', (await page.inputValue('#answer-number')) === 'D-009');
-  hold('Plan is in reach', await page.locator('.plan-bar button[type=submit]').isVisible());
-  await page.click('.plan-bar button[type=submit]');
-  await page.waitForSelector('.plan:not([hidden]) .own-contents', { timeout: 60000 });
-  hold('the ticket has contents', (await page.locator('.ticket .own-contents a').count()) > 3);
-  await page.locator('.ticket input.tick').first().check();
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save the watch file' }).click()]);
-  const file = path.join(folder, download.suggestedFilename());
-  await download.saveAs(file);
-  await page.getByRole('button', { name: 'Clear the form' }).click();
-  hold('the form is empty', (await page.inputValue('#answer-number')) === '');
-  await page.reload();
-  await page.waitForSelector('form.calculator');
-  hold('and stays so', (await page.inputValue('#answer-number')) === '');
-  await page.setInputFiles('#watch_file', file);
-  await page.waitForFunction(() => document.getElementById('answer-number').value === 'D-009');
-  await page.click('.plan-bar button[type=submit]');
-  await page.waitForSelector('.plan:not([hidden]) .own-contents', { timeout: 60000 });
-  hold('a tick lasts for its watch', await page.locator('.ticket input.tick').first().isChecked());
-  await page.emulateMedia({ media: 'print' });
-  hold('print has the sheets and not the form', (await page.locator('.ticket h3').first().isVisible()) && !(await page.locator('.ticket-form').isVisible()));
-  await page.emulateMedia({ media: 'screen' });
-  rmSync(folder, { recursive: true });
-}
-
-async function walks() {
-  for (const viewport of [PHONE, LAPTOP]) {
-    const page = await open(viewport);
-    for (const walk of [lookUp, tickThrough, reckonGasket, planTicket]) await walk(page);
-    await page.context().close();
-  }
-}
 
 const HOSTILE = {
   'a circle': 'id: a\ntitle: b\nextra: &a [*a]\n',
@@ -257,7 +161,7 @@ async function files() {
   }
 }
 
-const parts = { widths, lengths, targets, walks, files };
+const parts = { widths, lengths, targets, files };
 await parts[part]();
 await browser.close();
 console.log(`${looked} looked at, ${faults} faults`);

@@ -1,0 +1,156 @@
+// walk_check.mjs BOUND BROWSER: what is done at the bench, done by a script in `chromium` or `firefox` on the bound pages, opened
+// from the disk, at 390 × 844 and 1366 × 768: look up a cell, tick through a procedure, reckon a gasket by a plain number and by
+// an error, plan a ticket, reload, save, open again, print; the switch for light and dark; the single file; each procedure printed.
+import { execFileSync } from 'node:child_process';
+import { readdirSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+
+const [bound, name] = process.argv.slice(2);
+const VIEWPORTS = [{ width: 390, height: 844 }, { width: 1366, height: 768 }];
+let faults = 0, looked = 0;
+
+function hold(what, right) {
+  ++looked;
+  if (right) return;
+  ++faults;
+  console.error(`wrong: ${what}`);
+}
+
+const address = (file) => pathToFileURL(path.resolve(bound, file)).href;
+const text = (page, field) => page.value(`document.querySelector(${JSON.stringify(field)})?.textContent ?? ''`);
+const count = (page, field) => page.value(`document.querySelectorAll(${JSON.stringify(field)}).length`);
+const printedText = async (page) => execFileSync('pdftotext', ['-layout', await page.printed(), '-'], { encoding: 'utf8' });
+const printedPages = async (page) => Number(/Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [await page.printed()], { encoding: 'utf8' }))[1]);
+
+/** Whether what a thumb would press is 44 dots high at least: the least that the main actions have. */
+const isThumbSized = (page, field) => page.value(`document.querySelector(${JSON.stringify(field)}).getBoundingClientRect().height >= 43.5`);
+
+async function lookUp(page) {
+  await page.goto(address('html/index.html'));
+  await page.press('/');
+  hold('a stroke reaches the field', await page.value("document.activeElement.id === 'search_field'"));
+  await page.type('393');
+  await page.until("document.querySelector('.results a')?.textContent.includes('SR754W')");
+  await page.click('.results a');
+  await page.until("location.pathname.endsWith('cell/sr754w.html') && document.readyState === 'complete'");
+  hold('the cell is open', (await text(page, 'h1')) === '393');
+}
+
+async function tickThrough(page) {
+  await page.goto(address('html/procedure/clear-alkaline-crust.html'));
+  const steps = await count(page, '.step-tick');
+  hold(`${steps} steps`, steps >= 5);
+  hold('messages stand in full at first', (await count(page, '.strip')) === 0);
+  for (let i = 1; i < steps; ++i) await page.click(`.ticking > li:nth-child(${i}) .step-tick`);
+  hold('the place is said', (await text(page, '.here')).includes(`step ${steps} of ${steps}`));
+  await page.reload();
+  hold('ticks last', (await count(page, '.step-tick:checked')) === steps - 1);
+  hold('what was read is short', (await count(page, '.strip')) > 0);
+  await page.click('.ticking > li:nth-child(2) .step-tick');
+  hold('unticking brings a step back', await page.value("document.querySelector('.ticking > li:nth-child(2) p').getBoundingClientRect().height > 0"));
+  await page.click('.here button');
+  hold('it starts over', (await count(page, '.step-tick:checked')) === 0);
+}
+
+async function reckonGasket(page, browser) {
+  const button = 'form.calculator > button';
+  await page.goto(address('html/calculator/gasket-fit.html'));
+  await page.until("document.querySelector('form.calculator') !== null");
+  hold('the button has the size of a thumb', await isThumbSized(page, button));
+  await page.click(button);
+  hold('an empty form says what to fill in', (await text(page, '.errors')).length > 20);
+  hold('and leads there', await page.value("document.activeElement.name === 'seat'"));
+  await page.fill('input[name=seat]', '31.85');
+  await page.fill('input[name=series]', 'round-0-8');
+  await page.fill('input[name=section]', '0.8o');
+  await page.click(button);
+  await page.until("document.querySelector('[aria-invalid=true]') !== null");
+  hold('a slip is said beside its field', (await text(page, '#gasket-fit-section-error')) !== '');
+  hold('the slip has the focus', await page.value("document.activeElement.name === 'section'"));
+  await page.fill('input[name=section]', '0.8');
+  await page.click(button);
+  await page.until("document.querySelector('.answer') !== null");
+  hold('a plain number is taken', /31\smm/.test(await text(page, '.answer')));
+  hold('its stretch is said', /2\.74\s%/.test(await text(page, '.outputs')));
+  hold('the answer has the focus', await page.value("document.activeElement.className === 'answer-head'"));
+  const again = await browser.open(VIEWPORTS[1]);
+  await again.goto(await page.value('location.href'));
+  await again.until("document.querySelector('.answer') !== null");
+  hold('a kept link gives the same answer', /31\smm/.test(await text(again, '.answer')));
+  await again.close();
+}
+
+const PLAN = '.plan-bar button[type=submit]';
+const PLANNED = "document.querySelector('.plan:not([hidden]) .own-contents') !== null";
+const numberIs = (words) => `document.getElementById('answer-number')?.value === '${words}'`;
+
+async function planTicket(page) {
+  await page.goto(address('html/ticket.html'));
+  await page.until("document.querySelector('form.calculator') !== null");
+  await page.value("document.querySelectorAll('.part').forEach((one) => { one.open = true; })");
+  await page.fill('#answer-number', 'D-009');
+  await page.fill('#answer-gasket-seat', '28.60');
+  await page.reload();
+  await page.until("document.querySelector('form.calculator') !== null");
+  hold('a draft lasts', await page.value(numberIs('D-009')));
+  hold('Plan has the size of a thumb', await isThumbSized(page, PLAN));
+  await page.click(PLAN);
+  await page.until(PLANNED);
+  hold('the ticket has contents', (await count(page, '.ticket .own-contents a')) > 3);
+  await page.click('.ticket input.tick');
+  const file = await page.saved('.plan-bar button[type=button]');
+  await page.click('.ticket-form > .ticket-tools button');
+  hold('the form is empty', await page.value(numberIs('')));
+  await page.reload();
+  await page.until("document.querySelector('form.calculator') !== null");
+  hold('and stays so', await page.value(numberIs('')));
+  await page.give('#watch_file', file);
+  await page.until(numberIs('D-009'));
+  await page.click(PLAN);
+  await page.until(PLANNED);
+  hold('a tick lasts for its watch', await page.value("document.querySelector('.ticket input.tick').checked"));
+  const printed = await printedText(page);
+  hold('print has the sheets', printed.includes('Ticket D-009') && printed.includes('Jobs, in this order'));
+  hold('and not the form', !printed.includes('Save the watch file'));
+}
+
+/** Every procedure, in the browser that the test has: what is handed to a helper is two sheets at most. */
+async function handOuts(browser) {
+  const page = await browser.open(VIEWPORTS[1]);
+  for (const file of readdirSync(path.resolve(bound, 'html/procedure'))) {
+    await page.goto(address(`html/procedure/${file}`));
+    const sheets = await printedPages(page);
+    hold(`the hand-out ${file} has ${sheets} sheets`, sheets >= 1 && sheets <= 2);
+  }
+  await page.close();
+}
+
+async function changeTheme(page) {
+  await page.goto(address('html/cell/sr754w.html'));
+  const ground = 'getComputedStyle(document.body).backgroundColor';
+  const before = await page.value(ground);
+  await page.click('.theme');
+  hold('the switch changes the ground', (await page.value(ground)) !== before);
+}
+
+async function singleFile(page) {
+  await page.goto(address('handbook.html'));
+  await page.fill('#search_field', '393');
+  await page.until("document.querySelector('.results a')?.textContent.includes('SR754W')");
+  hold('the single file finds 393', (await text(page, '.results a')).includes('SR754W'));
+}
+
+const { start } = await import(`./${name}.mjs`);
+const browser = await start((words) => hold(words, false));
+for (const viewport of VIEWPORTS) {
+  const page = await browser.open(viewport);
+  for (const walk of [lookUp, tickThrough, reckonGasket, planTicket, changeTheme, singleFile]) {
+    await walk(page, browser).catch((error) => hold(`${walk.name} at ${viewport.width}: ${error.message}`, false));
+  }
+  await page.close();
+}
+await handOuts(browser).catch((error) => hold(`hand-outs: ${error.message}`, false));
+await browser.stop();
+console.log(`${looked} looked at, ${faults} faults`);
+process.exitCode = faults > 0 || looked < 100 ? 1 : 0;
