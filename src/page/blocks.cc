@@ -10,17 +10,27 @@
 namespace benchleaf::page {
 namespace {
 
+constexpr double kDenseLeading = 1.1;  // of the type of a heading on a sheet of the bench
+
 void append(Target& target, Strips strips) {
   for (Strip& strip : strips) target.galley.strips.push_back(std::move(strip));
 }
 
-/// Small words behind those of a heading, on its last line.
-void add_note(Setting& setting, const model::Heading& heading, const Look& look, TagId tag, Strip& line) {
+/// Small words behind those of a heading, on its last line, or on lines of their own where that has no room for them.
+void add_note(Setting& setting, const model::Heading& heading, const Look& look, TagId tag, Length width, Strips& lines) {
   const Length left = Words(setting, heading.runs, look, tag).natural_width(setting) + from_mm(2);
-  PlainLine note = set_plain(setting, heading.note, setting.sized(look::table_head()), tag);
+  const Look small = setting.sized(look::table_head());
+  PlainLine note = set_plain(setting, heading.note, small, tag);
+  if (left + note.width > width) {
+    for (Strip& line : Words(setting, {model::text_run(heading.note)}, small, tag).set(setting, width)) {
+      line.keep_next = true;
+      lines.push_back(std::move(line));
+    }
+    return;
+  }
   for (Item& item : note.items) {
-    shift(item, left, line.baseline);
-    line.items.push_back(std::move(item));
+    shift(item, left, lines.back().baseline);
+    lines.back().items.push_back(std::move(item));
   }
 }
 
@@ -31,7 +41,8 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   target.heading_level = level;
   if (section) setting.linked.clear();
   const TagId tag = setting.add_heading(level, target.parent);
-  const Look look = section ? look::section_head() : look::sub_head();
+  Look look = section ? look::section_head() : look::sub_head();
+  if (setting.dense) look.leading_pt = look.size_pt * kDenseLeading;
   Strips lines = Words(setting, heading.runs, look, tag).set(setting, target.width);
   if (lines.empty()) return;
   for (Strip& line : lines) line.keep_next = true;
@@ -41,11 +52,11 @@ void set_heading(Setting& setting, const model::Heading& heading, Target& target
   lines.front().places.push_back({anchor, 0});
   if (level == 2) lines.front().running = model::plain_text(heading.runs);
   if (level == 2) setting.outline.push_back({2, model::plain_text(heading.runs), anchor});
-  if (!heading.note.empty()) add_note(setting, heading, look, tag, lines.back());
+  if (!heading.note.empty()) add_note(setting, heading, look, tag, target.width, lines);
   if (section) {
     Strip& last = lines.back();
     last.items.push_back(rule(0, last.height + from_mm(0.4), target.width, 0.75, print_color(model::Ink::ink)));
-    last.height += from_mm(1.4);
+    last.height += from_mm(setting.dense ? 0.8 : 1.4);
   }
   append(target, std::move(lines));
 }

@@ -165,7 +165,7 @@ Strip embedded(Setting& setting, const model::Message& message, Length width, Ta
   Strip text = stacked(set_paragraph(setting, words_of(message), look, width - text_left - place, group, 0));
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(setting.dense ? 0.15 : 0.8),
-                          setting.mm(signs.empty() ? (setting.dense ? 4.6 : 6) : 8));
+                          setting.mm(signs.empty() ? (setting.dense ? 4.5 : 6) : 8));
   Strip page;
   if (brief) page = stacked(set_paragraph(setting, {model::page_run(message.record)}, look, place - pad, group, 0));
   for (Slot& slot : page.slots) slot.flush_right = true;

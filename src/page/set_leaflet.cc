@@ -25,11 +25,11 @@ constexpr double kEdgeMm = 11;
 constexpr double kTopMm = 8;
 constexpr double kFootMm = 12.5;
 constexpr double kGutterMm = 5;
-constexpr double kBetweenRowsMm = 1.4;
+constexpr double kBetweenRowsMm = 1.0;
 constexpr double kMostBetweenRowsMm = 4;
 constexpr double kLeastPt = 9.6;     // read at arm's length
 constexpr double kAirOfBook = 0.35;  // a sheet stands closer than a book
-constexpr double kRowGapMm = 0.7;    // between two rows of a table, the rule in its middle
+constexpr double kRowGapMm = 0.4;    // between two rows of a table, the rule in its middle
 constexpr double kHoleMm = 5;
 constexpr double kCutMm = 3;  // room for the line to cut along
 

@@ -33,18 +33,22 @@ void add_done(const SheetContext& context, SectionBuilder& section) {
                                             has(rule->roles, "polishes-crystal") || has(rule->roles, "changes-crystal"));
     if (job.state == PlanJob::State::done && counts) done.tick().say("\u00A0" + rule->title + "  ");
   }
-  section.add(Kind::words, done.say("left as it was ").blank(26).take());
+  if (!done.empty()) section.add(Kind::tick, done.take());
+  compose::Line left = context.line();
+  section.add(Kind::tick, left.say("Left as it was ").blank(30).take());
 }
 
 void add_owner(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("card", "Owner's card", context.watch.title);
   compose::Line cell = context.line();
-  cell.say("Date ").blank(18).say("  ").say("cell fitted ", Style::bold).blank(24).say("  system ").blank(24);
+  cell.say("Date ").blank(15).say(" ").say("cell ", Style::bold).blank(19).say(" system ").blank(17);
   section.add(Kind::words, cell.take());
   compose::Line draw = context.line();
-  draw.say("Change by ", Style::bold).blank(18);
+  draw.say("Change by ", Style::bold).blank(12);
   if (context.fact("cell-life.life") != nullptr) context.say_fact(draw.say(" reckoned "), "cell-life.life");
-  section.add(Kind::words, draw.say("  draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(10).say("\u00A0s/day").take());
+  section.add(Kind::words, draw.take());
+  compose::Line read = context.line();
+  section.add(Kind::tick, read.say("Draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(9).say("\u00A0s a day").take());
   add_done(context, section);
   for (const model::Look* look : context.looks("card")) {
     const bool warns = !look->caution.empty();

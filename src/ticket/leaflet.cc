@@ -7,6 +7,7 @@
 #include "compose/imprint.h"
 #include "compose/uses.h"
 #include "ticket/figure_of_job.h"
+#include "ticket/sheet_blocks.h"
 #include "ticket/sheet_builder.h"
 #include "ticket/warning_panel.h"
 
@@ -22,98 +23,6 @@ using model::LeafletSheet;
 using model::Paragraph;
 using Column = LeafletRow::Column;
 
-model::Runs boxed(const model::Runs& runs) {
-  model::Run tick;
-  tick.kind = model::Run::Kind::tick;
-  model::Runs all = {std::move(tick), model::text_run("\u00A0")};
-  all.insert(all.end(), runs.begin(), runs.end());
-  return all;
-}
-
-Block heading(const SheetSection& section) {
-  return {model::Heading{2, {model::text_run(section.title)}, "section/" + section.id, section.note}};
-}
-
-/// What the words are set with.
-struct Paper {
-  const compose::Desk& desk;
-  const Bench& bench;
-  const Sheets& sheets;
-};
-
-std::string anchor_of(const RecordRef& caution) { return "full/" + caution.id(); }
-
-/// Whether a strip finds the message of its caution in full on this ticket.
-bool stands_in_full(const Sheets& sheets, const RecordRef& caution) {
-  return std::any_of(sheets.jobs.begin(), sheets.jobs.end(), [&caution](const JobSheet& job) {
-    return std::any_of(job.steps.lines.begin(), job.steps.lines.end(), [&caution](const SheetLine& line) {
-      return line.kind == Kind::caution && !line.again && line.record == caution;
-    });
-  });
-}
-
-/// The page of the full message: on this ticket, else in the handbook where one was bound.
-model::Runs page_of(const Paper& paper, const RecordRef& caution) {
-  if (stands_in_full(paper.sheets, caution)) return {model::text_run(" "), model::page_run(anchor_of(caution))};
-  const std::string page = paper.bench.page ? paper.bench.page(caution) : std::string();
-  return page.empty() ? model::Runs() : model::Runs{model::text_run(" handbook p.\u00A0" + page, model::Style::bold)};
-}
-
-Block caution_block(const Paper& paper, const SheetLine& line) {
-  const auto* caution = paper.desk.records.find<model::Caution>(line.record);
-  if (caution == nullptr) return compose::paragraph_block({model::text_run(line.record)});
-  model::Message message = compose::message_of(paper.desk, *caution);
-  message.hazard = {model::text_run(caution->hazard)};  // why it harms is the handbook's to say
-  const bool brief = line.again && !caution->harm_in_brief.empty();
-  message.length = brief ? model::Message::Length::brief : model::Message::Length::full;
-  if (brief) {
-    for (model::Run& run : page_of(paper, line.record)) message.avoid_in_brief.push_back(std::move(run));
-    return {std::move(message)};
-  }
-  if (!line.again) message.anchor = anchor_of(line.record);
-  if (!caution->first_aid.empty() && !line.again) {
-    message.avoid.push_back(model::text_run(" If it happens: ", model::Style::bold));
-    message.avoid.push_back(model::text_run(caution->first_aid));
-  }
-  return {std::move(message)};
-}
-
-Block line_block(const Paper& paper, const SheetLine& line) {
-  if (line.kind == Kind::caution) return caution_block(paper, line);
-  const model::Runs runs = line.cells.empty() ? model::Runs() : line.cells.front();
-  if (line.kind == Kind::key) return compose::paragraph_block(runs, Paragraph::Role::key);
-  return compose::paragraph_block(line.kind == Kind::tick ? boxed(runs) : runs, Paragraph::Role::dense);
-}
-
-Block picture_block(std::shared_ptr<const model::Drawing> drawing) {
-  model::Table table;
-  table.name = "figure";
-  table.columns = {compose::column({})};
-  model::TableCell picture;
-  picture.drawing = std::move(drawing);
-  model::TableRow row;
-  row.cells = {std::move(picture)};
-  table.rows.push_back(std::move(row));
-  return {std::move(table)};
-}
-
-/// Lines one under the other; those of several cells as one table.
-void add_lines(const Paper& paper, const SheetSection& section, std::vector<model::Column> columns, Blocks& blocks) {
-  model::Table table;
-  table.name = section.id;
-  table.columns = std::move(columns);
-  for (const SheetLine& line : section.lines) {
-    if (line.kind == Kind::caution || line.cells.size() < 2) continue;
-    model::TableRow row;
-    for (const model::Runs& cell : line.cells) row.cells.push_back(compose::cell(cell));
-    table.rows.push_back(std::move(row));
-  }
-  if (!table.rows.empty()) blocks.push_back({std::move(table)});
-  for (const SheetLine& line : section.lines) {
-    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(paper, line));
-  }
-}
-
 class SheetSetter {
  public:
   SheetSetter(const compose::Desk& desk, const Bench& bench, const Plan& plan, const Sheets& sheets)
@@ -127,7 +36,7 @@ class SheetSetter {
     else
       add_plan(sheet);
     add_readings(sheet);
-    side_by_side(sheet, {{"waits", 1.0}});
+    add_waiting(sheet);
     add_questions(sheet);
     add_emergency(sheet);
     add_card(sheet);
@@ -173,23 +82,25 @@ class SheetSetter {
   };
 
   void add_plan(LeafletSheet& sheet) const {
-    side_by_side(sheet, {{"watch", 1.0}, {"never", 1.9}});
+    side_by_side(sheet, {{"watch", 1.0}, {"never", 2.0}});
     side_by_side(sheet, {{"cell", 1.15}, {"gasket", 1.0}, {"crystal", 1.0}});
-    side_by_side(sheet, {{"parts", 1.0}});
+    run_in(sheet, "parts");
     side_by_side(sheet, {{"work", 1.0}});
   }
 
   /// One page in all: what is never done in a paragraph, and the steps across the page.
   void add_brief(LeafletSheet& sheet) const {
-    side_by_side(sheet, {{"cell", 1.0}, {"gasket", 0.95}, {"watch", 1.5}});
-    side_by_side(sheet, {{"parts", 1.0}});
+    side_by_side(sheet, {{"cell", 1.25}, {"gasket", 1.0}, {"watch", 1.35}});
+    run_in(sheet, "parts");
     if (const SheetSection* never = sheets_.section("never")) {
       model::Runs runs;
       for (const SheetLine& line : never->lines) {
-        if (!runs.empty()) runs.push_back(model::text_run("\u2003"));
+        if (!runs.empty()) runs.push_back(model::text_run("\u2002"));
         for (const model::Runs& cell : line.cells) {
-          runs.insert(runs.end(), cell.begin(), cell.end());
-          runs.push_back(model::text_run(" "));
+          for (const model::Run& run : cell) {
+            if (run.kind != model::Run::Kind::verdict || runs.empty()) runs.push_back(run);  // one mark leads the paragraph
+          }
+          if (&cell != &line.cells.back()) runs.push_back(model::text_run(" "));
         }
       }
       sheet.rows.push_back(row_of({{{compose::paragraph_block(std::move(runs), Paragraph::Role::dense)}, 1.0}}));
@@ -197,7 +108,7 @@ class SheetSetter {
     for (const JobSheet& job : sheets_.jobs) sheet.rows.push_back(row_of({{steps_of(job), 1.0}}, false));
   }
 
-  Paper paper() const { return {desk_, bench_, sheets_}; }
+  SheetPaper paper() const { return {desk_, bench_, sheets_}; }
 
   std::string key() const { return plan_.number.empty() ? plan_.watch : plan_.number; }
 
@@ -222,7 +133,7 @@ class SheetSetter {
   }
 
   Blocks column_of(const SheetSection& section) const {
-    Blocks blocks = {heading(section)};
+    Blocks blocks = {sheet_heading(section)};
     add_lines(paper(), section, columns_of(section), blocks);
     for (const auto& drawing : section.drawings) blocks.push_back(picture_block(drawing));
     return blocks;
@@ -232,7 +143,7 @@ class SheetSetter {
     using compose::column;
     const auto left = model::Column::Align::left;
     if (section.id == "work") return {column({}, left, false, 64), column({}, left, false, 9.5), column({})};
-    if (section.id == "never") return {column({}, left, false, 42), column({})};
+    if (section.id == "never") return {column({}, left, false, 40), column({})};
     if (section.id == "waits") return {column({}, left, false, 70), column({})};
     if (section.id == "history")
       return {column("date"), column("cell fitted"),   column("old cell"), column("new cell"),
@@ -256,6 +167,33 @@ class SheetSetter {
     if (!columns.empty()) sheet.rows.push_back(row_of(std::move(columns), whole));
   }
 
+  /// A short section as one paragraph behind its title.
+  void run_in(LeafletSheet& sheet, std::string_view id) const {
+    const SheetSection* section = sheets_.section(id);
+    if (section == nullptr) return;
+    model::Runs runs = {model::text_run(section->title + ": ", model::Style::bold)};
+    for (const SheetLine& line : section->lines) {
+      for (const model::Runs& cell : line.cells) {
+        runs.insert(runs.end(), cell.begin(), cell.end());
+        runs.push_back(model::text_run(&cell == &line.cells.back() ? "\u2002" : ": "));
+      }
+    }
+    sheet.rows.push_back(row_of({{{compose::paragraph_block(std::move(runs), Paragraph::Role::dense)}, 1.0}}));
+  }
+
+  /// A paragraph while they are few and without a caution, a table when there are more.
+  void add_waiting(LeafletSheet& sheet) const {
+    constexpr std::size_t kFew = 3;
+    const SheetSection* section = sheets_.section("waits");
+    if (section == nullptr) return;
+    const bool warns = std::any_of(section->lines.begin(), section->lines.end(),
+                                   [](const SheetLine& line) { return line.kind == Kind::caution; });
+    if (section->lines.size() > kFew || warns)
+      side_by_side(sheet, {{"waits", 1.0}});
+    else
+      run_in(sheet, "waits");
+  }
+
   /// The cell drawn true beside the blank for what was fitted.
   void add_cell_drawing(const SheetSection& section, Blocks& blocks) const {
     if (section.id != "cell" || section.lines.empty()) return;
@@ -273,34 +211,39 @@ class SheetSetter {
     blocks.back() = {std::move(table)};
   }
 
-  /// Two columns of readings: what is read, the blank, the healthy figure.
-  Blocks readings_in_two(const SheetSection& section) const {
-    using compose::column;
-    constexpr auto kRight = model::Column::Align::right;
-    constexpr auto kLeft = model::Column::Align::left;
+  /// Three columns of readings: what is read with its blank, the healthy figure at the right.
+  Blocks readings_in_three(const SheetSection& section) const {
+    constexpr std::size_t kSide = 3;
     model::Table table;
     table.name = "readings";
     table.gap_mm = 1;
-    for (int half = 0; half < 2; ++half) {
-      table.columns.push_back(column({}, kLeft, false, 33.5));
-      table.columns.push_back(column({}, kLeft, false, 29.5));
-      table.columns.push_back(column({}, kRight, false, 28));
+    for (const double wide : {41.0, 37.0, 35.5}) {
+      table.columns.push_back(compose::column({}, model::Column::Align::left, false, wide));
+      table.columns.push_back(compose::column({}, model::Column::Align::right, false, 22.8));
     }
-    const std::size_t rows = (section.lines.size() + 1) / 2;
+    const std::size_t rows = (section.lines.size() + kSide - 1) / kSide;
     for (std::size_t i = 0; i < rows; ++i) {
       model::TableRow row;
-      for (const std::size_t at : {i, rows + i}) {
-        for (std::size_t cell = 0; cell < 3; ++cell)
-          row.cells.push_back(compose::cell(at < section.lines.size() ? section.lines[at].cells[cell] : model::Runs()));
+      for (std::size_t at = i; at < kSide * rows; at += rows) {
+        const bool there = at < section.lines.size();
+        row.cells.push_back(compose::cell(there ? reading_words(section.lines[at]) : model::Runs()));
+        row.cells.push_back(compose::cell(there ? section.lines[at].cells[2] : model::Runs()));
       }
       table.rows.push_back(std::move(row));
     }
-    return {heading(section), {std::move(table)}};
+    return {sheet_heading(section), {std::move(table)}};
+  }
+
+  static model::Runs reading_words(const SheetLine& line) {
+    model::Runs runs = line.cells[0];
+    runs.push_back(model::text_run(" "));
+    runs.insert(runs.end(), line.cells[1].begin(), line.cells[1].end());
+    return runs;
   }
 
   void add_readings(LeafletSheet& sheet) const {
     if (const SheetSection* section = sheets_.section("readings"))
-      sheet.rows.push_back(row_of({{readings_in_two(*section), 1.0}}));
+      sheet.rows.push_back(row_of({{readings_in_three(*section), 1.0}}));
   }
 
   /// Three lines beside the signal word, at the same place on every front sheet.
@@ -332,19 +275,24 @@ class SheetSetter {
     return {std::move(message)};
   }
 
+  static Block line_block_without_box(const SheetLine& line) {
+    return compose::paragraph_block(line.cells.front(), Paragraph::Role::dense);
+  }
+
   /// To cut off: what was fitted, what was done, and that it is not water resistant.
   void add_card(LeafletSheet& sheet) const {
     const SheetSection* section = sheets_.section("card");
     if (section == nullptr) return;
-    Blocks left = {heading(*section)};
+    Blocks left = {sheet_heading(*section)};
+    Blocks middle;
     Blocks right;
     for (const SheetLine& line : section->lines) {
       if (line.record.is(model::Kind::caution))
         right.push_back(notice_of(line));
       else
-        left.push_back(line_block(paper(), line));
+        (line.kind == Kind::tick ? middle : left).push_back(line_block_without_box(line));
     }
-    sheet.rows.push_back(row_of({{std::move(left), 2.7}, {std::move(right), 1.0}}));
+    sheet.rows.push_back(row_of({{std::move(left), 1.9}, {std::move(middle), 1.1}, {std::move(right), 0.9}}));
     sheet.rows.back().cut_above = true;
   }
 
@@ -381,7 +329,7 @@ class SheetSetter {
       blocks.push_back(picture_block(drawing));
     }
     for (const SheetSection& section : job.beside) {
-      blocks.push_back(heading(section));
+      blocks.push_back(sheet_heading(section));
       for (const SheetLine& line : section.lines) blocks.push_back(line_block(paper(), line));
     }
     return blocks;

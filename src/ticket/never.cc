@@ -21,6 +21,37 @@ bool is_needed(const Plan& plan, const RecordRef& record) {
   return std::any_of(plan.needs.begin(), plan.needs.end(), [&record](const auto& need) { return need.record == record; });
 }
 
+/// One row a place on the watch, in the order in which places come up.
+class NeverTable {
+ public:
+  explicit NeverTable(const SheetContext& context) : context_(context) {}
+
+  void add(const std::string& where, const std::string& what, const RecordRef& record) {
+    const auto there = std::find_if(rows_.begin(), rows_.end(), [&where](const Row& row) { return row.where == where; });
+    if (there == rows_.end())
+      rows_.push_back({where, {what}, record});
+    else
+      add_once(there->what, what);
+  }
+
+  void close(SectionBuilder& section) const {
+    for (const Row& row : rows_) {
+      compose::Line head = context_.line();
+      head.verdict(model::Verdict::never, "never").say(" ").say(row.where + ":", Style::bold);
+      section.row(Kind::words, {head.take(), text_runs(compose::listed(row.what, "; "))}, row.record);
+    }
+  }
+
+ private:
+  struct Row {
+    std::string where;
+    std::vector<std::string> what;
+    RecordRef record;
+  };
+  const SheetContext& context_;
+  std::vector<Row> rows_;
+};
+
 class NeverRows {
  public:
   explicit NeverRows(const SheetContext& context) : context_(context) {
@@ -38,15 +69,15 @@ class NeverRows {
 
   /// One row a material: on the case and the crystal everything counts, on what stays inside what is on the bench for this plan.
   /// What no job needs and more than one material forbids stands once, under anywhere; materials with one list share a row.
-  void add(SectionBuilder& section) {
+  void add(NeverTable& table) {
     References all = of_case_;
     for (const References* list : {&of_crystal_, &inside_}) {
       for (const RecordRef& material : *list) add_once(all, material);
     }
     std::vector<Row> rows;
     for (const RecordRef& material : all) rows.push_back({{material}, agents_on(material)});
-    if (const References anywhere = taken_anywhere(rows); !anywhere.empty()) add_row("anywhere", anywhere, {}, section);
-    if (const References within = taken_inside(rows); !within.empty()) add_row("inside the case", within, inside_only(), section);
+    if (const References anywhere = taken_anywhere(rows); !anywhere.empty()) add_row("anywhere", anywhere, {}, table);
+    if (const References within = taken_inside(rows); !within.empty()) add_row("inside the case", within, inside_only(), table);
     for (std::size_t i = 0; i < rows.size(); ++i) {
       for (std::size_t next = rows.size(); next-- > i + 1;) {
         if (rows[next].agents != rows[i].agents) continue;
@@ -56,7 +87,7 @@ class NeverRows {
       if (rows[i].agents.empty()) continue;
       std::vector<std::string> names;
       for (const RecordRef& material : rows[i].materials) names.push_back(context_.desk.name(material));
-      add_row(compose::listed(names, "; "), rows[i].agents, rows[i].materials, section);
+      add_row(compose::listed(names, "; "), rows[i].agents, rows[i].materials, table);
     }
   }
 
@@ -74,11 +105,25 @@ class NeverRows {
     References agents;
   };
 
+  /// Whether every paper and cloth of the handbook is among them.
+  bool every_paper(const References& agents) const {
+    const auto& all = context_.desk.records.abrasives;
+    return std::all_of(all.begin(), all.end(), [&agents](const auto& one) {
+      return one.second.form == model::AbrasiveForm::bonded_or_loose || has(agents, one.second.reference());
+    });
+  }
+
+  bool is_paper(const RecordRef& agent) const {
+    const auto* abrasive = context_.desk.records.find<model::Abrasive>(agent);
+    return abrasive != nullptr && abrasive->form != model::AbrasiveForm::bonded_or_loose;
+  }
+
   /// The shortest name that a bottle is known by.
-  std::string word_for(const RecordRef& agent, const References& materials) const {
+  std::string word_for(const RecordRef& agent, const References& materials, const References& agents) const {
     if (agent.is(model::Kind::abrasive) && std::all_of(materials.begin(), materials.end(),
                                                        [this](const RecordRef& material) { return bears_no_abrasive(material); }))
-      return "every paper, cloth and paste that cuts";
+      return "every paper and abrasive";
+    if (is_paper(agent) && every_paper(agents)) return "every paper and abrasive cloth";
     const auto* liquid = context_.desk.records.find<model::Chemistry>(agent);
     return liquid != nullptr && !liquid->short_name.empty() ? liquid->short_name : context_.desk.name(agent);
   }
@@ -140,13 +185,10 @@ class NeverRows {
     return shared;
   }
 
-  void add_row(const std::string& where, const References& agents, const References& materials, SectionBuilder& section) const {
+  void add_row(const std::string& where, const References& agents, const References& materials, NeverTable& table) const {
     std::vector<std::string> words;
-    for (const RecordRef& agent : agents) add_once(words, word_for(agent, materials));
-    compose::Line head = context_.line();
-    head.verdict(model::Verdict::never, "never").say(" ").say(where + ":", Style::bold);
-    section.row(Kind::words, {head.take(), text_runs(compose::listed(words))},
-                materials.empty() ? RecordRef() : materials.front());
+    for (const RecordRef& agent : agents) add_once(words, word_for(agent, materials, agents));
+    table.add(where, compose::listed(words), materials.empty() ? RecordRef() : materials.front());
   }
 
   void warn(const LiquidVerdict& verdict, const RecordRef& material) const {
@@ -161,18 +203,15 @@ class NeverRows {
   References inside_;
 };
 
-void add_looks(const SheetContext& context, SectionBuilder& section) {
+/// `anywhere: metal tweezers across a cell`: the place, then what is never done there.
+void add_looks(const SheetContext& context, NeverTable& table) {
   for (const model::Look* look : context.looks("never")) {
     const std::string text = context.filled(look->text);
     const std::size_t colon = text.find(": ");
-    compose::Line head = context.line();
-    head.verdict(model::Verdict::never, "never").say(" ");
-    if (colon == std::string::npos) {
-      section.row(Kind::words, {head.take(), text_runs(text)}, look->caution);
-      continue;
-    }
-    head.say(text.substr(0, colon + 1), Style::bold);
-    section.row(Kind::words, {head.take(), text_runs(text.substr(colon + 2))}, look->caution);
+    if (colon == std::string::npos)
+      table.add("anywhere", text, look->caution);
+    else
+      table.add(text.substr(0, colon), text.substr(colon + 2), look->caution);
   }
 }
 
@@ -193,8 +232,10 @@ void add_symptoms(const SheetContext& context, SectionBuilder& section) {
 
 void add_never(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("never", "Never on this watch");
-  add_looks(context, section);
-  NeverRows(context).add(section);
+  NeverTable table(context);
+  add_looks(context, table);
+  NeverRows(context).add(table);
+  table.close(section);
   add_symptoms(context, section);
   section.close(front);
 }

@@ -57,26 +57,28 @@ void add_gasket(const SheetContext& context, std::vector<SheetSection>& front) {
   const auto* series = context.desk.records.find<model::Gasket>(need->record);
   const bool sized = !need->size.empty() && series != nullptr;
   const bool round = series != nullptr && is_known(series->section);
-  SectionBuilder section("gasket", "Gasket of the back", sized ? "mm" : "");
+  SectionBuilder section("gasket", sized ? "Gasket: " + gasket_kind(context.desk, *series) : "Gasket of the back",
+                         sized ? "mm" : "");
   if (sized) {
     const auto& thick = round ? series->section : series->height;
     const std::string first = is_known(thick) ? bare_figure(base::printed(*thick)) + " \u00D7 " : std::string();
     section.add(Kind::key, text_runs(first + bare_figure(need->size)), need->record);
   }
   compose::Line words = context.line();
-  words.say(sized ? gasket_kind(context.desk, *series) : need_words(context.desk, *need), Style::bold);
+  if (!sized) words.say(need_words(context.desk, *need), Style::bold);
   if (need->to_measure && context.fact("gasket-fit.size") != nullptr) {
     words.say(", by the old one ");
     context.say_fact(words, "gasket-fit.size").say("; it is set: measure the seat");
   }
   for (const char* output : {"stretch", "interference", "play"}) {
     if (need->to_measure || context.fact(std::string("gasket-fit.") + output) == nullptr) continue;
-    context.say_fact(words.say(std::string("; ") + output + " "), std::string("gasket-fit.") + output);
+    words.say(words.empty() ? compose::sentence_case(output) + " " : std::string("; ") + output + " ");
+    context.say_fact(words, std::string("gasket-fit.") + output);
   }
-  section.add(Kind::words, words.say(".").take(), need->record);
+  if (!words.empty()) section.add(Kind::words, words.say(".").take(), need->record);
   add_instead(context, *need, stock_of(context, *need), section);
   compose::Line fitted = context.line();
-  section.add(Kind::words, fitted.say("fitted: section ", Style::bold).blank(10).say(" inside ").blank(12).take());
+  section.add(Kind::words, fitted.say("fitted: section ", Style::bold).blank(9).say(" inside ").blank(10).take());
   section.close(front);
 }
 
@@ -107,7 +109,7 @@ void add_crystal(const SheetContext& context, std::vector<SheetSection>& front) 
   section.close(front);
 }
 
-/// `393, one more of the same packet, for the test`: a cell that is already on the sheet by its number alone.
+/// `393 of the same packet, to test`: a cell that is already on the sheet by its number alone.
 std::string rest_words(const SheetContext& context, const PlanNeed& need) {
   const model::Cell* cell = context.desk.cell(need.record);
   return cell == nullptr ? need_words(context.desk, need) : compose::cell_key(*cell) + purpose_words(need.purpose);
@@ -115,7 +117,7 @@ std::string rest_words(const SheetContext& context, const PlanNeed& need) {
 
 /// Whatever else is used up, then what is taken from the shelf, each with its box, in one paragraph.
 void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
-  SectionBuilder section("parts", "Other things to get");
+  SectionBuilder section("parts", "Also get");
   std::vector<std::string> order;
   compose::Line line = context.line();
   const auto item = [&line]() -> compose::Line& { return line.say(line.empty() ? "" : "\u2003").tick().say("\u00A0"); };

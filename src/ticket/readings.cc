@@ -9,20 +9,15 @@ namespace {
 using Kind = SheetLine::Kind;
 using model::Style;
 
-constexpr double kBlankMm = 9;
-constexpr double kLoneBlankMm = 15;
+constexpr double kBlankMm = 7.5;
+constexpr double kLoneBlankMm = 10.5;
 
 model::Runs blanks_of(const SheetContext& context, const model::Look& look) {
   const int count = look.per == "cell" ? std::max(1, context.context.wells()) : look.blanks;
   compose::Line line = context.line();
   for (int i = 0; i < count; ++i) line.say(i == 0 ? "" : " ").blank(count > 1 ? kBlankMm : kLoneBlankMm);
+  if (!look.unit.empty()) line.say("\u00A0" + look.unit);
   return line.take();
-}
-
-/// `1.55 to 1.60 V`: the unit stands behind the healthy figure, and alone where there is none.
-std::string healthy_of(const SheetContext& context, const model::Look& look) {
-  const std::string healthy = context.filled(look.healthy);
-  return healthy.empty() || look.unit.empty() ? healthy + look.unit : healthy + "\u00A0" + look.unit;
 }
 
 }  // namespace
@@ -32,7 +27,7 @@ void add_readings(const SheetContext& context, std::vector<SheetSection>& front)
   for (const model::Look* look : context.looks("reading")) {
     section.row(Kind::tick,
                 {text_runs(context.filled(look->text), Style::bold), blanks_of(context, *look),
-                 text_runs(healthy_of(context, *look), Style::bold | Style::look_up)},
+                 text_runs(context.filled(look->healthy), Style::bold | Style::look_up)},
                 look->reference());
   }
   section.close(front);

@@ -49,9 +49,9 @@ class SectionBuilder {
 std::string alternative_words(const compose::Desk& desk, const Alternative& one);
 /// `SR754W, silver oxide, 7.9 mm × 5.4 mm`: a cell under its number.
 std::string cell_words(const compose::Desk& desk, const model::Cell& cell);
-/// `Round, nitrile rubber`: a gasket under its size.
+/// `round, nitrile rubber`: a gasket under its size.
 std::string gasket_kind(const compose::Desk& desk, const model::Gasket& series);
-/// `, one more of the same packet, for the test, not fitted`, or empty.
+/// ` of the same packet, to test`, or empty.
 std::string purpose_words(PlanNeed::For purpose);
 /// A printed value without its unit.
 std::string bare_figure(const std::string& printed);

@@ -21,14 +21,14 @@ std::string size_of(const compose::Desk& desk, const model::Cell& cell) {
 std::string purpose_words(PlanNeed::For purpose) {
   switch (purpose) {
     case PlanNeed::For::fit: return {};
-    case PlanNeed::For::spare_of_packet: return ", one more of the same packet, for the test, not fitted";
-    case PlanNeed::For::other_packet: return ", one of another packet with SR on its can, for comparison, not fitted";
+    case PlanNeed::For::spare_of_packet: return " of the same packet, to test";
+    case PlanNeed::For::other_packet: return " of another packet, SR on its can, to compare";
   }
   return {};
 }
 
 std::string gasket_kind(const compose::Desk& desk, const model::Gasket& series) {
-  std::string words = series.profile == model::Profile::round ? "Round" : "Flat";
+  std::string words = series.profile == model::Profile::round ? "round" : "flat";
   if (is_known(series.wall)) words += ", " + base::printed(*series.wall) + " wide";
   return series.material.empty() ? words : words + ", " + desk.name(series.material);
 }

@@ -36,7 +36,14 @@ model::Runs page_of_job(const RecordRef& procedure) { return {model::page_run("s
 
 /// What is somebody else's on any watch.
 void add_what_waits(const SheetContext& context, SectionBuilder& section) {
-  for (const model::Look* look : context.looks("waits")) section.words(context.filled(look->text), look->caution);
+  for (const model::Look* look : context.looks("waits")) {
+    const std::string text = context.filled(look->text);
+    const std::size_t colon = text.find(": ");
+    if (colon == std::string::npos)
+      section.words(text, look->caution);
+    else
+      section.row(Kind::words, {text_runs(text.substr(0, colon), Style::bold), text_runs(text.substr(colon + 2))}, look->caution);
+  }
 }
 
 /// Whether only the test of a cause says that a job is done: nobody asked for it, and it is not usual on such a watch.
@@ -45,15 +52,14 @@ bool is_by_test(const SheetContext& context, const PlanJob& job) {
   return !job.asked && !job.causes.empty() && rule != nullptr && !any_holds(context.context, context.marks, rule->usual, false);
 }
 
-/// Jobs of which a test decides, in one line, each in its place by its number.
+/// Jobs of which a test decides, in one line, each in its place by its number; the tests stand behind the front sheet.
 void add_by_test(const SheetContext& context, SectionBuilder& section) {
   model::Runs runs;
   for (const PlanJob& job : context.plan.jobs) {
     if (job.state != PlanJob::State::done || !is_by_test(context, job)) continue;
     compose::Line one = context.line();
-    one.say(runs.empty() ? "Only where its test says so, in its place: " : "\u2003").tick();
-    one.say("\u00A0" + std::to_string(context.plan.number_of(job.procedure)) + "\u00A0" + job_title(context.desk, job) + "\u00A0",
-            Style::bold);
+    one.say(runs.empty() ? "Each in its place, only where the test of its cause says so: " : "\u2003").tick();
+    one.say("\u00A0" + std::to_string(context.plan.number_of(job.procedure)) + "\u00A0", Style::bold);
     for (model::Run& run : one.take()) runs.push_back(std::move(run));
     for (model::Run& run : page_of_job(job.procedure)) runs.push_back(std::move(run));
   }
@@ -79,7 +85,7 @@ void add_jobs_done(const SheetContext& context, std::vector<SheetSection>& front
 
 /// Those that wait for the same stand in one row.
 void add_waiting(const SheetContext& context, std::vector<SheetSection>& front) {
-  SectionBuilder section("waits", "Jobs that wait, or are not for this watch", "not on these sheets; each says why");
+  SectionBuilder section("waits", "Jobs not done now", "each says why");
   std::vector<std::pair<std::string, std::vector<const PlanJob*>>> groups;
   for (const PlanJob& job : context.plan.jobs) {
     if (job.state == PlanJob::State::done) continue;
