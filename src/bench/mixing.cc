@@ -13,19 +13,19 @@ Meet meet_named(std::string_view word) {
   return word == "care" ? Meet::care : Meet::ok;
 }
 
-/// What one record says about the other, by its name or by what it is made of.
+/// What one record says about the other, by its name or by its substances; a mixture without a record has no name.
 void add_stated(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other,
-                std::vector<MixVerdict>& verdicts) {
+                const model::References& parts, std::vector<MixVerdict>& verdicts) {
   const model::Record* stating = world.base.find(one);
   if (stating == nullptr) return;
   const model::Record& record = *stating;
   const std::vector<model::Meeting>& meetings = meetings_of(record);
-  const model::References parts = substances_of(world, other);
   const bool with_residue = residue_named(world, one) != nullptr || residue_named(world, other) != nullptr;
   for (std::size_t i = 0; i < meetings.size(); ++i) {
     const model::Meeting& meeting = meetings[i];
     const std::string path = "meets." + std::to_string(i);
-    const bool named = meeting.with == other || std::find(parts.begin(), parts.end(), meeting.with) != parts.end();
+    const bool named =
+        (!other.empty() && meeting.with == other) || std::find(parts.begin(), parts.end(), meeting.with) != parts.end();
     if (!named || !record.usable(path)) continue;
     MixVerdict found;
     if (meeting.verdict == model::Verdict::never) found.open = Meet::never;
@@ -55,10 +55,8 @@ bool any_in_group(const StepWorld& world, const model::References& substances, s
                      [&](const model::RecordRef& substance) { return in_group(world, substance, group); });
 }
 
-void add_by_groups(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other,
+void add_by_groups(const StepWorld& world, const model::References& first, const model::References& second,
                    std::vector<MixVerdict>& verdicts) {
-  const model::References first = substances_of(world, one);
-  const model::References second = substances_of(world, other);
   for (const model::ReactivePair& pair : world.tables.reactive_pairs) {
     const bool straight = any_in_group(world, first, pair.one) && any_in_group(world, second, pair.other);
     const bool turned = any_in_group(world, first, pair.other) && any_in_group(world, second, pair.one);
@@ -101,9 +99,18 @@ const std::vector<model::Meeting>& meetings_of(const model::Record& record) {
 
 std::vector<MixVerdict> mixes(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other) {
   std::vector<MixVerdict> verdicts;
-  add_stated(world, one, other, verdicts);
-  add_stated(world, other, one, verdicts);
-  add_by_groups(world, one, other, verdicts);
+  const model::References first = substances_of(world, one);
+  const model::References second = substances_of(world, other);
+  add_stated(world, one, other, second, verdicts);
+  add_stated(world, other, one, first, verdicts);
+  add_by_groups(world, first, second, verdicts);
+  return verdicts;
+}
+
+std::vector<MixVerdict> mixes(const StepWorld& world, const model::References& substances, const model::RecordRef& other) {
+  std::vector<MixVerdict> verdicts;
+  add_stated(world, other, {}, substances, verdicts);
+  add_by_groups(world, substances, substances_of(world, other), verdicts);
   return verdicts;
 }
 

@@ -30,6 +30,8 @@ struct MixVerdict {
 
 /// All that is known of the two: the meetings that their records state, then the reactive groups of what they are made of.
 std::vector<MixVerdict> mixes(const StepWorld& world, const model::RecordRef& one, const model::RecordRef& other);
+/// The same of what is mixed from these substances and has no record, and a liquid or a residue.
+std::vector<MixVerdict> mixes(const StepWorld& world, const model::References& substances, const model::RecordRef& other);
 /// Whether a record can meet a liquid: a liquid or a residue.
 bool is_mixture(const model::Record& record);
 /// Meetings that a liquid or a residue states itself; none for a record of another kind.

@@ -161,7 +161,24 @@ class Sum {
     return std::move(result_);
   }
 
+  MixtureLabel label() const {
+    const Classification high = classify(at(true), tables_);
+    MixtureLabel made{{}, label_of(high, false, tables_), {}, high.undecided, unknown_parts()};
+    for (const auto& part : parts_) made.parts.push_back({part.hazards.substance, percent_words(part.percent)});
+    for (const auto& code : label_of(high, true, tables_).statements) {
+      const auto& sure = made.label.statements;
+      if (std::find(sure.begin(), sure.end(), code) == sure.end()) made.perhaps.push_back(code);
+    }
+    return made;
+  }
+
  private:
+  static std::string percent_words(const Ends& ends) {
+    const auto figure = [](double value) { return base::paper_number(base::shortest_text(base::tidy(value))); };
+    const std::string low = ends.low < ends.high ? figure(ends.low) + " to " : std::string();
+    return low + figure(ends.high) + std::string(base::kThinSpace) + "%";
+  }
+
   /// `H315 Causes skin irritation`
   std::string in_words(const std::string& code) const {
     for (const auto& row : standards::rows_of(tables_, "hazard-statements")) {
@@ -319,15 +336,27 @@ std::variant<Measured, Refusal> read_measured(const Inputs& inputs, const model:
   return measured;
 }
 
-Result mixture_class(const Inputs& inputs, const Context& context) {
+std::variant<Sum, Refusal> read_sum(const Inputs& inputs, const Context& context) {
   auto parts = read_parts(inputs.at("part"), context);
-  if (auto* refusal = std::get_if<Refusal>(&parts)) return refused(std::string(kName), std::move(*refusal));
+  if (auto* refusal = std::get_if<Refusal>(&parts)) return std::move(*refusal);
   auto measured = read_measured(inputs, context.tables);
-  if (auto* refusal = std::get_if<Refusal>(&measured)) return refused(std::string(kName), std::move(*refusal));
-  return Sum(std::move(std::get<std::vector<Part>>(parts)), std::get<Measured>(measured), inputs, context.tables).run();
+  if (auto* refusal = std::get_if<Refusal>(&measured)) return std::move(*refusal);
+  return Sum(std::move(std::get<std::vector<Part>>(parts)), std::get<Measured>(measured), inputs, context.tables);
+}
+
+Result mixture_class(const Inputs& inputs, const Context& context) {
+  auto sum = read_sum(inputs, context);
+  if (auto* refusal = std::get_if<Refusal>(&sum)) return refused(std::string(kName), std::move(*refusal));
+  return std::get<Sum>(sum).run();
 }
 
 }  // namespace
+
+std::variant<MixtureLabel, Refusal> mixture_label(const Inputs& inputs, const Context& context) {
+  auto sum = read_sum(inputs, context);
+  if (auto* refusal = std::get_if<Refusal>(&sum)) return std::move(*refusal);
+  return std::get<Sum>(sum).label();
+}
 
 Calculator mixture_class_calculator() {
   return {kName,

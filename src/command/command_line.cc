@@ -117,6 +117,49 @@ CommandInfo ticket_command() {
       {}};
 }
 
+std::vector<OptionInfo> grid_options() {
+  return {option("--grid", "NAME", Takes::text, "70x37 (default), 63.5x38.1, 99.1x57 (A4), 2.625x1in, 4x2in (Letter)"),
+          {"--label",
+           "width and height of a label, such as 50x30 or 2x1in: for any other sheet",
+           Takes::text,
+           "SIZE",
+           {},
+           false,
+           "--grid"},
+          option("--columns", "N", Takes::text, "labels in a row of such a sheet"),
+          option("--rows", "N", Takes::text, "rows of such a sheet"),
+          option("--pitch", "SIZE", Takes::text, "from the corner of a label to those of the next (default: edge to edge)"),
+          option("--corner", "SIZE", Takes::text, "corner of the first label from left and top (default: centred)"),
+          {"--paper", "paper of such a sheet (default: a4)", Takes::words, "PAPER", {"a4", "letter"}, false, {}},
+          option("--start", "N", Takes::text, "first free label of the sheet, counted along the rows (default: 1)"),
+          flag("--outlines", "draw the edges of the labels, to try the printer on plain paper")};
+}
+
+CommandInfo label_command() {
+  CommandInfo label{
+      "label",
+      "Print labels for bottles, bags and drawers",
+      {{"WHAT", "a record, such as 393, isopropanol, round-0-7:28 (inside 28 mm) or fepa-p:P800", Takes::text, false, true}},
+      {option("--stock", "FILE", Takes::file, "record of your stock: a label for each item"),
+       files_of("--watch", "records of donor watches"),
+       option("--mixture", "PARTS", Takes::text,
+              "substances with their percentage, such as acetic-acid:5: a label for its bottle"),
+       option("--name", "NAME", Takes::text, "what the mixture is called"),
+       option("--ph", "VALUE", Takes::text, "pH of the mixture, if measured"),
+       option("--flash", "VALUE", Takes::text, "flash point of the mixture, or none"),
+       option("--boiling", "VALUE", Takes::text, "boiling point of the mixture"),
+       option("--date", "DATE", Takes::text, "day of mixing, filling or buying (default: a blank to fill in)"),
+       option("--copies", "N", Takes::text, "labels of each (default: 1)")},
+      "what to label",
+      "labels written",
+      "a mixture refused, a name not found, words that do not fit or errors in the records, nothing written",
+      {}};
+  for (OptionInfo& one : grid_options()) label.options.push_back(std::move(one));
+  label.options.push_back(option("--to", "DIR", Takes::folder, "put the folder labels here (default: out)"));
+  label.options.push_back(overlay_option());
+  return label;
+}
+
 CommandInfo draft_command() {
   return {"draft",
           "Create a commented record",
@@ -152,8 +195,8 @@ std::vector<std::string> names_of(const List& list, Name name) {
 }  // namespace
 
 const std::vector<CommandInfo>& commands() {
-  static const std::vector<CommandInfo> kCommands = {check_command(),  bind_command(),  find_command(),   reckon_command(),
-                                                     ticket_command(), draft_command(), changes_command()};
+  static const std::vector<CommandInfo> kCommands = {check_command(),  bind_command(),  find_command(),  reckon_command(),
+                                                     ticket_command(), label_command(), draft_command(), changes_command()};
   return kCommands;
 }
 

@@ -12,6 +12,7 @@ int run_bind(const BindOptions& options, const CommonOptions& common, Terminal& 
 int run_find(const FindOptions& options, const CommonOptions& common, Terminal& terminal);
 int run_reckon(const ReckonOptions& options, const CommonOptions& common, Terminal& terminal);
 int run_ticket(const TicketOptions& options, const CommonOptions& common, Terminal& terminal);
+int run_label(const LabelOptions& options, const CommonOptions& common, Terminal& terminal);
 int run_draft(const DraftOptions& options, const CommonOptions& common, Terminal& terminal);
 int run_changes(const ChangesOptions& options, const CommonOptions& common, Terminal& terminal);
 

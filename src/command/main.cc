@@ -24,6 +24,7 @@ int run(const Options& options, Terminal& terminal) {
     int operator()(const FindOptions& find) const { return run_find(find, common, terminal); }
     int operator()(const ReckonOptions& reckon) const { return run_reckon(reckon, common, terminal); }
     int operator()(const TicketOptions& ticket) const { return run_ticket(ticket, common, terminal); }
+    int operator()(const LabelOptions& label) const { return run_label(label, common, terminal); }
     int operator()(const DraftOptions& draft) const { return run_draft(draft, common, terminal); }
     int operator()(const ChangesOptions& changes) const { return run_changes(changes, common, terminal); }
   };

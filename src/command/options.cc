@@ -175,6 +175,33 @@ std::variant<ReckonOptions, EarlyExit> reckon_options(const Given& given) {
   return reckon;
 }
 
+LabelOptions label_options(const Given& given) {
+  LabelOptions label;
+  const auto one = [&given](const char* name, const std::string& otherwise = {}) { return given.one("label", name, otherwise); };
+  label.things = given.all("label", "WHAT");
+  label.stock = one("--stock");
+  label.watches = given.all("label", "--watch");
+  label.mixture = one("--mixture");
+  label.name = one("--name");
+  for (const char* input : {"ph", "flash", "boiling"}) {
+    const std::string value = one((std::string("--") + input).c_str());
+    if (!value.empty()) label.measured.emplace_back(input, value);
+  }
+  label.date = one("--date");
+  label.grid = one("--grid");
+  label.paper = one("--paper");
+  label.label = one("--label");
+  label.pitch = one("--pitch");
+  label.corner = one("--corner");
+  label.columns = one("--columns");
+  label.rows = one("--rows");
+  label.start = one("--start", label.start);
+  label.copies = one("--copies", label.copies);
+  label.outlines = given.has("label", "--outlines");
+  label.to = one("--to", label.to);
+  return label;
+}
+
 CommonOptions common_of(const Given& given, const std::string& command) {
   CommonOptions common;
   common.content = given.one(command, "CONTENT", given.one({}, "--content"));
@@ -213,6 +240,7 @@ Parsed finish(const Given& given, const std::string& command) {
     ticket.sheet = given.one("ticket", "--sheet", ticket.sheet);
     options.command = std::move(ticket);
   }
+  if (command == "label") options.command = label_options(given);
   if (command == "draft") {
     options.command = DraftOptions{given.one("draft", "KIND"), given.one("draft", "ID"), given.has("draft", "--stdout")};
   }

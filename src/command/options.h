@@ -76,9 +76,26 @@ struct TicketOptions {
   bool json = false;
 };
 
+/// What a label is printed for, and on which sheet; figures as typed.
+struct LabelOptions {
+  std::vector<std::string> things;                            ///< names of records, some with a size
+  std::string stock;                                          ///< file of a drawer, or empty
+  std::vector<std::string> watches;                           ///< files of donor watches
+  std::string mixture;                                        ///< parts as mixture-class takes them, or empty
+  std::string name;                                           ///< of the mixture
+  std::vector<std::pair<std::string, std::string>> measured;  ///< ph, flash, boiling of the mixture
+  std::string date;
+  std::string grid;                                        ///< of the table, or empty
+  std::string paper, label, pitch, corner, columns, rows;  ///< of a grid of the user's own
+  std::string start = "1", copies = "1";
+  bool outlines = false;
+  std::string to = "out";
+};
+
 struct Options {
   CommonOptions common;
-  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, TicketOptions, ChangesOptions, DraftOptions> command;
+  std::variant<CheckOptions, BindOptions, FindOptions, ReckonOptions, TicketOptions, LabelOptions, ChangesOptions, DraftOptions>
+      command;
 };
 
 /// The command line asked for nothing but a text (help, version) or made no sense.

@@ -11,10 +11,12 @@
 
 namespace benchleaf::command {
 
-/// The folder in DIR that a bound handbook replaces, and the file in it that vouches for the others; the folder of the tickets.
+/// The folder in DIR that a bound handbook replaces, and the file in it that vouches for the others; the folders of tickets and
+/// of labels.
 inline constexpr std::string_view kBookFolder = "handbook";
 inline constexpr std::string_view kManifestName = "MANIFEST";
 inline constexpr std::string_view kTicketFolder = "tickets";
+inline constexpr std::string_view kLabelFolder = "labels";
 
 /// Output that appears whole or not at all: everything is written into a new folder beside DIR/NAME, and `commit` exchanges the
 /// two in one step. Destroyed without a commit, it takes the new folder away again and leaves DIR as it was. Where DIR/NAME is a

@@ -1,17 +1,16 @@
 // ticket: the plan for one watch, as text, PDF and HTML. Everything is made in memory first; only a run without an error touches
 // the folder of tickets.
 
-#include <algorithm>
 #include <array>
 #include <filesystem>
 #include <optional>
 #include <string>
-#include <system_error>
 #include <utility>
 #include <vector>
 
 #include "command/commands.h"
 #include "command/manifest.h"
+#include "command/named_files.h"
 #include "command/output_folder.h"
 #include "command/page_numbers.h"
 #include "command/setting.h"
@@ -40,54 +39,18 @@ struct Named {
   std::string problem;               ///< why they cannot be used, or empty
 };
 
-void name_file(const std::string& file, const std::string& kind, Named& named) {
-  std::error_code error;
-  if (!fs::is_regular_file(file, error)) {
-    named.problem = "the file " + file + " cannot be read";
-    return;
-  }
-  const fs::path path(file);
-  const auto [there, is_new] = named.records.emplace(kind + "/" + path.filename().string(), path);
-  if (!is_new && !fs::equivalent(there->second, path, error))
-    named.problem = "two files are called " + path.filename().string() + ": a record is known by the name of its file";
-  if (!is_new && named.problem.empty()) named.problem = "the file " + file + " is named twice";
-}
-
 Named name_files(const TicketOptions& options) {
   Named named;
   std::vector<std::string> watches = {options.watch};
   watches.insert(watches.end(), options.order.begin(), options.order.end());
   for (const std::string& file : watches) {
-    if (named.problem.empty()) name_file(file, "watch", named);
+    if (named.problem.empty()) named.problem = name_file(file, "watch", named.records);
     named.watches.push_back(fs::path(file).stem().string());
   }
   if (options.stock.empty() || !named.problem.empty()) return named;
-  name_file(options.stock, "stock", named);
+  named.problem = name_file(options.stock, "stock", named.records);
   named.drawer = fs::path(options.stock).stem().string();
   return named;
-}
-
-/// Whether it speaks of a watch or a drawer that nobody asked for: that one stops its own ticket alone.
-bool is_of_another_watch(const Workbench& bench, const ExtraRecords& records, const report::Finding& finding) {
-  if (finding.where.file == base::kNoFile) return false;
-  const fs::path path(bench.files.path(finding.where.file));
-  const std::string folder = path.parent_path().filename().string();
-  if (folder != "watch" && folder != "stock") return false;
-  return std::none_of(records.begin(), records.end(), [&path](const auto& one) { return one.second == path; });
-}
-
-/// What check tells of the rest of the content is not asked for here, unless it is an error.
-report::Findings of_concern(const Workbench& bench, const ExtraRecords& records) {
-  report::Findings kept;
-  for (const report::Finding& finding : bench.findings.all()) {
-    if (is_of_another_watch(bench, records, finding)) continue;
-    bool named = finding.where.file == base::kNoFile;
-    for (const auto& [path, file] : records) named = named || bench.files.path(finding.where.file) == file.generic_string();
-    if (!named && finding.severity != report::Severity::error) continue;
-    report::Finding& copy = kept.add(finding.rule, finding.where, finding.message, finding.hint);
-    copy = finding;
-  }
-  return kept;
 }
 
 std::optional<ticket::Bench> bench_of(const Workbench& bench, const std::string& id, const std::string& stock) {

@@ -10,6 +10,7 @@
 #include "bench/calculator.h"
 #include "derive/fact_of_output.h"
 #include "derive/makers.h"
+#include "derive/mixture_inputs.h"
 
 namespace benchleaf::derive {
 namespace {
@@ -30,24 +31,24 @@ std::optional<std::string> percent_text(const base::Quantity& strength) {
   return range ? figure(strength.stated.low) + " to " + figure(strength.stated.high) : figure(strength.stated.nominal);
 }
 
-bool has_classes(const Making& making, const model::RecordRef& substance) {
-  const auto* found = making.base.find<model::Substance>(substance);
+bool has_classes(const model::KnowledgeBase& base, const model::RecordRef& substance) {
+  const auto* found = base.find<model::Substance>(substance);
   return found != nullptr && (!found->classes.empty() || !found->usable("classes"));
 }
 
-std::optional<Parts> parts_of(const Chemistry& liquid, const Making& making) {
+std::optional<Parts> parts_of(const Chemistry& liquid, const model::KnowledgeBase& base, const model::FactBase& facts) {
   if (liquid.form == model::LiquidForm::aerosol || !liquid.usable("made-of")) return std::nullopt;
   Parts parts;
   for (std::size_t i = 0; i < liquid.made_of.size(); ++i) {
     const auto& part = liquid.made_of[i];
-    if (!has_classes(making, part.substance)) {
-      if (making.base.find(part.substance) == nullptr) return std::nullopt;
+    if (!has_classes(base, part.substance)) {
+      if (base.find(part.substance) == nullptr) return std::nullopt;
       continue;
     }
     const auto percent = part.strength ? percent_text(*part.strength) : std::nullopt;
     if (!percent) return std::nullopt;
     const std::string id = liquid.reference() + "#made-of." + std::to_string(i) + ".strength";
-    const model::Fact* fact = making.facts.find(id);
+    const model::Fact* fact = facts.find(id);
     if (fact != nullptr) parts.trust = model::weaker(parts.trust, fact->trust);
     if (fact != nullptr && parts.fact.empty()) parts.fact = id;
     parts.text += (parts.text.empty() ? "" : ", ") + part.substance.id() + ":" + *percent;
@@ -57,24 +58,31 @@ std::optional<Parts> parts_of(const Chemistry& liquid, const Making& making) {
 }
 
 void give(bench::Inputs& inputs, const char* name, const Chemistry& liquid, const char* path,
-          const std::optional<base::Quantity>& quantity, const Making& making) {
+          const std::optional<base::Quantity>& quantity, const model::FactBase& facts) {
   const bool stated = quantity && (quantity->has_value() || quantity->form == base::QuantityForm::none);
-  const model::Fact* fact = making.facts.find(liquid.reference() + "#" + path);
+  const model::Fact* fact = facts.find(liquid.reference() + "#" + path);
   if (!stated || fact == nullptr) return;
   inputs.emplace(name, bench::Given{quantity->written, fact->trust, fact->id});
 }
 
 }  // namespace
 
+std::optional<bench::Inputs> mixture_inputs(const Chemistry& liquid, const model::KnowledgeBase& base,
+                                            const model::FactBase& facts) {
+  const auto parts = parts_of(liquid, base, facts);
+  if (!parts) return std::nullopt;
+  bench::Inputs inputs = {{"part", {parts->text, parts->trust, parts->fact}}};
+  give(inputs, "ph", liquid, "ph", liquid.ph, facts);
+  give(inputs, "flash", liquid, "flash-point", liquid.flash_point, facts);
+  give(inputs, "boiling", liquid, "boiling-point", liquid.boiling_point, facts);
+  return inputs;
+}
+
 void make_mixture_class_facts(Making& making) {
   for (const auto& [id, liquid] : making.base.chemistries) {
-    const auto parts = parts_of(liquid, making);
-    if (!parts) continue;
-    bench::Inputs inputs = {{"part", {parts->text, parts->trust, parts->fact}}};
-    give(inputs, "ph", liquid, "ph", liquid.ph, making);
-    give(inputs, "flash", liquid, "flash-point", liquid.flash_point, making);
-    give(inputs, "boiling", liquid, "boiling-point", liquid.boiling_point, making);
-    bench::Result result = bench::reckon("mixture-class", inputs, {making.tables, making.facts});
+    const auto inputs = mixture_inputs(liquid, making.base, making.facts);
+    if (!inputs) continue;
+    bench::Result result = bench::reckon("mixture-class", *inputs, {making.tables, making.facts});
     for (auto& output : result.outputs)
       making.facts.add(fact_of_output(std::move(output), liquid.reference(), result.calculator));
   }

@@ -22,7 +22,7 @@ class IncludeRule(unittest.TestCase):
     def test_table_is_the_design(self):
         # The folders in their order, and for three of them what they may see: the design's own words.
         self.assertEqual(list(self.table), (
-            "base report model read standards bench derive query prove compose compose/figures ticket compose/charts compose/entries "
+            "base report model read standards bench derive query prove compose compose/figures ticket label compose/charts compose/entries "
             "compose/changes page pdf html web command").split())
         self.assertEqual(self.table["base"], {"base"})
         self.assertEqual(self.table["html"], {"html", "model", "report", "base"})

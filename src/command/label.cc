@@ -1,0 +1,237 @@
+// label: labels for bottles, bags and drawers on a sheet of a common grid, as one PDF. Everything is made in memory first.
+
+#include "label/labels.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "base/number.h"
+#include "command/commands.h"
+#include "command/named_files.h"
+#include "command/output_folder.h"
+#include "command/setting.h"
+#include "command/workbench.h"
+#include "compose/imprint.h"
+#include "compose/uses.h"
+#include "page/set_labels.h"
+#include "pdf/writer.h"
+
+namespace benchleaf::command {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr int kMostCopies = 200;
+constexpr std::size_t kMostLabels = 2000;
+constexpr std::size_t kLongestName = 80;
+
+/// The call of `label` with its words read; `problem` says why it cannot be.
+struct Call {
+  ExtraRecords records;
+  std::string drawer;                ///< id, or empty
+  std::vector<std::string> watches;  ///< ids
+  int start = 1;
+  int copies = 1;
+  std::string problem;
+};
+
+std::optional<int> whole_number(const std::string& text, int most) {
+  const auto number = base::parse_decimal(text);
+  if (!number || *number < 1 || *number > most || *number != static_cast<int>(*number)) return std::nullopt;
+  return static_cast<int>(*number);
+}
+
+/// `2026`, `2026-11` or `2026-11-30`, within the calendar.
+bool is_date(const std::string& text) {
+  const std::string form = "0000-00-00";
+  if (text.size() != 4 && text.size() != 7 && text.size() != 10) return false;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const bool digit = text[i] >= '0' && text[i] <= '9';
+    if (form[i] == '-' ? text[i] != '-' : !digit) return false;
+  }
+  const auto part = [&text](std::size_t at) { return text.size() > at ? (text[at] - '0') * 10 + text[at + 1] - '0' : 1; };
+  return part(5) >= 1 && part(5) <= 12 && part(8) >= 1 && part(8) <= 31;
+}
+
+std::string fault_of(const LabelOptions& options) {
+  if (options.things.empty() && options.stock.empty() && options.watches.empty() && options.mixture.empty())
+    return "label needs what to label: a record, --stock, --watch or --mixture";
+  if (!options.mixture.empty() && options.name.empty()) return "--mixture needs --name, what the bottle is called";
+  if (options.mixture.empty() && !(options.name.empty() && options.measured.empty()))
+    return "--name, --ph, --flash and --boiling belong to --mixture";
+  if (options.name.size() > kLongestName) return "the name of a mixture has at most " + std::to_string(kLongestName) + " bytes";
+  if (!options.date.empty() && !is_date(options.date)) return "'" + options.date + "' is no date: write it like 2026-11-30";
+  const bool own = !options.label.empty();
+  if (!own && !(options.pitch + options.corner + options.columns + options.rows + options.paper).empty())
+    return "--columns, --rows, --pitch, --corner and --paper describe a sheet of your own: give --label too";
+  return {};
+}
+
+Call read_call(const LabelOptions& options) {
+  Call call;
+  call.problem = fault_of(options);
+  const auto copies = whole_number(options.copies, kMostCopies);
+  if (call.problem.empty() && !copies) call.problem = "--copies takes a whole number from 1 to " + std::to_string(kMostCopies);
+  call.copies = copies.value_or(1);
+  for (const std::string& file : options.watches) {
+    if (call.problem.empty()) call.problem = name_file(file, "watch", call.records);
+    call.watches.push_back(fs::path(file).stem().string());
+  }
+  if (!options.stock.empty() && call.problem.empty()) call.problem = name_file(options.stock, "stock", call.records);
+  call.drawer = fs::path(options.stock).stem().string();
+  return call;
+}
+
+std::variant<model::LabelGrid, label::Refused> grid_of(const LabelOptions& options, const model::Tables& tables) {
+  if (options.label.empty()) {
+    const std::vector<std::string> names = label::grid_names(tables);
+    return label::read_grid(tables, !options.grid.empty() || names.empty() ? options.grid : names.front());
+  }
+  return label::read_grid({options.paper, options.label, options.pitch, options.corner, options.columns, options.rows});
+}
+
+using Things = std::vector<label::Thing>;
+
+std::variant<Things, label::Refused> things_of(const LabelOptions& options, const Call& call, const compose::Desk& desk) {
+  Things things;
+  const query::BenchNames names(desk.records, desk.tables);
+  for (const std::string& words : options.things) {
+    auto thing = label::read_thing(desk, names, words);
+    if (auto* refused = std::get_if<label::Refused>(&thing)) return std::move(*refused);
+    things.push_back(std::get<label::Thing>(std::move(thing)));
+  }
+  if (const auto drawer = desk.records.stocks.find(call.drawer); drawer != desk.records.stocks.end()) {
+    for (label::Thing& thing : label::things_in(drawer->second)) things.push_back(std::move(thing));
+  }
+  for (const std::string& watch : call.watches)
+    things.push_back({model::RecordRef(model::Kind::watch, watch), {}, {}, {}, {}, {}});
+  for (label::Thing& thing : things) thing.date = options.date;
+  return things;
+}
+
+std::optional<label::Refused> add_label(label::Made made, int copies, std::vector<model::Label>& labels) {
+  if (auto* refused = std::get_if<label::Refused>(&made)) return std::move(*refused);
+  for (int i = 0; i < copies; ++i) labels.push_back(std::get<model::Label>(made));
+  return std::nullopt;
+}
+
+/// Everything that was asked for, or why nothing is printed.
+std::variant<model::LabelSheets, label::Refused> sheets_of(const LabelOptions& options, const Call& call,
+                                                           const compose::Desk& desk) {
+  auto grid = grid_of(options, desk.tables);
+  if (auto* refused = std::get_if<label::Refused>(&grid)) return std::move(*refused);
+  model::LabelSheets sheets;
+  sheets.title = "Labels";
+  sheets.language = desk.records.handbook.language;
+  sheets.iso_date = compose::iso_date(desk.records.handbook);
+  sheets.grid = std::get<model::LabelGrid>(std::move(grid));
+  sheets.outlines = options.outlines;
+  const auto start = whole_number(options.start, sheets.grid.count());
+  if (!start) return label::Refused{"--start takes a whole number from 1 to " + std::to_string(sheets.grid.count()), {}, true};
+  sheets.first = *start - 1;
+  auto things = things_of(options, call, desk);
+  if (auto* refused = std::get_if<label::Refused>(&things)) return std::move(*refused);
+  const model::LabelRoom room = model::room_of(sheets.grid);
+  for (const label::Thing& thing : std::get<Things>(things)) {
+    if (auto refused = add_label(label::label_of(desk, thing, room), call.copies, sheets.labels)) return std::move(*refused);
+  }
+  if (!options.mixture.empty()) {
+    label::Mixture mixture{options.name, {{"part", {options.mixture, model::Trust::given, {}}}}, options.date};
+    for (const auto& [input, value] : options.measured)
+      mixture.inputs.emplace(input, bench::Given{value, model::Trust::given, {}});
+    if (auto refused = add_label(label::label_of(desk, mixture, room), call.copies, sheets.labels)) return std::move(*refused);
+  }
+  if (sheets.labels.empty()) return label::Refused{"the drawer holds nothing to label", {}, false};
+  if (sheets.labels.size() > kMostLabels)
+    return label::Refused{"one run prints at most " + std::to_string(kMostLabels) + " labels", "print the drawer in parts", true};
+  return sheets;
+}
+
+int refuse(const label::Refused& refused, Terminal& terminal) {
+  std::string why = refused.why;
+  if (!refused.hint.empty() && why.ends_with('.')) why.pop_back();
+  const int code = terminal.failure(why + (refused.hint.empty() ? "" : "; " + refused.hint));
+  return terminal.finish(refused.bad_call ? code : kExitFindings);
+}
+
+/// Names of the grids whose labels are larger on both sides.
+std::string larger_than(const model::LabelGrid& grid, const model::Tables& tables) {
+  std::vector<std::string> names;
+  for (const std::string& name : label::grid_names(tables)) {
+    const auto other = label::read_grid(tables, name);
+    const auto* one = std::get_if<model::LabelGrid>(&other);
+    if (one != nullptr && one->width_mm > grid.width_mm && one->height_mm > grid.height_mm) names.push_back(name);
+  }
+  return compose::listed(names, " or ");
+}
+
+label::Refused misfit(const page::LabelMisfit& misfit, const model::LabelGrid& grid, const model::Tables& tables) {
+  const std::string larger = larger_than(grid, tables);
+  return {"the label of " + misfit.title + " lacks " + base::fixed_text(misfit.missing_mm, 1) + " mm of height on " + grid.name,
+          "take larger labels" + (larger.empty() ? std::string() : ", such as --grid " + larger), false};
+}
+
+/// Which label lies where: `1  393 SR754W`, and where the next run begins.
+std::string places_text(const model::LabelSheets& sheets) {
+  std::string text;
+  int place = sheets.first;
+  int sheet = 1;
+  for (const model::Label& one : sheets.labels) {
+    if (place == sheets.grid.count()) place = 0, text += "sheet " + std::to_string(++sheet) + "\n";
+    text += "  " + std::to_string(++place) + "  " + base::to_terminal(one.title) + "\n";
+  }
+  const bool full = place == sheets.grid.count();
+  return text + "next free: " + (full ? "a new sheet" : "--start " + std::to_string(place + 1)) + "\n";
+}
+
+std::string put_in_place(const std::string& folder, const std::string& name, const std::string& bytes) {
+  OutputFolder output(folder, kLabelFolder);
+  output.write(name, bytes);
+  output.commit();
+  return output.problem();
+}
+
+}  // namespace
+
+int run_label(const LabelOptions& options, const CommonOptions& common, Terminal& terminal) {
+  const Call call = read_call(options);
+  if (!call.problem.empty()) return terminal.failure(call.problem);
+  auto opened = open_workbench(common, call.records);
+  if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
+  auto& bench = std::get<Workbench>(opened);
+  bench.findings = of_concern(bench, call.records);
+  std::optional<model::LabelSheets> sheets;
+  std::string bytes;
+  if (!bench.findings.has_errors()) {
+    const compose::Uses uses(bench.base);
+    const compose::Desk desk{bench.base, bench.tables, bench.derived, uses, bench.findings};
+    auto made = sheets_of(options, call, desk);
+    if (const auto* refused = std::get_if<label::Refused>(&made)) return refuse(*refused, terminal);
+    sheets = std::get<model::LabelSheets>(std::move(made));
+    const auto type = open_type_case(bench.fonts, bench.findings);
+    if (type) {
+      const page::LabelDocument set = page::set_labels(*sheets, type->fonts, &type->hyphenator, bench.findings);
+      if (!set.misfits.empty()) return refuse(misfit(set.misfits.front(), sheets->grid, bench.tables), terminal);
+      if (!bench.findings.has_errors())
+        bytes = pdf::write_pdf(set.document, type->fonts, {type->bytes.profile.bytes}, bench.findings);
+    }
+  }
+  terminal.findings(bench.findings, bench.files);
+  if (bench.findings.has_errors() || bytes.empty()) {
+    terminal.progress("nothing was written: " + terminal.count(bench.findings));
+    return terminal.finish(kExitFindings);
+  }
+  const std::string name = "labels-" + sheets->grid.name + ".pdf";
+  const std::string problem = put_in_place(options.to, name, bytes);
+  if (!problem.empty()) return terminal.failure(problem);
+  terminal.data(places_text(*sheets));
+  terminal.progress("labels in " + (fs::path(options.to) / kLabelFolder / name).string() +
+                    ", to be printed at 100 %: " + terminal.count(bench.findings));
+  return terminal.finish(kExitGood);
+}
+
+}  // namespace benchleaf::command
