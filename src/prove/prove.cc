@@ -2,6 +2,7 @@
 
 #include "prove/prove.h"
 
+#include "prove/chart_gaps.h"
 #include "prove/checks.h"
 #include "prove/everyday_words.h"
 #include "prove/handling_checks.h"
@@ -110,6 +111,7 @@ constexpr Check kChecks[] = {
     check_pairs_stand_once,
     check_meetings_agree,
     check_liquids_have_data,
+    check_charts_have_no_gaps,
     check_verdicts_by_family,
     check_class_cautions,
     check_group_cautions,
