@@ -3,7 +3,8 @@
 
 Masses of the elements: bodr 10-2, elements.xml. Molar masses: the same, or python3-periodictable 1.6.0, by the record's source.
 Moduli and Poisson's ratios of plastics: the material cards of freecad-common 0.20.2. Constants: GNU units. Grain sizes and
-statement texts, which come from packages as well, are held by outside_tables.py. Run in the project's root.
+statement texts, which come from packages as well, are held by outside_tables.py. Cells of the open cell tables are held
+against cell_rows.txt, which was copied from the public file and not from the records. Run in the project's root.
 """
 import configparser
 import glob
@@ -23,7 +24,7 @@ CARD_OF = {"polyamide": "PA6-Generic", "ptfe": "PTFE-Generic"}
 CARD_FIELD = {"modulus": "YoungsModulus", "poisson": "PoissonRatio", "density": "Density"}
 GPA = {"GPa": 1, "MPa": 1e-3, "kPa": 1e-6}
 WITHIN = 5e-5  # of a molar mass: the spread of five libraries is 1.3e-5, a record prints three decimals
-SEEN = {"element": 31, "molar mass": 27, "card": 4, "constant": 2}  # a check that looks at less has looked at nothing
+SEEN = {"element": 31, "molar mass": 27, "card": 4, "constant": 2, "cell row": 167}  # a check that looks at less has looked at nothing
 
 failures, counted = [], dict.fromkeys(SEEN, 0)
 
@@ -112,6 +113,28 @@ def check_constants():
         failures.append(f"table physical-constants: rows of the package are {sorted(rows)}, and {sorted(asked)} are asked for")
 
 
+def micro(text):
+    return number(text) * (1000 if text.endswith("mA") else 1)
+
+
+def check_cells():
+    with open("tests/standards/cell_rows.txt", encoding="utf-8") as lines:
+        rows = {row[0].lower(): [float(part) for part in row[1:]] for row in map(str.split, lines) if row[0] != "#"}
+    for record in records("cell"):
+        charge, load, diameter, height = rows.get(record["id"], [None] * 4)
+        capacity = record.get("capacity")
+        if charge is None:
+            continue
+        if source_of(record, "capacity") == "open-cell-tables":
+            compare("cell row", f"cell/{record['id']}#capacity", number(capacity["value"]), charge, 0)
+            compare("cell row", f"cell/{record['id']}#capacity.load", micro(capacity["load"]), load, 0)
+        for field, expected in (("diameter", diameter), ("height", height)):
+            sources = {source_of(record, "size." + field), source_of(record, "size")}
+            if "open-cell-tables" in sources and source_of(record, "size." + field) in (None, "open-cell-tables"):
+                compare("cell row", f"cell/{record['id']}#size.{field}", number(record["size"][field]), expected, 0)
+
+
+check_cells()
 check_masses()
 check_cards()
 check_constants()
