@@ -25,7 +25,6 @@ endfunction()
 
 benchleaf_plain_library(hpdf hpdf.h)
 benchleaf_plain_library(hyphen hyphen.h)
-benchleaf_plain_library(qrencode qrencode.h)
 benchleaf_plain_library(cmark-gfm-extensions cmark-gfm-core-extensions.h)
 
 # benchleaf_external(NAME TARGET...)
@@ -46,4 +45,3 @@ benchleaf_external(harfbuzz-subset PkgConfig::harfbuzz-subset)
 benchleaf_external(cmark-gfm plain::cmark-gfm-extensions PkgConfig::cmark-gfm)
 benchleaf_external(libharu plain::hpdf)
 benchleaf_external(libhyphen plain::hyphen)
-benchleaf_external(qrencode plain::qrencode)

@@ -56,7 +56,6 @@ struct Sheet {
   std::string imprint;   ///< `Benchleaf, edition 1, November 2026`
   std::string addition;  ///< `With NAME` of an overlay, at the foot; or empty
   std::vector<Panel> panels;
-  std::shared_ptr<const Drawing> code;  ///< edition and chart as a square code
 };
 
 /// A chart: one or two sides on each of its papers.

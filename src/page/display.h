@@ -198,11 +198,19 @@ struct Bookmark {
   std::string target;
 };
 
+/// What a printer that prints both sides is told.
+enum class Duplex : std::uint8_t {
+  unsaid,
+  one_side,    ///< labels: their back is not for printing
+  top_to_top,  ///< the upper edge of each page lies behind that of the page before: over the long edge where pages stand
+};
+
 struct Document {
   std::string title;
   std::string subject;
   std::string language;
   std::string iso_date;  ///< `2026-11-01`: the only date that is written
+  Duplex duplex = Duplex::unsaid;
   std::vector<Page> pages;
   std::vector<Tag> tags;  ///< tags[0] is the root
   std::map<std::string, Destination> destinations;

@@ -178,6 +178,7 @@ LabelDocument set_labels(const model::LabelSheets& sheets, const FontSet& fonts,
   document.title = sheets.title;
   document.language = sheets.language;
   document.iso_date = sheets.iso_date;
+  document.duplex = Duplex::one_side;
   const Paper no_book;
   Setting setting{text, findings, no_book, document.tags, {}, {}, {}};
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);

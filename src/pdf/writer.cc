@@ -123,8 +123,18 @@ struct CatalogParts {
   ObjectNumber output_intent = 0;
 };
 
+/// The upper edge of a lying page is its long one, so that it is turned over the short edge.
+std::string_view duplex_entry(const page::Document& document) {
+  if (document.duplex == page::Duplex::one_side) return " /Duplex /Simplex";
+  if (document.duplex != page::Duplex::top_to_top || document.pages.size() < 2) return {};
+  const page::Page& first = document.pages.front();
+  return first.width > first.height ? " /Duplex /DuplexFlipShortEdge" : " /Duplex /DuplexFlipLongEdge";
+}
+
 std::string catalog_entries(const page::Document& document, const CatalogParts& parts) {
-  std::string entries = "/MarkInfo <</Marked true>> /ViewerPreferences <</DisplayDocTitle true /PrintScaling /None>> /Lang ";
+  std::string entries = "/MarkInfo <</Marked true>> /ViewerPreferences <</DisplayDocTitle true /PrintScaling /None";
+  entries += duplex_entry(document);
+  entries += ">> /Lang ";
   append_text(entries, document.language);
   const auto append = [&entries](std::string_view key, ObjectNumber number, std::string_view close) {
     if (number == 0) return;

@@ -93,7 +93,6 @@ model::Sheet make_side(const Desk& desk, const model::Chart& chart, const std::v
   sheet.subtitle = chart.subtitle;
   sheet.imprint = imprint(handbook) + which;
   sheet.addition = sentence_case(overlay_line(desk.records));
-  sheet.code = square_code("Benchleaf edition " + handbook.edition + " " + handbook.date + " chart " + chart.id);
   for (const std::size_t place : panels) sheet.panels.push_back(make_panel(desk, chart, place));
   return sheet;
 }

@@ -60,8 +60,6 @@ std::string short_name(const model::Record& record);
 /// The picture of that name, or nullptr.
 std::shared_ptr<const model::Drawing> bench_picture(const std::string& name);
 std::vector<std::string> bench_picture_names();
-/// Text as a square code (ISO/IEC 18004), medium correction.
-std::shared_ptr<const model::Drawing> square_code(const std::string& text);
 
 /// Records of a kind that a panel names, or all of that kind.
 template <class RecordType>

@@ -18,7 +18,6 @@ namespace {
 
 /// Columns may be drawn apart by so much, no more: a hole is worse than an uneven foot.
 constexpr double kMostSpreadMm = 9;
-constexpr double kCodeMm = 11;
 constexpr double kHoleMm = 5;
 constexpr double kHoleTopMm = 3.5;  // from the edge of the paper
 constexpr double kCornerMm = 3;
@@ -104,12 +103,7 @@ void set_foot(Pen& pen, const model::Sheet& side, const SheetPaper& paper, const
   std::string words = "100\u2009mm. If a rule disagrees, lay no cell on this print. Film: matt.";
   if (!side.addition.empty()) words += "  " + side.addition + ".";
   pen.words({model::text_run(std::move(words))}, caption(), paper.edge, bar + from_mm(4.4), Pen::From::left);
-  Length legend_right = right;
-  if (side.code) {
-    legend_right -= from_mm(kCodeMm + 3);
-    pen.drawing(*side.code, kCodeMm / side.code->width_mm, right - from_mm(kCodeMm), top + from_mm(1.2));
-  }
-  pen.legend({paper.edge + from_mm(106), top + from_mm(1.6), legend_right, 0}, caption(), signs.trusts, signs.derived);
+  pen.legend({paper.edge + from_mm(106), top + from_mm(1.6), right, 0}, caption(), signs.trusts, signs.derived);
 }
 
 /// Where corners may be rounded and a hole punched, in hairlines.
@@ -158,6 +152,7 @@ SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, 
   document.title = chart.title;
   document.language = chart.language;
   document.iso_date = chart.iso_date;
+  document.duplex = Duplex::top_to_top;
   const Paper no_book;
   Setting setting{text, findings, no_book, document.tags, {}, {}, {}};
   const TagId root = setting.add_tag(Role::document, kLayoutArtifact);

@@ -8,11 +8,11 @@
 namespace benchleaf::page {
 namespace {
 
-constexpr double kEdgeMm = 7;
+constexpr double kEdgeMm = 8;
 constexpr double kGapMm = 6;
 constexpr double kFootBandMm = 15;
 constexpr double kTitleBandMm = 14;
-constexpr double kSmallTitleBandMm = 11;
+constexpr double kSmallTitleBandMm = 11.2;
 
 }  // namespace
 

@@ -10,7 +10,6 @@ import unittest.mock
 
 import box_check
 import chart_check
-import chart_code_check
 import chart_reading_check
 import chart_sign_check
 import chart_size_check
@@ -171,12 +170,6 @@ class Charts(unittest.TestCase):
             faults = list(chart_sign_check.alike("signal words", places))
         self.assertEqual(len(faults), 6, faults)  # three pairs of rings, in either eye
         self.assertEqual(len(list(chart_sign_check.alike("marks", {}))), 1)
-
-    def test_a_code_that_cannot_be_read_is_found(self):
-        with tempfile.TemporaryDirectory() as folder:
-            blank = pathlib.Path(folder) / "blank.pgm"
-            blank.write_bytes(b"P5\n80 80\n255\n" + bytes([255]) * 6400)
-            self.assertTrue(chart_code_check.told_by(blank).startswith("nothing"))
 
     def test_words_at_the_edge_are_found(self):
         page = {"width": 595, "height": 842, "words": [self.word("in", 12), self.word("out", 12, x=5), self.word("low", 12, y=3)]}
