@@ -94,7 +94,7 @@ constexpr double kLeastSideBySideMm = 120;
 constexpr double kLeastEmbeddedMm = 90;
 constexpr double kPanelMm = 36;
 constexpr double kBriefPanelMm = 30;
-constexpr double kDensePanelMm = 25;
+constexpr double kDensePanelMm = 26;
 constexpr double kBriefPlaceMm = 14;  // of the page that says all of it
 
 model::Runs words_of(const model::Message& message) {

@@ -1,4 +1,6 @@
 // In: a plan. Out: the emergency strip, and the owner's card, which is filled in when the watch goes out.
+#include <algorithm>
+
 #include "ticket/sheet_builder.h"
 
 namespace benchleaf::ticket {
@@ -38,15 +40,28 @@ void add_done(const SheetContext& context, SectionBuilder& section) {
   section.add(Kind::tick, left.say("Left as it was ").blank(30).take());
 }
 
+bool fits_cell(const SheetContext& context) {
+  return std::any_of(context.plan.jobs.begin(), context.plan.jobs.end(), [&context](const PlanJob& job) {
+    const auto* rule = context.desk.records.find<model::Job>(job.job);
+    return job.state == PlanJob::State::done && rule != nullptr && has(rule->roles, "fits-cell");
+  });
+}
+
+/// When the cell is to be changed, and how long it is reckoned to last.
+void add_life(const SheetContext& context, SectionBuilder& section) {
+  compose::Line life = context.line();
+  life.say("Change by ", Style::bold).blank(12);
+  if (context.fact("cell-life.life") != nullptr) context.say_fact(life.say(" reckoned "), "cell-life.life");
+  section.add(Kind::words, life.take());
+}
+
 void add_owner(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("card", "Owner's card", context.watch.title);
   compose::Line cell = context.line();
-  cell.say("Date ").blank(15).say(" ").say("cell ", Style::bold).blank(19).say(" system ").blank(17);
+  cell.say("Date ").blank(15);
+  if (fits_cell(context)) cell.say(" ").say("cell ", Style::bold).blank(19).say(" system ").blank(17);
   section.add(Kind::words, cell.take());
-  compose::Line draw = context.line();
-  draw.say("Change by ", Style::bold).blank(12);
-  if (context.fact("cell-life.life") != nullptr) context.say_fact(draw.say(" reckoned "), "cell-life.life");
-  section.add(Kind::words, draw.take());
+  if (fits_cell(context)) add_life(context, section);
   compose::Line read = context.line();
   section.add(Kind::tick, read.say("Draw ").blank(10).say("\u00A0\u00B5A  rate ").blank(9).say("\u00A0s a day").take());
   add_done(context, section);

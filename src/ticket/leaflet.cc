@@ -65,11 +65,13 @@ class SheetSetter {
     for (const JobSheet& job : sheets_.jobs) {
       LeafletSheet sheet;
       sheet.key = std::to_string(job.number);
-      sheet.title = job.steps.title;
+      const PlanJob* planned = plan_.job(job.procedure);
+      sheet.title = planned == nullptr ? job.steps.title : job_title(desk_, *planned);
       sheet.anchor = "sheet/" + job.procedure.id();
       sheet.subtitle = key() + ", job " + sheet.key + " of " + std::to_string(sheets_.jobs.size());
+      if (sheet.title != job.steps.title) sheet.subtitle += "; in the handbook: " + job.steps.title;
       sheet.may_share = true;
-      sheet.rows.push_back(job_row(job));
+      add_job_rows(job, sheet);
       all.push_back(std::move(sheet));
     }
     return all;
@@ -105,7 +107,7 @@ class SheetSetter {
       }
       sheet.rows.push_back(row_of({{{compose::paragraph_block(std::move(runs), Paragraph::Role::dense)}, 1.0}}));
     }
-    for (const JobSheet& job : sheets_.jobs) sheet.rows.push_back(row_of({{steps_of(job), 1.0}}, false));
+    for (const JobSheet& job : sheets_.jobs) sheet.rows.push_back(row_of({{steps_of(job.steps.lines), 1.0}}, false));
   }
 
   SheetPaper paper() const { return {desk_, bench_, sheets_}; }
@@ -306,10 +308,10 @@ class SheetSetter {
 
   void add_history(LeafletSheet& sheet) const { side_by_side(sheet, {{"history", 1.0}}); }
 
-  Blocks steps_of(const JobSheet& job) const {
+  Blocks steps_of(const std::vector<SheetLine>& lines) const {
     Blocks blocks;
     int number = 0;
-    for (const SheetLine& line : job.steps.lines) {
+    for (const SheetLine& line : lines) {
       if (line.kind != Kind::step) {
         blocks.push_back(line_block(paper(), line));
         continue;
@@ -325,9 +327,6 @@ class SheetSetter {
 
   Blocks beside(const JobSheet& job) const {
     Blocks blocks;
-    if (const auto drawing = figure_of_job(desk_, bench_, job.procedure)) {
-      blocks.push_back(picture_block(drawing));
-    }
     for (const SheetSection& section : job.beside) {
       blocks.push_back(sheet_heading(section));
       for (const SheetLine& line : section.lines) blocks.push_back(line_block(paper(), line));
@@ -335,7 +334,16 @@ class SheetSetter {
     return blocks;
   }
 
-  LeafletRow job_row(const JobSheet& job) const { return row_of({{steps_of(job), 1.75}, {beside(job), 1.0}}, false); }
+  /// What stands before the first step across the page, so that its messages stay low; then the steps with what stands beside
+  /// them.
+  void add_job_rows(const JobSheet& job, LeafletSheet& sheet) const {
+    const auto& lines = job.steps.lines;
+    const auto first = std::find_if(lines.begin(), lines.end(), [](const SheetLine& line) { return line.kind == Kind::step; });
+    if (first != lines.begin()) sheet.rows.push_back(row_of({{steps_of({lines.begin(), first}), 1.0}}, false));
+    Blocks right = beside(job);
+    if (auto figure = figure_of_job(desk_, bench_, job.procedure)) right.insert(right.begin(), picture_block(std::move(figure)));
+    sheet.rows.push_back(row_of({{steps_of({first, lines.end()}), 1.75}, {std::move(right), 1.0}}, false));
+  }
 
   const compose::Desk& desk_;
   const Bench& bench_;

@@ -115,6 +115,19 @@ std::string rest_words(const SheetContext& context, const PlanNeed& need) {
   return cell == nullptr ? need_words(context.desk, need) : compose::cell_key(*cell) + purpose_words(need.purpose);
 }
 
+/// A donor watch or a spare module in the drawer: one with the module of this watch.
+void add_donors(const SheetContext& context, compose::Line& line) {
+  const model::Stock* drawer = context.context.drawer;
+  if (drawer == nullptr || context.watch.module.empty()) return;
+  for (const model::Stock::Item& item : drawer->items) {
+    const auto* donor = context.desk.records.find<model::Watch>(item.item);
+    const bool donates = donor != nullptr && donor->id != context.watch.id && donor->module == context.watch.module;
+    if (item.count == 0 || (!donates && item.item != context.watch.module)) continue;
+    line.say(line.empty() ? "" : "\u2003").say(donates ? "Donor with this module: " : "Module in stock: ", Style::bold);
+    line.say(context.desk.name(item.item) + (item.place.empty() ? "" : ", " + item.place));
+  }
+}
+
 /// Whatever else is used up, then what is taken from the shelf, each with its box, in one paragraph.
 void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("parts", "Also get");
@@ -133,6 +146,7 @@ void add_rest(const SheetContext& context, std::vector<SheetSection>& front) {
     if (!need.used_up && !need.record.is(model::Kind::tool) && !stock.empty() && need.in_drawer == 0)
       add_once(order, need_words(context.desk, need));
   }
+  add_donors(context, line);
   if (!order.empty()) item().say("not in stock: ", Style::bold).say(compose::listed(order));
   if (!line.empty()) section.add(Kind::words, line.take());
   section.close(front);

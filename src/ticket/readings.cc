@@ -1,4 +1,6 @@
 // In: the looks of records that take a reading. Out: a blank each, with the healthy figure beside it.
+#include <algorithm>
+
 #include "base/quantity.h"
 #include "ticket/sheet_builder.h"
 
@@ -10,10 +12,14 @@ using Kind = SheetLine::Kind;
 using model::Style;
 
 constexpr double kBlankMm = 7.5;
+constexpr int kMostBlanks = 4;  // the others are written behind the last
 constexpr double kLoneBlankMm = 10.5;
 
 model::Runs blanks_of(const SheetContext& context, const model::Look& look) {
-  const int count = look.per == "cell" ? std::max(1, context.context.wells()) : look.blanks;
+  int count = look.blanks;
+  if (look.per == "cell") count = std::max(1, context.context.wells());
+  if (look.per == "pusher" && context.watch.pushers && context.watch.pushers->count)
+    count = std::clamp(*context.watch.pushers->count, 1, kMostBlanks);
   compose::Line line = context.line();
   for (int i = 0; i < count; ++i) line.say(i == 0 ? "" : " ").blank(count > 1 ? kBlankMm : kLoneBlankMm);
   if (!look.unit.empty()) line.say("\u00A0" + look.unit);
