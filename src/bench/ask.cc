@@ -13,6 +13,7 @@
 #include "bench/typed.h"
 #include "model/record_ref.h"
 #include "model/tables.h"
+#include "standards/cell_code.h"
 #include "standards/cell_limits.h"
 
 namespace benchleaf::bench {
@@ -30,6 +31,19 @@ Amount amount_of(const base::Quantity& quantity, const base::Interval& in_unit) 
   amount.has_ends = quantity.has_ends();
   amount.printed = base::printed(quantity);
   return amount;
+}
+
+/// Of a cell that is not on file, what its name says of its size; empty where it is no designation.
+std::string size_by_name(const std::string& text, const model::Tables& tables) {
+  const auto parsed = standards::parse_designation(text);
+  const auto* designation = std::get_if<standards::Designation>(&parsed);
+  if (designation == nullptr) return {};
+  const auto read = standards::read_cell_code(*designation, tables);
+  const auto* code = std::get_if<standards::CellCode>(&read);
+  if (code == nullptr) return {};
+  const double height = standards::height_range(code->tenths).low;
+  return "its name says " + base::to_terminal(base::printed(code->diameter->diameter)) + " by " +
+         bound(height, Unit::millimetre) + ": look for the cells of that size";
 }
 
 }  // namespace
@@ -133,6 +147,9 @@ std::string Ask::record(std::string_view input, const std::vector<std::string>& 
   std::string hint = (found.hints.size() == 1 ? "did you mean " : "known: ") + base::or_list(found.hints);
   if (found.hints.size() == 1) hint += "?";
   if (found.hints.empty()) hint.clear();
+  const bool of_cells = std::find(kinds.begin(), kinds.end(), "cell") != kinds.end();
+  const std::string size = of_cells ? size_by_name(text(input), context_.tables) : std::string();
+  if (!size.empty()) hint = size;
   if (context_.facts.all().empty()) hint = "give the folder of the content";
   fail(input, "there is no " + base::or_list(kinds) + " of this name", hint);
   return {};

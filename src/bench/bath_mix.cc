@@ -258,7 +258,8 @@ Calculator bath_mix_calculator() {
            {"water", "water", 3, base::Rounding::half_away, 10, 1},
            {"concentrate-in", "concentrate, read as 1 in", 3, base::Rounding::half_away, 10, 1},
            {"water-in", "water, read as 1 in", 3, base::Rounding::half_away, 10, 1},
-           {"solid", "dry solid", 2}}};
+           {"solid", "dry solid", 2}},
+          "volume; and ratio or strength"};
 }
 
 }  // namespace benchleaf::bench

@@ -77,7 +77,10 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
       return Refusal{name, "is no input of " + std::string(calculator.name), nearest_or_all(name, names)};
     }
   }
-  if (inputs.empty() && calculator.inputs.size() > 1) return Refusal{{}, "nothing was given", "fill in what is needed"};
+  if (inputs.empty() && calculator.inputs.size() > 1) {
+    const std::string needs(calculator.needs);
+    return Refusal{{}, "nothing was given", needs.empty() ? "fill in what is needed" : "needed: " + needs};
+  }
   for (const auto& input : calculator.inputs) {
     if (!input.required || inputs.find(input.name) != inputs.end()) continue;
     const std::string name(input.name);

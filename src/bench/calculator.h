@@ -63,6 +63,7 @@ struct Calculator {
   std::vector<InputInfo> inputs;
   Result (*run)(const Inputs&, const Context&);
   std::vector<OutputInfo> outputs;
+  std::string_view needs = {};  ///< what is needed where one input can stand for another: `depth or pressure`
 };
 
 /// All calculators that exist, by name.

@@ -24,7 +24,9 @@ constexpr double kHoursAYear = 8760;
 constexpr double kMonthsAYear = 12;
 constexpr double kDaysAMonth = 365.25 / 12;
 constexpr double kFewMonths = 2;     // a shorter life is told in days
+constexpr double kFewDays = 3;       // and one shorter still in hours
 constexpr double kMostMonths = 600;  // fifty years: no cell keeps as long
+constexpr double kHoursADay = 24;
 constexpr double kSecondsADay = 86400;
 constexpr double kMicro = 1000;  // microampere by milliampere
 
@@ -55,11 +57,11 @@ class Life {
                 "a module draws at least some tenths of a microampere: measure it, with the cell's own loss as self-discharge");
       return;
     }
-    if (months.nominal < kFewMonths) {
-      answer_.put("life-days", months * exactly(kDaysAMonth), Unit::day);
-    } else {
-      answer_.put("life", months, Unit::month);
+    if (months.nominal * kDaysAMonth * kHoursADay < 1) {
+      ask_.fail("mean", "empties the cell within the hour", "no watch draws that for long: give a lamp or alarm as pulse");
+      return;
     }
+    put_life(months);
     answer_.put("mean-current", mean_, Unit::microampere);
     answer_.put("self-current", own, Unit::microampere);
     working(margin, loss);
@@ -67,6 +69,16 @@ class Life {
   }
 
  private:
+  void put_life(const Amount& months) {
+    const Amount days = months * exactly(kDaysAMonth);
+    if (days.nominal < kFewDays)
+      answer_.put("life-hours", days * exactly(kHoursADay), Unit::hour);
+    else if (months.nominal < kFewMonths)
+      answer_.put("life-days", days, Unit::day);
+    else
+      answer_.put("life", months, Unit::month);
+  }
+
   void read_cell() {
     if (ask_.has("cell")) cell_ = ask_.record("cell", {"cell"});
     if (ask_.failed()) return;
@@ -175,8 +187,10 @@ Calculator cell_life_calculator() {
           cell_life,
           {{"life", "life", 0, base::Rounding::down},
            {"life-days", "life", 0, base::Rounding::down},
+           {"life-hours", "life", 0, base::Rounding::down},
            {"mean-current", "mean current", 2, base::Rounding::half_away, 100, 0},
-           {"self-current", "loss as a current", 2, base::Rounding::half_away, 100, 0}}};
+           {"self-current", "loss as a current", 2, base::Rounding::half_away, 100, 0}},
+          "cell or capacity; and mean, pulse or module"};
 }
 
 }  // namespace benchleaf::bench

@@ -201,7 +201,8 @@ Calculator cell_swap_calculator() {
            {"module", "the module it goes into", "lcd-no-lamp", false},
            {"charging", "what charges the cell in the watch: none, light or motion", "none", false}},
           cell_swap,
-          {{"candidate", ""}}};
+          {{"candidate", ""}},
+          "cell; or diameter and height, and voltage where it is known"};
 }
 
 }  // namespace benchleaf::bench

@@ -214,7 +214,8 @@ Calculator crystal_size_calculator() {
            {"ring-inside", "ring, inside", 2},
            {"pressure", "presses on the seat with", 2, base::Rounding::up},
            {"hoop", "hoop stress", 1, base::Rounding::up},
-           {"safety", "strength", 1, base::Rounding::down}}};
+           {"safety", "strength", 1, base::Rounding::down}},
+          "seat or old-crystal; and crystal, oversize, ring or wall"};
 }
 
 }  // namespace benchleaf::bench

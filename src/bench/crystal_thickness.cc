@@ -185,7 +185,8 @@ Calculator crystal_thickness_calculator() {
            {"sag-clamped", "sag, clamped", 3, base::Rounding::up},
            {"safety-clamped", "safety, clamped", 2, base::Rounding::down},
            {"least-clamped", "least thickness, clamped", 3, base::Rounding::up},
-           {"verdict", "verdict"}}};
+           {"verdict", "verdict"}},
+          "diameter, or width and length; and material, or modulus, poisson and strength"};
 }
 
 }  // namespace benchleaf::bench

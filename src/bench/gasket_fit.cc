@@ -364,7 +364,8 @@ Calculator gasket_fit_calculator() {
            {"fill-verdict", "fill is"},
            {"least-depth", "groove depth, least", 2, base::Rounding::up},
            {"most-depth", "groove depth, most", 2, base::Rounding::down},
-           {"section-verdict", "section"}}};
+           {"section-verdict", "section"}},
+          "one of seat, bore, face, old-inside and old-outside"};
 }
 
 }  // namespace benchleaf::bench

@@ -230,7 +230,8 @@ Calculator gold_margin_calculator() {
            {"grain", "grain", 1},
            {"margin", "margin", 2, base::Rounding::down},
            {"verdict", "verdict"},
-           {"fine-gold", "as fine gold", 3, base::Rounding::down}}};
+           {"fine-gold", "as fine gold", 3, base::Rounding::down}},
+          "layer or mark; and grade or scale"};
 }
 
 }  // namespace benchleaf::bench

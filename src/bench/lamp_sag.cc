@@ -198,7 +198,8 @@ Calculator lamp_sag_calculator() {
        {"resistance", "within the cell, where it was measured", "15 ohm", false},
        {"drop", "of a diode in series", "0.2 V", false}},
       lamp_sag,
-      {{"sag", "sags by", 3, base::Rounding::up}, {"under-load", "under load", 2, base::Rounding::down}, {"verdict", "module"}}};
+      {{"sag", "sags by", 3, base::Rounding::up}, {"under-load", "under load", 2, base::Rounding::down}, {"verdict", "module"}},
+      "cell, or voltage and resistance; and current; or module"};
 }
 
 }  // namespace benchleaf::bench

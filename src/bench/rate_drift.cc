@@ -251,7 +251,8 @@ Calculator rate_drift_calculator() {
            {"ppm", "rate", 2},
            {"per-day", "a day", 2},
            {"per-month", "a month", 1},
-           {"measure-over", "measure over whole periods of", 0}}};
+           {"measure-over", "measure over whole periods of", 0}},
+          "ppm, per-day, two readings with the days between them, or a temperature"};
 }
 
 }  // namespace benchleaf::bench

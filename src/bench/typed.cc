@@ -38,12 +38,12 @@ std::string plain(std::string text) {
   return text;
 }
 
-/// Where the unit of a text begins: behind the last space, else behind the last digit.
+/// Where the unit of a text begins: behind the last space, else behind the figures: `0.1cm3`.
 std::size_t unit_start(const std::string& text) {
   const std::size_t space = text.rfind(' ');
-  if (space != std::string::npos) return space + 1;
-  const std::size_t digit = text.find_last_of("0123456789");
-  return digit == std::string::npos ? text.size() : digit + 1;
+  const std::size_t from = space == std::string::npos ? 0 : space + 1;
+  const std::size_t start = text.find_first_not_of("0123456789.+-", from);
+  return start == std::string::npos ? text.size() : start;
 }
 
 /// `3`, or `3 to 5`, times a factor; nothing where it is neither.

@@ -66,7 +66,8 @@ Calculator water_pressure_calculator() {
           {{"fresh", "in fresh water", 3},
            {"sea", "in sea water", 3},
            {"fresh-depth", "in fresh water", 2},
-           {"sea-depth", "in sea water", 2}}};
+           {"sea-depth", "in sea water", 2}},
+          "depth or pressure"};
 }
 
 }  // namespace benchleaf::bench

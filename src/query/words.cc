@@ -46,6 +46,8 @@ class Cutter {
     if (sign == "\u2009" || sign == "\u00A0" || sign == "\u2013") return close();
     if (is_point(sign)) {
       piece_ += '.';
+    } else if (sign == "." && is_digit(at(at_)) && begins_figure()) {
+      piece_ += "0.";  // `.31x.21`
     } else if (sign == "/" && after_digit() && is_digit(at(at_))) {
       piece_ += '/';
     } else if (is_letter(sign[0]) || is_digit(sign[0])) {
@@ -57,6 +59,11 @@ class Cutter {
 
   /// Two single marks after a figure are an inch; one between letters is none.
   static bool is_apostrophe(std::string_view sign) { return sign == "'" || sign == "\u2019" || sign == "\u2032"; }
+
+  /// Whether a figure can begin here: at the start of a piece, or behind the sign of `7.9x`.
+  bool begins_figure() const {
+    return piece_.empty() || (piece_.size() > 1 && piece_.back() == 'x' && is_digit(piece_[piece_.size() - 2]));
+  }
 
   bool is_point(std::string_view sign) const {
     if ((sign != "." && sign != ",") || !after_digit() || !is_digit(at(at_))) return false;

@@ -21,7 +21,7 @@ ALLOYS = {"375": 11.2, "417": 11.6, "585": 13.6, "750": 15.4, "916": 17.8}
 
 
 def line(request, output, expected, tolerance, source):
-    print(f"{request} | {output} | {expected!r} | {tolerance} | {source}")
+    print(f"{request} | {output} | {expected if isinstance(expected, str) else repr(expected)} | {tolerance} | {source}")
 
 
 def uniform(low, high, digits=3):
@@ -217,6 +217,49 @@ def gold():
              layer * int(fineness) / 1000 * ALLOYS[fineness] / 19.3, 1e-9, "mass balance; densities of yellow alloys, recalled")
 
 
+def decodes():
+    """Diameter codes of IEC 60086 as encyclopaedias print them; heights are the last two digits in tenths of a millimetre."""
+    codes = {4: 4.8, 5: 5.8, 6: 6.8, 7: 7.9, 9: 9.5, 10: 10.0, 11: 11.6, 12: 12.5, 16: 16, 20: 20, 23: 23}
+    systems = {"S": 1.55, "L": 1.5, "P": 1.4, "C": 3, "B": 3}
+    for _ in range(CALLS):
+        code, height, letter = RANDOM.choice(sorted(codes)), RANDOM.randrange(11, 77), RANDOM.choice(sorted(systems))
+        request = f"cell-decode; designation={letter}R{code}{height}"
+        line(request, "diameter", codes[code], 1e-9, "diameter codes of IEC 60086, encyclopaedia of cell nomenclature")
+        line(request, "nominal", systems[letter], 1e-9, "system letters of IEC 60086, encyclopaedia of cell nomenclature")
+
+
+def mixtures():
+    """Shares against the limits of annexes I and VI of Regulation (EC) No 1272/2008, one substance in water each time."""
+    def acetic(share):  # 607-002-00-6
+        return "H314" if share >= 25 else "H315, H319" if share >= 10 else "none"
+
+    def soda(share):  # 011-002-00-6
+        return "H314" if share >= 2 else "H315, H319" if share >= 0.5 else "none"
+
+    def peroxide(share):  # 008-003-00-9
+        return "H318" if share >= 8 else "H319" if share >= 5 else "none"
+
+    def alcohol(share):  # 603-117-00-0 by the limits of annex I, tables 3.3.3 and 3.8.3
+        return "H319, H336" if share >= 20 else "H319" if share >= 10 else "none"
+
+    for name, rule, most in (("acetic-acid", acetic, 80), ("sodium-hydroxide", soda, 6), ("hydrogen-peroxide", peroxide, 24),
+                             ("propan-2-ol", alcohol, 90)):
+        for _ in range(CALLS // 2):
+            share = uniform(most / 200, most, 2)
+            line(f"mixture-class; part={name}:{share}; flash=none; ph=7", "statements", rule(share), 0,
+                 "annexes I and VI of Regulation (EC) No 1272/2008")
+
+
+def swaps():
+    """Trade numbers and the sizes that trade lists print for them: of one size and system the other number goes in."""
+    pairs = {"393": "sr754sw", "309": "sr754w", "394": "sr936w", "380": "sr936sw", "384": "sr41w", "392": "sr41sw", "395": "sr927w",
+             "399": "sr927sw", "303": "sr44w", "357": "sr44sw", "301": "sr43w", "386": "sr43sw"}
+    for number, other in sorted(pairs.items()):
+        verdict = "with care" if other.endswith("sw") else "use"  # low drain for high sags under a lamp
+        line(f"cell-swap; cell={number}", f"candidate.{other}", f"{verdict}: same size, same system*", 0,
+             "cross-reference lists of the trade")
+
+
 def ladders():
     for _ in range(CALLS):
         scratch, thick = uniform(5, 60, 0), uniform(1.2, 2.5, 2)
@@ -227,5 +270,6 @@ def ladders():
 
 
 if __name__ == "__main__":
-    for part in (water, rates, fog, sag, gaskets, crystals, plates, liquids, baths, doses, cells, gold, ladders):
+    for part in (water, rates, fog, sag, gaskets, crystals, plates, liquids, baths, doses, cells, gold, ladders, decodes,
+                 mixtures, swaps):
         part()
