@@ -48,7 +48,8 @@ std::string sections(const Plan& plan, Setting& whole) {
   for (const Page& page : plan.pages()) {
     Setting setting(plan, page);
     const Markup content = set_page(setting);
-    out += "<section class=\"sheet\" id=\"" + name_of_page(page.path) + "\">" +
+    const std::string record = page.entry != nullptr ? " data-record=\"" + words(page.entry->anchor).bytes() + "\"" : "";
+    out += "<section class=\"sheet\" id=\"" + name_of_page(page.path) + "\"" + record + ">" +
            rehomed(content.bytes(), page.path, depth_of(page.kind)) + "</section>\n";
     whole.signs.insert(setting.signs.begin(), setting.signs.end());
     whole.verdicts.insert(setting.verdicts.begin(), setting.verdicts.end());
@@ -108,7 +109,8 @@ std::string render_single(const model::Book& book, const std::vector<std::string
   std::vector<std::string> scripts;
   for (const std::string& script : program) scripts.push_back(without_controls(script));
   scripts.push_back(places_script(plan));
-  for (const auto path : {kAskPath, kFieldsPath, kPagePath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
+  for (const auto path :
+       {kAskPath, kFieldsPath, kPagePath, kStepsPath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
     scripts.push_back(without_controls(asset(path)));
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +

@@ -2,6 +2,8 @@
 //   widths   at 320, 390, 768 and 1366 dots no column of running text is narrower than a line can be read in
 //   lengths  a page longer than three screens of a telephone (844 dots) has contents of its own, if it has sections
 //   targets  whatever is tapped is 24 dots high and wide at least (WCAG 2.2, 2.5.8, links in a sentence apart)
+//   forced   in the colours of the system all that is known by its ground has an edge
+//   zoom     at twice the size of letters nothing is cut and no page scrolls sideways
 //   files    hostile watch files leave the form as it was, and say why
 import { readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -43,8 +45,8 @@ function templates() {
 
 const browser = await chromium.launch({ executablePath: '/usr/bin/chromium', args: ['--no-sandbox', '--disable-gpu'] });
 
-async function open(viewport) {
-  const page = await (await browser.newContext({ offline: true, viewport, hasTouch: viewport.width < 500 })).newPage();
+async function open(viewport, options = {}) {
+  const page = await (await browser.newContext({ offline: true, viewport, hasTouch: viewport.width < 500, ...options })).newPage();
   page.on('pageerror', (error) => hold(`${page.url()}: ${error.message}`, false));
   page.on('console', (message) => { if (message.type() === 'error') hold(`${page.url()}: ${message.text()}`, false); });
   return page;
@@ -161,7 +163,43 @@ async function files() {
   }
 }
 
-const parts = { widths, lengths, targets, files };
+/** What stands on a coloured ground alone is lost when the system takes all grounds away. */
+async function forced() {
+  const page = await open({ width: 1366, height: 768 }, { forcedColors: 'active' });
+  for (const name of templates()) {
+    await go(page, name);
+    const bare = await page.evaluate(() => {
+      const edged = (one) => ['borderTopWidth', 'borderBottomWidth', 'outlineWidth'].some((edge) => parseFloat(getComputedStyle(one)[edge]) >= 1 &&
+        getComputedStyle(one)[edge.replace('Width', 'Style')] !== 'none');
+      return [...document.querySelectorAll('[aria-current], button, input, select, .message .word, .here, .card, .plan-bar')]
+        .filter((one) => !(one.type === 'checkbox' && getComputedStyle(one).appearance !== 'none'))  // the browser draws its edge
+        .filter((one) => one.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && !edged(one)).map((one) => one.outerHTML.slice(0, 90));
+    });
+    hold(`${name}: without an edge: ${bare.slice(0, 3).join(' ')}`, bare.length === 0);
+  }
+}
+
+/** WCAG 2.2, 1.4.4: letters of twice the size, by the browser's zoom (half the dots across) and by its size of letters. */
+async function zoom() {
+  for (const [width, letters] of [[683, ''], [1366, 'html { font-size: 200% !important; }']]) {
+    const page = await open({ width, height: 768 }, { bypassCSP: true });
+    for (const name of templates()) {
+      await go(page, name);
+      if (letters !== '') await page.addStyleTag({ content: letters });
+      const lost = await page.evaluate(() => ({ over: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        cut: [...document.querySelectorAll('body *')].filter((one) => {
+          const style = getComputedStyle(one);
+          return ['hidden', 'clip'].includes(style.overflowY) && one.clientHeight > 1 && one.scrollHeight > one.clientHeight + 2 &&
+            style.textOverflow !== 'ellipsis' && one.closest('.strip, svg, .unseen') === null;
+        }).map((one) => one.outerHTML.slice(0, 80)) }));
+      hold(`${name} at ${width} ${letters}: ${lost.over} dots too wide`, lost.over <= 0);
+      hold(`${name} at ${width} ${letters}: cut: ${lost.cut.slice(0, 2).join(' ')}`, lost.cut.length === 0);
+    }
+    await page.context().close();
+  }
+}
+
+const parts = { widths, lengths, targets, files, forced, zoom };
 await parts[part]();
 await browser.close();
 console.log(`${looked} looked at, ${faults} faults`);

@@ -139,6 +139,12 @@ async function singleFile(page) {
   await page.fill('#search_field', '393');
   await page.until("document.querySelector('.results a')?.textContent.includes('SR754W')");
   hold('the single file finds 393', (await text(page, '.results a')).includes('SR754W'));
+  const crust = '#procedure_clear-alkaline-crust';
+  await page.click(`${crust} .ticking > li:first-child .step-tick`);
+  hold('a step of it is ticked', (await text(page, `${crust} .here`)).includes('step 2 of'));
+  hold('and of no other procedure', (await count(page, '.step-tick:checked')) === 1);
+  await page.reload();
+  hold('its ticks last', await page.value(`document.querySelector('${crust} .step-tick').checked`));
 }
 
 const { start } = await import(`./${name}.mjs`);
