@@ -123,8 +123,8 @@ TEST_CASE("the package: the same bytes at any time, what it needs, nothing of th
   CHECK(fs::path(packages[0]).filename().string().rfind("benchleaf_" BENCHLEAF_PROJECT_VERSION, 0) == 0);
 
   const std::string needs = run(folder.path(), "dpkg-deb -f " + packages[0] + " Depends").out;
-  std::set<std::string> wanted = {"libyaml-cpp",  "libhpdf",      "libharfbuzz0b", "libhyphen", "libcmark-gfm",
-                                  "libutf8proc2", "zlib1g",        "libc6"};
+  std::set<std::string> wanted = {"libyaml-cpp",  "libhpdf",      "libharfbuzz0b", "libhyphen",
+                                  "libcmark-gfm", "libutf8proc2", "zlib1g",        "libc6"};
   const std::string fonts = text_of("schema/fonts.yaml");
   const std::regex line("package: (\\S+)");
   for (auto at = std::sregex_iterator(fonts.begin(), fonts.end(), line); at != std::sregex_iterator(); ++at)
