@@ -16,7 +16,7 @@ namespace benchleaf::html {
 namespace {
 
 /// Characters of text that fill three screens of a telephone, as measured on the pages.
-constexpr std::size_t kLongContent = 1600;
+constexpr std::size_t kLongContent = 1500;
 
 using BlockRefs = std::vector<const model::Block*>;
 
