@@ -21,6 +21,8 @@ const std::set<std::string>& known_open() {
       "fepa-f acrylic", "fepa-f stressed-acrylic", "fepa-f sapphire",
       // the record is stricter than its family: warm, with soap, for minutes
       "ammoniated-bath epoxy-laminate", "ammoniated-bath nitrile-rubber",
+      // a source of its own, milder than the family: it says how long brass may lie in the bath
+      "ammoniated-bath brass",
       // what is in the can is not known, so no family speaks of the plastic
       "contact-cleaner polycarbonate",
       // two published sources of its own, one for the hardness and one for the family
