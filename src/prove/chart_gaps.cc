@@ -36,8 +36,7 @@ class Panel {
       const Record* hidden = records_[i] == nullptr ? nullptr : answer_beside(*records_[i]);
       if (hidden == nullptr) continue;
       proof_.findings
-          .add(shown().shows == kMeetings ? Rule::voice_meeting : Rule::voice_pair,
-               chart_.span_of("panels." + std::to_string(place_) + ".records." + std::to_string(i)),
+          .add(Rule::voice_gap, chart_.span_of("panels." + std::to_string(place_) + ".records." + std::to_string(i)),
                "nothing in the panel \"" + shown().title + "\" answers for " + records_[i]->reference() +
                    ", which reads as not known, and there is a verdict with " + hidden->reference(),
                "name " + hidden->reference() + " in the panel too, or leave the record out")
