@@ -76,6 +76,7 @@ void decode(const Fields& fields, model::Look& look) {
   look.order = fields.count("order", 0);
   look.when = conditions(fields, "when");
   look.jobs = fields.references("jobs");
+  look.head = fields.text("head");
   look.text = fields.text("text");
   look.unit = fields.text("unit");
   look.blanks = fields.count("blanks", 0);

@@ -12,6 +12,8 @@ using compose::LiquidVerdict;
 using Kind = SheetLine::Kind;
 using model::Style;
 
+constexpr const char* kAnywhere = "anywhere";  // on the watch, where no place is named
+
 bool lies_in(const model::Stock* drawer, const RecordRef& record) {
   return drawer != nullptr && std::any_of(drawer->items.begin(), drawer->items.end(),
                                           [&record](const auto& item) { return item.item == record && item.count > 0; });
@@ -76,7 +78,7 @@ class NeverRows {
     }
     std::vector<Row> rows;
     for (const RecordRef& material : all) rows.push_back({{material}, agents_on(material)});
-    if (const References anywhere = taken_anywhere(rows); !anywhere.empty()) add_row("anywhere", anywhere, {}, table);
+    if (const References anywhere = taken_anywhere(rows); !anywhere.empty()) add_row(kAnywhere, anywhere, {}, table);
     if (const References within = taken_inside(rows); !within.empty()) add_row("inside the case", within, inside_only(), table);
     for (std::size_t i = 0; i < rows.size(); ++i) {
       for (std::size_t next = rows.size(); next-- > i + 1;) {
@@ -203,19 +205,11 @@ class NeverRows {
   References inside_;
 };
 
-/// `anywhere: metal tweezers across a cell`: the place, then what is never done there.
 void add_looks(const SheetContext& context, NeverTable& table) {
-  for (const model::Look* look : context.looks("never")) {
-    const std::string text = context.filled(look->text);
-    const std::size_t colon = text.find(": ");
-    if (colon == std::string::npos)
-      table.add("anywhere", text, look->caution);
-    else
-      table.add(text.substr(0, colon), text.substr(colon + 2), look->caution);
-  }
+  for (const model::Look* look : context.looks("never"))
+    table.add(look->head.empty() ? kAnywhere : look->head, context.filled(look->text), look->caution);
 }
 
-/// What the records of the symptoms forbid, and where they end: a paragraph a symptom.
 void add_symptoms(const SheetContext& context, SectionBuilder& section) {
   for (const RecordRef& ticked : context.watch.symptoms) {
     const auto* symptom = context.desk.records.find<model::Symptom>(ticked);

@@ -37,12 +37,10 @@ model::Runs page_of_job(const RecordRef& procedure) { return {model::page_run("s
 /// What is somebody else's on any watch.
 void add_what_waits(const SheetContext& context, SectionBuilder& section) {
   for (const model::Look* look : context.looks("waits")) {
-    const std::string text = context.filled(look->text);
-    const std::size_t colon = text.find(": ");
-    if (colon == std::string::npos)
-      section.words(text, look->caution);
+    if (look->head.empty())
+      section.words(context.filled(look->text), look->caution);
     else
-      section.row(Kind::words, {text_runs(text.substr(0, colon), Style::bold), text_runs(text.substr(colon + 2))}, look->caution);
+      section.row(Kind::words, {text_runs(look->head, Style::bold), text_runs(context.filled(look->text))}, look->caution);
   }
 }
 

@@ -35,7 +35,7 @@ std::vector<Clash> clashes() {
       {"anything wet or dry until its cell is named|nothing wet or dry touches it", lifts},
       {"a sound one stays where it is", lifts},
       {"film of lithium: +water", "^(?!.*lithium cell has leaked).*(film|contact|leaf)[^.]*damp with (distilled water|vinegar)"},
-      {"old leak: +no dry wiping", "(crust|leak)[^.]*(dry swab|dry cloth|brush it|blower)|blow (the|it)"},
+      {"old leak: +dry wiping", "(crust|leak)[^.]*(dry swab|dry cloth|brush it|blower)|blow (the|it)"},
   };
 }
 

@@ -16,6 +16,7 @@ struct Look : Record {
   int order = 0;                ///< in its place
   std::vector<Condition> when;  ///< any of these; empty: always
   References jobs;              ///< `procedure/ID`: only where one of them is done; on their sheets where the place is by-jobs
+  std::string head;             ///< what it speaks of: a place on the watch, a job; or empty
   std::string text;             ///< the line, with slots in braces: `{cell}`
   std::string unit;             ///< behind the blank of a reading
   int blanks = 0;               ///< lines to write on
