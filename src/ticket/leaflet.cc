@@ -110,7 +110,7 @@ class SheetSetter {
     for (const JobSheet& job : sheets_.jobs) sheet.rows.push_back(row_of({{steps_of(job.steps.lines), 1.0}}, false));
   }
 
-  SheetPaper paper() const { return {desk_, bench_, sheets_}; }
+  LeafletContext context() const { return {desk_, bench_, sheets_}; }
 
   std::string key() const { return plan_.number.empty() ? plan_.watch : plan_.number; }
 
@@ -136,7 +136,7 @@ class SheetSetter {
 
   Blocks column_of(const SheetSection& section) const {
     Blocks blocks = {sheet_heading(section)};
-    add_lines(paper(), section, columns_of(section), blocks);
+    add_lines(context(), section, columns_of(section), blocks);
     for (const auto& drawing : section.drawings) blocks.push_back(picture_block(drawing));
     return blocks;
   }
@@ -313,7 +313,7 @@ class SheetSetter {
     int number = 0;
     for (const SheetLine& line : lines) {
       if (line.kind != Kind::step) {
-        blocks.push_back(line_block(paper(), line));
+        blocks.push_back(line_block(context(), line));
         continue;
       }
       model::Step step;
@@ -329,7 +329,7 @@ class SheetSetter {
     Blocks blocks;
     for (const SheetSection& section : job.beside) {
       blocks.push_back(sheet_heading(section));
-      for (const SheetLine& line : section.lines) blocks.push_back(line_block(paper(), line));
+      for (const SheetLine& line : section.lines) blocks.push_back(line_block(context(), line));
     }
     return blocks;
   }

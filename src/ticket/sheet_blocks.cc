@@ -35,21 +35,21 @@ bool stands_in_full(const Sheets& sheets, const RecordRef& caution) {
 }
 
 /// The page of the full message: on this ticket, else in the handbook where one was bound.
-model::Runs page_of(const SheetPaper& paper, const RecordRef& caution) {
-  if (stands_in_full(paper.sheets, caution)) return {model::text_run(" "), model::page_run(anchor_of(caution))};
-  const std::string page = paper.bench.page ? paper.bench.page(caution) : std::string();
+model::Runs page_of(const LeafletContext& context, const RecordRef& caution) {
+  if (stands_in_full(context.sheets, caution)) return {model::text_run(" "), model::page_run(anchor_of(caution))};
+  const std::string page = context.bench.page ? context.bench.page(caution) : std::string();
   return page.empty() ? model::Runs() : model::Runs{model::text_run(" handbook p.\u00A0" + page, model::Style::bold)};
 }
 
-Block caution_block(const SheetPaper& paper, const SheetLine& line) {
-  const auto* caution = paper.desk.records.find<model::Caution>(line.record);
+Block caution_block(const LeafletContext& context, const SheetLine& line) {
+  const auto* caution = context.desk.records.find<model::Caution>(line.record);
   if (caution == nullptr) return compose::paragraph_block({model::text_run(line.record)});
-  model::Message message = compose::message_of(paper.desk, *caution);
+  model::Message message = compose::message_of(context.desk, *caution);
   message.hazard = {model::text_run(caution->hazard)};  // why it harms is the handbook's to say
   const bool brief = line.again && !caution->harm_in_brief.empty();
   message.length = brief ? model::Message::Length::brief : model::Message::Length::full;
   if (brief) {
-    for (model::Run& run : page_of(paper, line.record)) message.avoid_in_brief.push_back(std::move(run));
+    for (model::Run& run : page_of(context, line.record)) message.avoid_in_brief.push_back(std::move(run));
     return {std::move(message)};
   }
   if (!line.again) message.anchor = anchor_of(line.record);
@@ -66,8 +66,8 @@ Block sheet_heading(const SheetSection& section) {
   return {model::Heading{2, {model::text_run(section.title)}, "section/" + section.id, section.note}};
 }
 
-Block line_block(const SheetPaper& paper, const SheetLine& line) {
-  if (line.kind == Kind::caution) return caution_block(paper, line);
+Block line_block(const LeafletContext& context, const SheetLine& line) {
+  if (line.kind == Kind::caution) return caution_block(context, line);
   const model::Runs runs = line.cells.empty() ? model::Runs() : line.cells.front();
   if (line.kind == Kind::key) return compose::paragraph_block(runs, Paragraph::Role::key);
   return compose::paragraph_block(line.kind == Kind::tick ? boxed(runs) : runs, Paragraph::Role::dense);
@@ -85,7 +85,7 @@ Block picture_block(std::shared_ptr<const model::Drawing> drawing) {
   return {std::move(table)};
 }
 
-void add_lines(const SheetPaper& paper, const SheetSection& section, std::vector<model::Column> columns, Blocks& blocks) {
+void add_lines(const LeafletContext& context, const SheetSection& section, std::vector<model::Column> columns, Blocks& blocks) {
   model::Table table;
   table.name = section.id;
   table.columns = std::move(columns);
@@ -97,7 +97,7 @@ void add_lines(const SheetPaper& paper, const SheetSection& section, std::vector
   }
   if (!table.rows.empty()) blocks.push_back({std::move(table)});
   for (const SheetLine& line : section.lines) {
-    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(paper, line));
+    if (line.kind == Kind::caution || line.cells.size() < 2) blocks.push_back(line_block(context, line));
   }
 }
 
