@@ -73,6 +73,8 @@ bool accepts(Dimension wanted, Dimension found);
 /// Whether values convert from one unit to the other.
 bool convertible(Unit from, Unit to);
 
+inline constexpr double kMillimetresPerInch = 25.4;  // exact, by the definition of the inch
+
 /// A value in `unit` as a value in the coherent SI unit, and back.
 double to_si(double value, Unit unit);
 double from_si(double si, Unit unit);

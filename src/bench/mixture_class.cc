@@ -16,6 +16,7 @@
 #include "bench/hazard_lines.h"
 #include "bench/print_rule.h"
 #include "bench/typed.h"
+#include "standards/hazard_sentence.h"
 #include "standards/mixture.h"
 #include "standards/table_view.h"
 
@@ -181,10 +182,8 @@ class Sum {
 
   /// `H315 Causes skin irritation`
   std::string in_words(const std::string& code) const {
-    for (const auto& row : standards::rows_of(tables_, "hazard-statements")) {
-      if (row.key == code) return code + " " + standards::cell_text(row, "text");
-    }
-    return code;
+    const std::string sentence = standards::hazard_sentence(tables_, code);
+    return sentence == code ? code : code + " " + sentence;
   }
 
   void add_undecided(const Classification& high) {

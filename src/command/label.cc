@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/calendar.h"
 #include "base/number.h"
 #include "command/commands.h"
 #include "command/named_files.h"
@@ -39,42 +40,25 @@ struct Call {
   std::string problem;
 };
 
-std::optional<int> whole_number(const std::string& text, int most) {
-  const auto number = base::parse_decimal(text);
-  if (!number || *number < 1 || *number > most || *number != static_cast<int>(*number)) return std::nullopt;
-  return static_cast<int>(*number);
-}
-
-/// `2026`, `2026-11` or `2026-11-30`, within the calendar.
-bool is_date(const std::string& text) {
-  const std::string form = "0000-00-00";
-  if (text.size() != 4 && text.size() != 7 && text.size() != 10) return false;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    const bool digit = text[i] >= '0' && text[i] <= '9';
-    if (form[i] == '-' ? text[i] != '-' : !digit) return false;
-  }
-  const auto part = [&text](std::size_t at) { return text.size() > at ? (text[at] - '0') * 10 + text[at + 1] - '0' : 1; };
-  return part(5) >= 1 && part(5) <= 12 && part(8) >= 1 && part(8) <= 31;
-}
-
 std::string fault_of(const LabelOptions& options) {
   if (options.things.empty() && options.stock.empty() && options.watches.empty() && options.mixture.empty())
-    return "label needs what to label: a record, --stock, --watch or --mixture";
-  if (!options.mixture.empty() && options.name.empty()) return "--mixture needs --name, what the bottle is called";
+    return "name what to label: a record, --stock, --watch or --mixture";
+  if (!options.mixture.empty() && options.name.empty()) return "--mixture needs --name, the name for the bottle";
   if (options.mixture.empty() && !(options.name.empty() && options.measured.empty()))
-    return "--name, --ph, --flash and --boiling belong to --mixture";
+    return "--name, --ph, --flash and --boiling go with --mixture";
   if (options.name.size() > kLongestName) return "the name of a mixture has at most " + std::to_string(kLongestName) + " bytes";
-  if (!options.date.empty() && !is_date(options.date)) return "'" + options.date + "' is no date: write it like 2026-11-30";
+  if (!options.date.empty() && !base::is_date(options.date))
+    return "'" + options.date + "' is not a date: write it like 2026-11-30";
   const bool own = !options.label.empty();
   if (!own && !(options.pitch + options.corner + options.columns + options.rows + options.paper).empty())
-    return "--columns, --rows, --pitch, --corner and --paper describe a sheet of your own: give --label too";
+    return "--columns, --rows, --pitch, --corner and --paper describe a sheet of your own: add --label";
   return {};
 }
 
 Call read_call(const LabelOptions& options) {
   Call call;
   call.problem = fault_of(options);
-  const auto copies = whole_number(options.copies, kMostCopies);
+  const auto copies = label::read_count(options.copies, kMostCopies);
   if (call.problem.empty() && !copies) call.problem = "--copies takes a whole number from 1 to " + std::to_string(kMostCopies);
   call.copies = copies.value_or(1);
   for (const std::string& file : options.watches) {
@@ -130,7 +114,7 @@ std::variant<model::LabelSheets, label::Refused> sheets_of(const LabelOptions& o
   sheets.iso_date = compose::iso_date(desk.records.handbook);
   sheets.grid = std::get<model::LabelGrid>(std::move(grid));
   sheets.outlines = options.outlines;
-  const auto start = whole_number(options.start, sheets.grid.count());
+  const auto start = label::read_count(options.start, sheets.grid.count());
   if (!start) return label::Refused{"--start takes a whole number from 1 to " + std::to_string(sheets.grid.count()), {}, true};
   sheets.first = *start - 1;
   auto things = things_of(options, call, desk);
@@ -171,7 +155,8 @@ std::string larger_than(const model::LabelGrid& grid, const model::Tables& table
 
 label::Refused misfit(const page::LabelMisfit& misfit, const model::LabelGrid& grid, const model::Tables& tables) {
   const std::string larger = larger_than(grid, tables);
-  return {"the label of " + misfit.title + " lacks " + base::fixed_text(misfit.missing_mm, 1) + " mm of height on " + grid.name,
+  return {"the label of " + misfit.title + " needs " + base::fixed_text(misfit.missing_mm, 1) + " mm more height than " +
+              grid.name + " has",
           "take larger labels" + (larger.empty() ? std::string() : ", such as --grid " + larger), false};
 }
 
@@ -230,7 +215,7 @@ int run_label(const LabelOptions& options, const CommonOptions& common, Terminal
   if (!problem.empty()) return terminal.failure(problem);
   terminal.data(places_text(*sheets));
   terminal.progress("labels in " + (fs::path(options.to) / kLabelFolder / name).string() +
-                    ", to be printed at 100 %: " + terminal.count(bench.findings));
+                    "; print at 100 %: " + terminal.count(bench.findings));
   return terminal.finish(kExitGood);
 }
 

@@ -63,4 +63,19 @@ std::vector<Name> names_of(const model::Record& record, const model::FactBase& f
   return names.take();
 }
 
+std::string short_name(const model::Record& record) {
+  const std::string* name = nullptr;
+  if (record.kind == model::Kind::chemistry) name = &static_cast<const model::Chemistry&>(record).short_name;
+  if (record.kind == model::Kind::residue) name = &static_cast<const model::Residue&>(record).short_name;
+  if (record.kind == model::Kind::material) name = &static_cast<const model::Material&>(record).short_name;
+  return name == nullptr || name->empty() ? record.title : *name;
+}
+
+std::string inner_name(const model::Record& record) {
+  std::string name = short_name(record);
+  const bool capital = !name.empty() && name[0] >= 'A' && name[0] <= 'Z';
+  if (capital && name.size() > 1 && name[1] >= 'a' && name[1] <= 'z') name[0] = static_cast<char>(name[0] - 'A' + 'a');
+  return name;
+}
+
 }  // namespace benchleaf::compose

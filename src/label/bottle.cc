@@ -7,8 +7,10 @@
 #include "bench/mixing.h"
 #include "bench/mixture_class.h"
 #include "compose/figures/hazard_diamonds.h"
+#include "compose/names.h"
 #include "derive/mixture_inputs.h"
 #include "label/parts.h"
+#include "standards/hazard_sentence.h"
 #include "standards/table_view.h"
 
 namespace benchleaf::label {
@@ -20,12 +22,6 @@ using model::Runs;
 using model::Style;
 
 constexpr double kFootMm = 3.2;  // one line at the least size
-
-/// The sentence of a statement, without its code.
-std::string statement(const compose::Desk& desk, const std::string& code) {
-  const auto* row = standards::row_of(desk.tables, "hazard-statements", code);
-  return row == nullptr ? code : standards::cell_text(*row, "text");
-}
 
 void say(Runs& runs, std::string words, Style style = Style::plain) {
   if (!runs.empty()) words.insert(0, " ");
@@ -55,14 +51,14 @@ std::vector<Runs> hazard_lines(const compose::Desk& desk, const MixtureLabel& mi
   Runs first;
   if (label.signal != "none" && !label.signal.empty()) say(first, compose::sentence_case(label.signal) + ".", Style::bold);
   for (const std::string& code : label.statements) {
-    say(first, statement(desk, code) + ".");
+    say(first, standards::hazard_sentence(desk.tables, code) + ".");
     lines.push_back(std::exchange(first, {}));
   }
   Runs open;
   std::vector<std::string> perhaps;
-  for (const std::string& code : mixture.perhaps) perhaps.push_back(statement(desk, code));
+  for (const std::string& code : mixture.perhaps) perhaps.push_back(standards::hazard_sentence(desk.tables, code));
   say_after(open, "Perhaps:", perhaps);
-  say_after(open, "Hazards not known of", names_of(desk, mixture.unknown));
+  say_after(open, "Hazards not known:", names_of(desk, mixture.unknown));
   std::vector<std::string> questions;
   for (const standards::Undecided& undecided : mixture.undecided) questions.push_back(undecided.words);
   if (brief && !questions.empty()) {
@@ -96,13 +92,6 @@ void add_once(std::vector<std::string>& names, std::string name) {
   if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(std::move(name));
 }
 
-std::string short_name(const compose::Desk& desk, const model::Record& record) {
-  std::string name;
-  if (record.kind == model::Kind::chemistry) name = static_cast<const model::Chemistry&>(record).short_name;
-  if (record.kind == model::Kind::material) name = static_cast<const model::Material&>(record).short_name;
-  return name.empty() ? desk.name(record.reference()) : name;
-}
-
 /// What it must never be poured to: groups of substances, and beside them the liquids and residues that a record names.
 template <typename Meets>
 std::vector<std::string> never_met(const compose::Desk& desk, const std::vector<std::string>& substances, Meets meets) {
@@ -118,7 +107,7 @@ std::vector<std::string> never_met(const compose::Desk& desk, const std::vector<
       for (const bench::MixVerdict& verdict : meets(record.reference())) {
         if (verdict.open == bench::Meet::never) (verdict.record.empty() ? grouped : stated) = true;
       }
-      if (stated && !grouped) add_once(names, short_name(desk, record));
+      if (stated && !grouped) add_once(names, compose::inner_name(record));
     }
   };
   add(desk.records.chemistries);
@@ -128,13 +117,12 @@ std::vector<std::string> never_met(const compose::Desk& desk, const std::vector<
 
 /// Nothing found is none only where every substance stands in a group.
 Runs never_words(const std::vector<std::string>& names, bool all_grouped) {
+  if (names.empty())
+    return line_of(all_grouped ? "Nothing on file that it must never meet."
+                               : "What it must never meet is not known: keep it apart.");
   Runs runs;
   say(runs, "Never with", Style::bold);
-  if (!names.empty()) {
-    say(runs, compose::listed(names) + ".");
-  } else {
-    say(runs, all_grouped ? "nothing on file." : "not known: keep it apart.");
-  }
+  say(runs, compose::listed(names) + ".");
   return runs;
 }
 
@@ -143,7 +131,7 @@ Runs harmed_words(const compose::Desk& desk, const model::Chemistry& liquid, boo
   std::vector<std::string> names;
   for (const model::OnMaterial& one : liquid.on_materials) {
     const model::Record* material = desk.records.find(one.material);
-    if (one.verdict == model::Verdict::never && material != nullptr) names.push_back(short_name(desk, *material));
+    if (one.verdict == model::Verdict::never && material != nullptr) names.push_back(compose::inner_name(*material));
   }
   Runs runs;
   if (names.empty()) return runs;

@@ -22,8 +22,8 @@ std::variant<model::RecordRef, Refused> resolved(const query::BenchNames& names,
   if (found.state == State::found) return model::RecordRef(found.record);
   if (found.state == State::ambiguous)
     return refused("'" + name + "' can mean " + compose::listed(found.readings, " or "), "name one of them");
-  return refused("nothing on file goes by '" + name + "'",
-                 found.hints.empty() ? "benchleaf find looks names up" : "did you mean " + found.hints.front() + "?");
+  return refused("nothing on file is called '" + name + "'",
+                 found.hints.empty() ? "look it up with benchleaf find" : "did you mean " + found.hints.front() + "?");
 }
 
 /// Whether a series is made in a size; a series that states no ends is not asked.
@@ -56,7 +56,7 @@ std::optional<Refused> take_size(const compose::Desk& desk, Thing& thing, const 
   const bench::Typed typed = bench::read_typed(text, base::Unit::millimetre, desk.tables);
   const auto* size = std::get_if<base::Quantity>(&typed.read);
   if (size == nullptr || !size->has_value() || !size->value_in(base::Unit::millimetre))
-    return refused("'" + text + "' is no size", "write it in millimetres, like 28, or with its unit");
+    return refused("'" + text + "' is not a size", "write it in millimetres, like 28, or with its unit");
   if (!is_made(sizes, *size)) return refused(desk.name(thing.record) + " is not made in " + text);
   thing.size = *size;
   return std::nullopt;

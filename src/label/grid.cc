@@ -4,6 +4,7 @@
 
 #include "base/id.h"
 #include "base/number.h"
+#include "base/unit.h"
 #include "label/labels.h"
 #include "model/paper_size.h"
 #include "standards/table_view.h"
@@ -16,7 +17,6 @@ constexpr double kLeastWidthMm = 20;
 constexpr double kLeastHeightMm = 12;
 constexpr int kMostInARow = 40;
 constexpr double kSlackMm = 0.05;  // what rounded inches may come short
-constexpr double kInchMm = 25.4;
 
 Refused refused(std::string why, std::string hint = {}) { return {std::move(why), std::move(hint), true}; }
 
@@ -27,7 +27,7 @@ std::optional<std::pair<double, double>> read_pair(std::string text) {
     text.resize(text.size() - 2);
   } else if (text.ends_with("in")) {
     text.resize(text.size() - 2);
-    unit = kInchMm;
+    unit = base::kMillimetresPerInch;
   }
   const std::size_t times = text.find('x');
   if (times == std::string::npos) return std::nullopt;
@@ -35,12 +35,6 @@ std::optional<std::pair<double, double>> read_pair(std::string text) {
   const auto second = base::parse_decimal(text.substr(times + 1));
   if (!first || !second || *first < 0 || *second < 0) return std::nullopt;
   return std::pair(*first * unit, *second * unit);
-}
-
-std::optional<int> read_count(const std::string& text) {
-  const auto count = base::parse_decimal(text);
-  if (!count || *count < 1 || *count > kMostInARow || *count != std::floor(*count)) return std::nullopt;
-  return static_cast<int>(*count);
 }
 
 std::string mm(double length) { return base::fixed_text(length, 1, base::Trailing::cut); }
@@ -67,11 +61,17 @@ std::variant<model::LabelGrid, Refused> checked(model::LabelGrid grid, const mod
                    "count and measure the labels of the sheet");
   const model::LabelRoom room = model::room_of(grid);
   if (room.width_mm < kLeastWidthMm / 2 || room.height_mm < kLeastHeightMm / 2)
-    return refused("a printer leaves no room on labels so near to the edge of the paper", {});
+    return refused("these labels lie too near the edge of the paper to be printed on", {});
   return grid;
 }
 
 }  // namespace
+
+std::optional<int> read_count(const std::string& text, int most) {
+  const auto count = base::parse_decimal(text);
+  if (!count || *count < 1 || *count > most || *count != std::floor(*count)) return std::nullopt;
+  return static_cast<int>(*count);
+}
 
 std::vector<std::string> grid_names(const model::Tables& tables) {
   std::vector<std::string> names;
@@ -88,8 +88,8 @@ std::variant<model::LabelGrid, Refused> read_grid(const model::Tables& tables, c
                                    : "did you mean " + nearest + "?");
   }
   const model::PaperSize* paper = model::paper_size(standards::cell_text(*row, "paper"));
-  const auto columns = read_count(standards::cell_text(*row, "columns"));
-  const auto rows = read_count(standards::cell_text(*row, "rows"));
+  const auto columns = read_count(standards::cell_text(*row, "columns"), kMostInARow);
+  const auto rows = read_count(standards::cell_text(*row, "rows"), kMostInARow);
   const auto length = [row](const char* column) {
     return standards::cell_value(*row, column, base::Unit::millimetre).value_or(0);
   };
@@ -104,16 +104,16 @@ std::variant<model::LabelGrid, Refused> read_grid(const GridWords& words) {
   const model::PaperSize* paper = model::paper_size(words.paper.empty() ? "a4" : words.paper);
   if (paper == nullptr || !paper->small) return refused("labels are printed on a4 or letter, not on " + words.paper);
   const auto label = read_pair(words.label);
-  if (!label) return refused("'" + words.label + "' is no size of a label", "write width and height, like 50x30 or 2x1in");
+  if (!label) return refused("'" + words.label + "' is not a label size", "write width and height, like 50x30 or 2x1in");
   const auto pitch = words.pitch.empty() ? label : read_pair(words.pitch);
-  if (!pitch) return refused("'" + words.pitch + "' is no pitch", "write it across and down, like 52.5x30");
-  const auto columns = read_count(words.columns);
-  const auto rows = read_count(words.rows);
+  if (!pitch) return refused("'" + words.pitch + "' is not a pitch", "write it across and down, like 52.5x30");
+  const auto columns = read_count(words.columns, kMostInARow);
+  const auto rows = read_count(words.rows, kMostInARow);
   if (!columns || !rows)
-    return refused("a grid of one's own needs --columns and --rows, whole numbers from 1 to " + std::to_string(kMostInARow));
+    return refused("--label needs --columns and --rows, whole numbers from 1 to " + std::to_string(kMostInARow));
   const auto corner = read_pair(words.corner);
   if (!words.corner.empty() && !corner)
-    return refused("'" + words.corner + "' is no corner", "write how far the first label lies from left and top, like 7.2x15");
+    return refused("'" + words.corner + "' is not a corner", "write how far the first label lies from left and top, like 7.2x15");
   model::LabelGrid grid{words.label,  std::string(paper->name), *columns, *rows, label->first, label->second, 0, 0, pitch->first,
                         pitch->second};
   centre(grid, *paper);

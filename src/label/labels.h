@@ -61,6 +61,9 @@ struct GridWords {
 };
 std::variant<model::LabelGrid, Refused> read_grid(const GridWords& words);
 
+/// A whole number from 1 to `most`, or nothing.
+std::optional<int> read_count(const std::string& text, int most);
+
 /// Names of the grids on file.
 std::vector<std::string> grid_names(const model::Tables& tables);
 

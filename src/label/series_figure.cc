@@ -29,12 +29,12 @@ std::string figure(double value) { return base::paper_number(base::shortest_text
 Drawing framed(double width, double height, const std::string& alt) {
   Drawing drawing = compose::picture(width + 2 * kEdgeMm, height + 2 * kEdgeMm, "");
   drawing.alt = alt;
-  drawing.true_size = true;
   return drawing;
 }
 
 Drawing circle_of(double size) {
   Drawing drawing = framed(size, size, "A circle at true size, " + figure(size) + " mm across.");
+  drawing.true_size = true;
   compose::add(drawing, model::circle({kEdgeMm + size / 2, kEdgeMm + size / 2}, size / 2), Ink::ink, Ink::none, kPenMm);
   return drawing;
 }
@@ -42,6 +42,7 @@ Drawing circle_of(double size) {
 /// A line as long as the size, ticks at its ends.
 Drawing line_of_size(double size) {
   Drawing drawing = framed(size, kTickMm, "A line at true size, " + figure(size) + " mm long.");
+  drawing.true_size = true;
   const double middle = kEdgeMm + kTickMm / 2;
   compose::add_line(drawing, {{kEdgeMm, middle}, {kEdgeMm + size, middle}}, kPenMm);
   for (const double x : {kEdgeMm, kEdgeMm + size}) compose::add_line(drawing, {{x, kEdgeMm}, {x, kEdgeMm + kTickMm}}, kPenMm);

@@ -1,11 +1,10 @@
 // Rules about dates: days that the calendar has, none after the book, and each after what it rests on.
 
 #include <algorithm>
-#include <array>
 #include <string>
 #include <string_view>
 
-#include "base/ascii.h"
+#include "base/calendar.h"
 #include "prove/published_checks.h"
 #include "prove/shared.h"
 
@@ -14,35 +13,6 @@ namespace {
 
 using model::Record;
 using report::Rule;
-
-constexpr int kMonths = 12;
-
-/// A number of some digits, or -1.
-int number_at(std::string_view text, std::size_t at, std::size_t digits) {
-  if (text.size() < at + digits) return -1;
-  int number = 0;
-  for (const char c : text.substr(at, digits)) {
-    if (!base::is_digit(c)) return -1;
-    number = number * 10 + (c - '0');
-  }
-  return number;
-}
-
-int days_of(int year, int month) {
-  constexpr std::array<int, kMonths> kDays = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  const bool leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
-  return kDays.at(static_cast<std::size_t>(month) - 1) + (leap && month == 2 ? 1 : 0);
-}
-
-/// Whether a date `2026`, `2026-11` or `2026-11-25` is in the calendar.
-bool is_date(std::string_view text) {
-  constexpr std::size_t kYear = 4, kMonth = 7, kDay = 10;
-  const int year = number_at(text, 0, 4);
-  const int month = text.size() > kYear ? number_at(text, 5, 2) : 1;
-  const int day = text.size() > kMonth ? number_at(text, 8, 2) : 1;
-  const bool form = text.size() == kYear || text.size() == kMonth || text.size() == kDay;
-  return form && year > 0 && month >= 1 && month <= kMonths && day >= 1 && day <= days_of(year, month);
-}
 
 /// Whether one date lies after another, as far as both say: 2026-11-25 is not after 2026-11.
 bool is_after(std::string_view one, std::string_view other) {
@@ -60,7 +30,7 @@ struct Dated {
 
 void check_date(const Proof& proof, const Dated& one) {
   if (one.date.empty()) return;
-  if (!is_date(one.date)) {
+  if (!base::is_date(one.date)) {
     proof.findings.add(Rule::date_calendar, one.where, "found " + one.date + ", which no calendar has", "write it as 2026-11-25");
   } else if (!one.earliest.empty() && is_after(one.earliest, one.date)) {
     proof.findings.add(Rule::date_order, one.where, "found " + one.date + ", before " + one.earliest + ", " + one.since,

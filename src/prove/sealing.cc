@@ -87,8 +87,7 @@ void check_inches(const Proof& proof, const model::PublishedTable::Row& row, con
   const auto inches = standards::cell_value(row, column + "-inch", Unit::inch);
   const auto millimetres = standards::cell_value(row, column, Unit::millimetre);
   if (!inches || !millimetres) return;
-  constexpr double kInch = 25.4;
-  const std::string expected = base::fixed_text(*inches * kInch, 2);
+  const std::string expected = base::fixed_text(*inches * base::kMillimetresPerInch, 2);
   if (expected == base::fixed_text(*millimetres, 2)) return;
   const auto where = row.spans.find(column);
   proof.findings.add(

@@ -4,12 +4,14 @@
 #include <algorithm>
 
 #include "base/number.h"
+#include "base/unit.h"
 
 namespace benchleaf::query {
 
 namespace {
 
-constexpr double kMillimetresPerInch = 25.4;
+using base::kMillimetresPerInch;
+
 constexpr double kHalfPart = kMillimetresPerInch / 128;  // half of a 64th, the finest part of a rule
 constexpr std::size_t kFinestDecimals = 4;
 

@@ -40,10 +40,10 @@ TEST_CASE("a grid of one's own is centred, or begins where its corner is") {
 }
 
 TEST_CASE("a grid that no sheet has is refused with what is wrong") {
-  CHECK(why({"a4", "50", "", "", "3", "9"}).find("'50' is no size of a label") == 0);
+  CHECK(why({"a4", "50", "", "", "3", "9"}).find("'50' is not a label size") == 0);
   CHECK(why({"a4", "50x30", "", "", "5", "9"}).find("do not fit on A4") != std::string::npos);
   CHECK(why({"a4", "50x30", "40x30", "", "3", "9"}).find("over each other") != std::string::npos);
-  CHECK(why({"a4", "50x30", "", "-1x5", "3", "9"}).find("is no corner") != std::string::npos);
+  CHECK(why({"a4", "50x30", "", "-1x5", "3", "9"}).find("is not a corner") != std::string::npos);
   CHECK(why({"a4", "5x5", "", "", "3", "9"}).find("too small") != std::string::npos);
   CHECK(why({"a3", "50x30", "", "", "3", "9"}).find("a4 or letter") != std::string::npos);
   for (const char* count : {"0", "-1", "2.5", "41", "x", "", "1e3", "99999999999999999999"})

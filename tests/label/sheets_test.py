@@ -116,6 +116,13 @@ class Labels(unittest.TestCase):
                     self.assertIsNotNone(found, f"no line at {wanted}")
                     self.assertLessEqual(abs(found - wanted), NEAR_MM)
 
+    def test_the_help_names_every_grid_of_the_table(self):
+        words = subprocess.run([self.program, "help", "label"], capture_output=True, text=True, check=True).stdout
+        table = yaml.safe_load((pathlib.Path(self.schema) / "tables" / "label-grids.yaml").read_text(encoding="utf-8"))
+        self.assertEqual({row["grid"] for row in table["rows"]}, set(GRIDS))
+        for grid in GRIDS:
+            self.assertIn(grid, words)
+
     def statements(self):
         table = yaml.safe_load((pathlib.Path(self.schema) / "tables" / "hazard-statements.yaml").read_text(encoding="utf-8"))
         return {row["code"]: " ".join(row["text"].split()) for row in table["rows"]}

@@ -32,14 +32,6 @@ model::Paragraph matrix_legend(const Desk& desk, const char* care, const char* h
   return legend;
 }
 
-/// A name in the middle of a line; `EPDM` stays as it is.
-std::string inner_name(const model::Record& record) {
-  std::string name = short_name(record);
-  const bool capital = !name.empty() && name[0] >= 'A' && name[0] <= 'Z';
-  if (capital && name.size() > 1 && name[1] >= 'a' && name[1] <= 'z') name[0] = static_cast<char>(name[0] - 'A' + 'a');
-  return name;
-}
-
 /// What it is told by: its colour and touch, up to the first stop of its description.
 std::string first_look(const model::Residue& residue) { return residue.looks.substr(0, residue.looks.find_first_of(",;.")); }
 
@@ -78,14 +70,6 @@ model::Runs never_on(const Desk& desk, const model::Residue& residue) {
 }
 
 }  // namespace
-
-std::string short_name(const model::Record& record) {
-  const std::string* name = nullptr;
-  if (record.kind == model::Kind::chemistry) name = &static_cast<const model::Chemistry&>(record).short_name;
-  if (record.kind == model::Kind::residue) name = &static_cast<const model::Residue&>(record).short_name;
-  if (record.kind == model::Kind::material) name = &static_cast<const model::Material&>(record).short_name;
-  return name == nullptr || name->empty() ? record.title : *name;
-}
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
   model::Matrix matrix;

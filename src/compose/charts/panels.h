@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "compose/desk.h"
+#include "compose/names.h"
 #include "model/sheet.h"
 
 namespace benchleaf::compose {
@@ -54,9 +55,6 @@ std::string kind_words(const model::Cell& cell);
 model::Run figure_run(const model::Fact& fact, model::Style style = model::Style::plain);
 /// A sign only where the value is recalled: a mark on every line marks nothing.
 void mark_doubt(const Desk& desk, model::Runs& runs, const model::Record& record, const char* path);
-/// A name that fits the head of a column: the short one, else the title.
-std::string short_name(const model::Record& record);
-
 /// The picture of that name, or nullptr.
 std::shared_ptr<const model::Drawing> bench_picture(const std::string& name);
 std::vector<std::string> bench_picture_names();

@@ -6,6 +6,7 @@
 #include "compose/entry_maker.h"
 #include "compose/meetings.h"
 #include "compose/verdict_table.h"
+#include "standards/hazard_sentence.h"
 
 namespace benchleaf::compose {
 
@@ -72,13 +73,8 @@ void add_classes(const Desk& desk, const model::Chemistry& chemistry, EntryMaker
 
 /// The sentence of a hazard statement, its code behind it: a code alone tells a reader nothing.
 std::string statement_words(const Desk& desk, const std::string& code) {
-  const model::PublishedTable* table = desk.tables.find("hazard-statements");
-  if (table == nullptr) return code;
-  for (const auto& row : table->rows) {
-    const auto text = row.cells.find("text");
-    if (row.key == code && text != row.cells.end()) return text->second + "\u00A0" + code;
-  }
-  return code;
+  const std::string sentence = standards::hazard_sentence(desk.tables, code);
+  return sentence == code ? code : sentence + "\u00A0" + code;
 }
 
 void say_classes(const Desk& desk, const model::Substance& substance, Line& line) {
