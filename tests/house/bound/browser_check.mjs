@@ -12,7 +12,8 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
+
+import { fileAddress, finish, hold } from './tally.mjs';
 
 const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
 const { chromium } = packages('playwright-core');
@@ -20,16 +21,8 @@ const axe = readFileSync(packages.resolve('axe-core/axe.min.js'), 'utf8');
 const [bound, program, part, one] = process.argv.slice(2);
 const site = path.resolve(bound, 'html');
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-let faults = 0, looked = 0;
 
-function hold(what, right) {
-  ++looked;
-  if (right) return;
-  ++faults;
-  console.error(`wrong: ${what}`);
-}
-
-const address = (name) => pathToFileURL(path.join(site, name)).href;
+const address = (name) => fileAddress(site, name);
 
 function pages(folder = '') {
   return readdirSync(path.join(site, folder), { withFileTypes: true }).flatMap((entry) => {
@@ -59,7 +52,6 @@ async function inspect(page, what) {
   await page.evaluate(axe);
   const { violations } = await page.evaluate((values) => axe.run(document, { runOnly: { type: 'tag', values }, preload: false }), RULES);
   for (const one of violations) hold(`${what}: ${one.id}: ${one.help}: ${one.nodes[0].html.slice(0, 160)}`, false);
-  ++looked;
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
   hold(`${what} is ${overflow} px wider than the window`, overflow <= 0);
 }
@@ -150,7 +142,7 @@ async function withoutScript() {
 /** The single file asks for no other: its policy lets its own scripts run, and every address leads to a place in it. */
 async function singleFile() {
   const page = await open();
-  const file = pathToFileURL(path.resolve(bound, 'handbook.html')).href;
+  const file = fileAddress(bound, 'handbook.html');
   page.on('request', (request) => hold(`the single file asks for ${request.url()}`, request.url() === file));
   await page.goto(file);
   const lost = await page.evaluate(() => [...document.querySelectorAll('a[href]')].map((link) => link.getAttribute('href'))
@@ -385,5 +377,4 @@ async function trueSize() {
 const parts = { ticket: ticketForm, size: trueSize, axe: axeOnTemplates, every: axeOnEveryPage, page: axeOnOnePage, walk, vectors: answersOfVectors };
 await parts[part]();
 await browser.close();
-console.log(`${looked} looked at, ${faults} faults`);
-process.exitCode = faults > 0 || looked === 0 ? 1 : 0;
+finish(1);

@@ -8,23 +8,16 @@
 import { readdirSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
-import { pathToFileURL } from 'node:url';
+
+import { count, fileAddress, finish, hold } from './tally.mjs';
 
 const packages = createRequire(path.resolve(import.meta.dirname, '../../../.ci/package.json'));
 const { chromium } = packages('playwright-core');
 const [bound, part] = process.argv.slice(2);
 const site = path.resolve(bound, 'html');
 const PHONE = { width: 390, height: 844 };
-let faults = 0, looked = 0;
 
-function hold(what, right) {
-  ++looked;
-  if (right) return;
-  ++faults;
-  console.error(`wrong: ${what}`);
-}
-
-const address = (name) => pathToFileURL(path.join(site, name)).href;
+const address = (name) => fileAddress(site, name);
 
 function pages(folder = '') {
   return readdirSync(path.join(site, folder), { withFileTypes: true }).flatMap((entry) => {
@@ -82,7 +75,7 @@ async function widths() {
         return { found, count };
       }, [LEAST_TEXT, RUNNING]);
       hold(`${name} at ${width}: ${narrow.found.slice(0, 3).join('; ')}`, narrow.found.length === 0);
-      looked += narrow.count;
+      count(narrow.count);
     }
     await page.context().close();
   }
@@ -202,5 +195,4 @@ async function zoom() {
 const parts = { widths, lengths, targets, files, forced, zoom };
 await parts[part]();
 await browser.close();
-console.log(`${looked} looked at, ${faults} faults`);
-process.exitCode = faults > 0 || looked < 8 ? 1 : 0;
+finish(8);
