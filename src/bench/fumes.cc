@@ -32,7 +32,7 @@ class Fumes {
     const Amount limit = ask_.needed("liquid", part_.substance, "lower-limit", Unit::percent);
     const Amount vapour = vapour_of(ask_, part_, volume);
     if (ask_.failed()) return;
-    answer_.beware(ask_.caution("fumes burn"));
+    warn(liquid);
     answer_.formula("vapour = V strength / M x molar volume; air = vapour / lower limit of burning",
                     "ideal gas, 20 °C, 101.325 kPa", model::Trust::handbook);
     answer_.put("vapour", vapour, Unit::litre);
@@ -42,9 +42,7 @@ class Fumes {
                  shown(part_.molar_mass, Unit::gram_per_mole));
     if (ask_.has("room")) in_room(vapour, limit);
     if (ask_.failed()) return;
-    answer_.holds(
-        "All of it has evaporated. The vapour is heavier than air and lies on the bench: near the spill it burns long before the "
-        "room is full.");
+    answer_.holds("All of it has evaporated. The vapour is heavier than air and lies on the bench.");
     answer_.nominal_only(vapour, "volume");
   }
 
@@ -65,6 +63,18 @@ class Fumes {
       return;
     }
     ask_.fail("liquid", ask_.title(liquid) + " states no limit of burning: nothing in it is known to burn");
+  }
+
+  /// A dilute acid has vapour with a limit of burning and no flash point: cold, it never makes air that burns.
+  void warn(const std::string& liquid) {
+    if (catches_fire(ask_, liquid)) {
+      answer_.beware(ask_.caution("fumes burn"));
+      answer_.holds("Near the spill it burns long before the room is full.");
+      return;
+    }
+    answer_.step(ask_.title(liquid) + ": flash point " + ask_.word(liquid, "flash-point"));
+    answer_.holds("By its flash point the liquid does not catch fire at the bench. The air that burns is what the " +
+                  ask_.title(part_.substance) + " in it would make alone.");
   }
 
   void in_room(const Amount& vapour, const Amount& limit) {

@@ -55,7 +55,7 @@ class Vapour {
     const Amount litres = vapour_of(ask_, part_, volume);
     const Amount at_once = litres / (room * exactly(kLitresACubicMetre)) * exactly(kMillion);
     if (ask_.failed()) return;
-    warn();
+    warn(liquid);
     put(at_once);
     close();
   }
@@ -94,8 +94,9 @@ class Vapour {
     limit_.short_term = limit_of(part_.substance, "short-term");
   }
 
-  void warn() {
-    if (ask_.stated(part_.substance, "lower-limit", Unit::percent)) answer_.beware(ask_.caution("vapour burns"));
+  void warn(const std::string& liquid) {
+    const bool has_limit = ask_.stated(part_.substance, "lower-limit", Unit::percent).has_value();
+    if (has_limit && catches_fire(ask_, liquid)) answer_.beware(ask_.caution("vapour burns"));
     answer_.warn("", "Near the open bottle the air holds far more than the mean of the room: head back, window open.");
   }
 

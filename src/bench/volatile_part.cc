@@ -4,6 +4,10 @@
 
 #include <array>
 #include <optional>
+#include <variant>
+
+#include "base/quantity.h"
+#include "standards/flammable.h"
 
 namespace benchleaf::bench {
 namespace {
@@ -22,6 +26,15 @@ Amount density_of(Ask& ask, const std::string& substance) {
 Amount vapour_of(Ask& ask, const VolatilePart& part, const Amount& millilitres) {
   const Amount molar_volume = ask.row("physical-constants", "molar-volume", "value", Unit::litre_per_mole);
   return millilitres * part.strength / part.molar_mass * molar_volume;
+}
+
+bool catches_fire(const Ask& ask, const std::string& liquid) {
+  const auto parsed = base::parse_quantity(ask.word(liquid, "flash-point"));
+  const auto* flash = std::get_if<base::Quantity>(&parsed);
+  if (flash == nullptr) return true;
+  if (flash->form == base::QuantityForm::none) return false;
+  const auto degrees = flash->in(Unit::degree_celsius);
+  return !degrees || standards::flammable_category(ask.tables(), degrees->low, std::nullopt) != nullptr;
 }
 
 std::optional<Amount> grams_a_millilitre(Ask& ask, const std::string& liquid, const std::string& path,

@@ -24,6 +24,10 @@ VolatilePart pure_substance(Ask& ask, const std::string& substance);
 /// is reckoned, and `answer` says so.
 VolatilePart part_of_liquid(Ask& ask, Answer& answer, const std::string& liquid, const std::string& path);
 
+/// Whether the vapour of a liquid catches fire at the bench, by the flash point that its record states and the table of
+/// flammable categories. Where it states none, or that it is not known, the vapour is taken to burn.
+bool catches_fire(const Ask& ask, const std::string& liquid);
+
 /// Grams in a millilitre of a liquid of so many per cent by volume, mass in volume or mass, whichever the record states; the
 /// rest of it is taken as water. Nothing where it states none.
 std::optional<Amount> grams_a_millilitre(Ask& ask, const std::string& liquid, const std::string& path,

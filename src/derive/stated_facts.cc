@@ -26,6 +26,10 @@ constexpr std::array<std::string_view, 6> kNoFacts = {"id", "aliases", "basis", 
 /// Members of a list item that say the same of the item alone.
 constexpr std::array<std::string_view, 4> kItemProvenance = {"source", "where", "trust", "as-of"};
 
+/// What stands beside a verdict in the words of the bench: a source says that acid is poor for polyamide, and not how long a
+/// wipe may take. No source makes them more than usage of the trade.
+constexpr std::array<std::string_view, 4> kOwnWords = {"condition", "effect", "when", "why"};
+
 /// A mapping `{value: 80 mAh, load: not stated}` is one fact with its conditions beside it.
 constexpr std::string_view kValueMember = ".value";
 
@@ -35,6 +39,11 @@ std::string joined(const std::string& path, std::string_view name) {
 
 bool is_provenance(std::string_view key) {
   return std::find(kItemProvenance.begin(), kItemProvenance.end(), key) != kItemProvenance.end();
+}
+
+bool is_own_words(std::string_view path) {
+  const std::string_view name = path.substr(path.rfind('.') + 1);
+  return std::find(kOwnWords.begin(), kOwnWords.end(), name) != kOwnWords.end();
 }
 
 bool is_code_word(std::string_view text) { return !text.empty() && text.find_first_of(" \t\n") == std::string_view::npos; }
@@ -82,7 +91,7 @@ class Walker {
     const bool is_value = path.size() > kValueMember.size() && path.substr(path.size() - kValueMember.size()) == kValueMember;
     fact.id = record_.reference() + "#" + (is_value ? path.substr(0, path.size() - kValueMember.size()) : path);
     if (const model::Basis* basis = record_.basis_for(path)) {
-      fact.trust = basis->trust;
+      fact.trust = is_own_words(path) ? model::weaker(basis->trust, model::Trust::trade) : basis->trust;
       fact.source = source_text(basis->source, basis->where);
     } else {
       fact.trust = trust_without_basis(path);

@@ -282,3 +282,23 @@ TEST_CASE("fog, lamp, seat and room: what they decide is a code") {
   REQUIRE_FALSE(press.sizes.empty());
   CHECK(press.sizes.front().record == "crystal/acrylic-press-fit");
 }
+
+TEST_CASE("what has no flash point in its record is not said to catch fire (Regulation 1272/2008, annex I, table 2.6.1)") {
+  // Flash points: propan-2-ol 12 °C, acetone -20 °C, acetic acid 39 °C (NFPA 497-2008, IEC 60079-20-1:2010): categories 2 and 3.
+  // Vinegar of 5 % has none; of window cleaner and contact cleaner none is known, which is not none.
+  const auto warns = [](const std::string& liquid) {
+    const auto result = ask("fumes; liquid=" + liquid + "; volume=1 mL");
+    INFO(liquid << (result.refusal ? result.refusal->reason : std::string()));
+    REQUIRE_FALSE(result.refusal);
+    return std::any_of(result.cautions.begin(), result.cautions.end(), [](const auto& one) { return one.first; });
+  };
+  for (const char* liquid : {"isopropanol", "acetone", "acetic-acid", "ethyl-spirit", "light-naphtha", "contact-cleaner"})
+    CHECK(warns(liquid));
+  CHECK_FALSE(warns("white-vinegar"));
+  const auto breathed = ask("vapour; liquid=white-vinegar; volume=10 mL; room=30 m3");
+  CHECK(std::none_of(breathed.cautions.begin(), breathed.cautions.end(),
+                     [](const auto& one) { return one.first && !one.record.empty(); }));
+  const auto burns = ask("vapour; liquid=acetone; volume=10 mL; room=30 m3");
+  CHECK(std::any_of(burns.cautions.begin(), burns.cautions.end(),
+                    [](const auto& one) { return one.first && !one.record.empty(); }));
+}

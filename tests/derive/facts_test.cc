@@ -55,6 +55,24 @@ TEST_CASE("a range has ends and no value; a mapping with a value is one fact") {
   CHECK(real().derived.facts.find("cell/cr2032#capacity.value") == nullptr);
 }
 
+// content/README.md, Trust: a source gives the verdict, the bench the reason and the way of working.
+TEST_CASE("reasons and ways of working beside a verdict are marked as usage at most") {
+  CHECK(real().fact("chemistry/isopropanol#on-materials.1.verdict").trust == Trust::handbook);
+  std::size_t seen = 0;
+  for (const Fact& fact : real().derived.facts.all()) {
+    for (const char* name : {".why", ".condition", ".when", ".effect"}) {
+      if (fact.derived || fact.id.size() < std::string(name).size() ||
+          fact.id.compare(fact.id.size() - std::string(name).size(), std::string::npos, name) != 0)
+        continue;
+      INFO(fact.id);
+      CHECK(fact.id.find("table/") != 0);
+      CHECK((fact.trust == Trust::trade || fact.trust == Trust::memory || fact.trust == Trust::invented));
+      ++seen;
+    }
+  }
+  CHECK(seen > 100);
+}
+
 // content/README.md, Trust: an item of a list may carry its own source and trust, which are no facts of the trade.
 TEST_CASE("what an item says of its own source is no fact") {
   std::size_t seen = 0;
