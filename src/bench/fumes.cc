@@ -73,8 +73,9 @@ class Fumes {
       return;
     }
     answer_.step(ask_.title(liquid) + ": flash point " + ask_.word(liquid, "flash-point"));
-    answer_.holds("By its flash point the liquid does not catch fire at the bench. The air that burns is what the " +
-                  ask_.title(part_.substance) + " in it would make alone.");
+    answer_.holds(
+        "By its flash point the liquid does not catch fire at the bench. The air that burns is that of one part alone: " +
+        ask_.title(part_.substance) + ".");
   }
 
   void in_room(const Amount& vapour, const Amount& limit) {

@@ -1,5 +1,5 @@
 // A second opinion on what records say of liquids: no verdict kinder than
-// published tables give for its family, and the cautions that the classes of a
+// published tables give for its family or for two groups that meet, and the cautions that the classes of a
 // liquid and the reactive groups of a residue ask for.
 
 #include <algorithm>
@@ -114,6 +114,71 @@ void check_verdicts_of(const Proof& proof, const Record& record, const Families&
   }
 }
 
+using Members = std::vector<std::string>;
+
+Members members_of(const model::Chemistry& liquid) {
+  Members members;
+  for (const auto& part : liquid.made_of) members.push_back(part.substance.id());
+  return members;
+}
+
+/// What is in a residue: its substances, and what stood in the cell that left it.
+Members members_of(const model::Residue& residue) {
+  Members members = residue.left_by;
+  for (const auto& part : residue.made_of) members.push_back(part.substance.id());
+  return members;
+}
+
+Members members_of(const Proof& proof, const model::RecordRef& mixture) {
+  const auto& liquids = proof.base.chemistries;
+  const auto& residues = proof.base.residues;
+  if (const auto liquid = liquids.find(mixture.id()); mixture.is(model::Kind::chemistry) && liquid != liquids.end())
+    return members_of(liquid->second);
+  if (const auto residue = residues.find(mixture.id()); mixture.is(model::Kind::residue) && residue != residues.end())
+    return members_of(residue->second);
+  return {mixture.id()};
+}
+
+bool in_group(const Proof& proof, const Members& members, std::string_view group) {
+  const Row* row = standards::row_of(proof.tables, "reactive-groups", group);
+  return row != nullptr &&
+         std::any_of(members.begin(), members.end(), [&](const auto& one) { return lists(*row, "members", one); });
+}
+
+int severity_in_the_open(const Row& pair) {
+  const std::string& word = standards::cell_text(pair, "open");
+  return word == "never" ? 2 : word == "ok" ? 0 : 1;
+}
+
+/// The worst pair of groups of two mixtures, or nullptr.
+const Row* worst_pair(const Proof& proof, const Members& first, const Members& second) {
+  const Row* worst = nullptr;
+  for (const Row& pair : standards::rows_of(proof.tables, "reactive-pairs")) {
+    const std::string& one = standards::cell_text(pair, "one");
+    const std::string& other = standards::cell_text(pair, "other");
+    const bool meet = (in_group(proof, first, one) && in_group(proof, second, other)) ||
+                      (in_group(proof, first, other) && in_group(proof, second, one));
+    if (meet && (worst == nullptr || severity_in_the_open(pair) > severity_in_the_open(*worst))) worst = &pair;
+  }
+  return worst;
+}
+
+void check_meetings_of(const Proof& proof, const Record& record, const Members& members,
+                       const std::vector<model::Meeting>& meets) {
+  for (std::size_t i = 0; i < meets.size(); ++i) {
+    const std::string path = "meets." + std::to_string(i);
+    if (!record.usable(path)) continue;
+    const Row* pair = worst_pair(proof, members, members_of(proof, meets[i].with));
+    if (pair == nullptr || severity(meets[i].verdict) >= severity_in_the_open(*pair)) continue;
+    proof.findings
+        .add(Rule::verdict_family, record.span_of(path + ".verdict"),
+             "found " + std::string(word_of(severity(meets[i].verdict))) + " with " + meets[i].with.id() + ", but " + pair->key +
+                 " is " + word_of(severity_in_the_open(*pair)) + ": " + standards::cell_text(*pair, "effect"),
+             "make the verdict as strict")
+        .notes.push_back({pair->span, "table reactive-pairs"});
+  }
+}
+
 template <typename References>
 bool asks_for_one_of(const References& cautions, const Row& row) {
   return std::any_of(cautions.begin(), cautions.end(), [&](const auto& one) { return lists(row, "cautions", one.id()); });
@@ -143,7 +208,12 @@ void caution_missing(const Proof& proof, Rule rule, const Record& record, const 
 
 void check_verdicts_by_family(const Proof& proof) {
   for (const auto& [id, liquid] : proof.base.chemistries) {
-    if (liquid.usable("made-of")) check_verdicts_of(proof, liquid, families_of(proof, liquid), liquid.on_materials);
+    if (!liquid.usable("made-of")) continue;
+    check_verdicts_of(proof, liquid, families_of(proof, liquid), liquid.on_materials);
+    check_meetings_of(proof, liquid, members_of(liquid), liquid.meets);
+  }
+  for (const auto& [id, residue] : proof.base.residues) {
+    if (residue.usable("made-of")) check_meetings_of(proof, residue, members_of(residue), residue.meets);
   }
   for (const auto& [id, abrasive] : proof.base.abrasives) {
     if (abrasive.usable("form")) check_verdicts_of(proof, abrasive, families_of(proof, abrasive), abrasive.on_materials);
