@@ -10,6 +10,7 @@
 #include "query/describe.h"
 #include "query/name_index.h"
 #include "query/pairs.h"
+#include "query/parted.h"
 #include "query/sizes.h"
 #include "query/text_index.h"
 
@@ -57,16 +58,17 @@ class Answerer::Parts {
       : world_(world),
         describer_(world, std::move(page_of)),
         vocabulary_(world.tables),
-        names_(world.records, world.tables, vocabulary_) {}
+        names_(world.records, world.tables, vocabulary_),
+        parter_(names_, vocabulary_, [this]() -> const TextIndex& { return texts(); }) {}
 
   Answers answer(std::string_view query) const {
     Answers out;
     out.query = std::string(query);
     out.others_head = std::string(kAlso);
     if (query.size() > kMostBytes) return out;
-    const std::vector<Word> words = words_of(query);
+    const std::vector<Word> words = parter_.parted(words_of(query));
     if (words.empty() || words.size() > kMostWords) return out;
-    const Dangers dangers = dangers_in(words, vocabulary_, world_.records, world_.tables);
+    const Dangers dangers = dangers_in(with_cell_said(words), vocabulary_, world_.records, world_.tables);
     if (!dangers.first.empty()) {
       hurt(words, dangers, out);
       return out;
@@ -86,6 +88,12 @@ class Answerer::Parts {
     return *texts_;
   }
 
+  /// Who names a cell says `cell` with it: `swallowed a 377`.
+  std::vector<Word> with_cell_said(std::vector<Word> words) const {
+    if (!cells_in(words, names_).groups.empty()) words.push_back({Word::Sort::word, "cell", 0});
+    return words;
+  }
+
   /// Somebody may be hurt: what to do is the answer, whatever else was typed.
   void hurt(const std::vector<Word>& words, const Dangers& dangers, Answers& out) const {
     out.danger = true;
@@ -101,8 +109,10 @@ class Answerer::Parts {
     const bool craft =
         std::any_of(words.begin(), words.end(), [this](const Word& word) { return vocabulary_.is(word, Use::craft); });
     if (!craft && (slipped_name(words, out) || pair(words, out))) return;
-    if (named_whole(words, out) || (!craft && (cells(words, out) || size(words, out)))) return;
-    if (!craft) by_words(words, out);
+    const AskedTraits traits = traits_in(words, vocabulary_, world_.tables);
+    if (named_whole(words, out) || (!craft && (cells(traits, false, out) || size(traits, out)))) return;
+    if (!craft && !several_names(words, out)) by_words(words, out);
+    if (!craft && out.hits.empty()) cells(traits, true, out);
     if (out.hits.empty()) out.nearest = names_.nearest(out.query, {}, 3);
   }
 
@@ -116,18 +126,25 @@ class Answerer::Parts {
     });
   }
 
-  /// Cells by name, with nothing else that says something.
-  bool cells(const std::vector<Word>& words, Answers& out) const {
-    NamedCells named = cells_in(words, names_);
-    if ((named.groups.empty() && named.unknown.empty()) || !all_are(named.rest, {Use::asks, Use::cell, Use::joins})) return false;
+  /// Cells by name, with nothing else that says something; or whatever else was typed, which is left out then.
+  bool cells(const AskedTraits& asked, bool whatever, Answers& out) const {
+    NamedCells named = cells_in(asked.rest, names_);
+    if (named.groups.empty() && (named.unknown.empty() || whatever)) return false;
+    if (!all_are(named.rest, {Use::asks, Use::cell, Use::joins, Use::compares})) {
+      if (!whatever) return false;
+      for (const Word& word : named.rest) {
+        if (!is_any(word, {Use::asks, Use::cell, Use::joins, Use::compares})) out.left_out.push_back(word.text);
+      }
+    }
     if (!named.unknown.empty() && named.groups.empty()) {
       out.nearest = names_.nearest(named.unknown, {Kind::cell}, 3);
       return true;
     }
     RecordList shown;
     for (auto& group : named.groups) {
-      std::stable_sort(group.begin(), group.end(), [this](const model::Cell* one, const model::Cell* other) {
-        return is_likelier(*one, *other, world_.tables);
+      std::stable_sort(group.begin(), group.end(), [&](const model::Cell* one, const model::Cell* other) {
+        const int first = missed(*one, asked), second = missed(*other, asked);
+        return first != second ? first < second : is_likelier(*one, *other, world_.tables);
       });
       add_once(shown, group.front());
     }
@@ -139,11 +156,14 @@ class Answerer::Parts {
     return true;
   }
 
-  bool size(const std::vector<Word>& words, Answers& out) const {
-    const AskedSize asked = size_in(words, vocabulary_);
+  bool size(const AskedTraits& traits, Answers& out) const {
+    const AskedSize asked = size_in(traits.rest, vocabulary_);
     if (asked.measures.empty()) return false;
     if (!all_are(asked.rest, {Use::asks, Use::cell, Use::joins, Use::wide, Use::high})) return series(asked, out);
-    const CellsOfSize found = cells_of_size(asked.measures, world_.records, world_.tables);
+    CellsOfSize found = cells_of_size(asked.measures, world_.records, world_.tables);
+    std::stable_sort(found.cells.begin(), found.cells.end(), [&](const model::Cell* one, const model::Cell* other) {
+      return missed(*one, traits) < missed(*other, traits);
+    });
     for (const model::Cell* cell : found.cells) out.hits.push_back(describer_.record(*cell));
     if (out.hits.empty() && !asked.pair) out.hits.push_back(describer_.calculator(kSeatCalculator));
     if (asked.measures.size() > 1 && !found.smaller.empty()) {
@@ -233,6 +253,43 @@ class Answerer::Parts {
     }
   }
 
+  /// The longest name of records that begins at a word, and how many words it has.
+  std::pair<std::size_t, std::vector<Reading>> name_at(const std::vector<Word>& words, std::size_t at) const {
+    for (std::size_t count = std::min(names_.longest(), words.size() - at); count > 0; --count) {
+      const std::vector<Word> part(words.begin() + static_cast<std::ptrdiff_t>(at),
+                                   words.begin() + static_cast<std::ptrdiff_t>(at + count));
+      std::vector<Reading> readings = named_by(part, false);
+      if (!readings.empty()) return {count, std::move(readings)};
+    }
+    return {0, {}};
+  }
+
+  /// `module or movement`, `difference between lip and notch`: names that are told apart, with nothing else.
+  bool several_names(const std::vector<Word>& words, Answers& out) const {
+    constexpr std::size_t kTwo = 2;
+    std::vector<std::vector<Reading>> named;
+    bool told_apart = false;
+    for (std::size_t at = 0; at < words.size();) {
+      const Word& word = words[at];
+      told_apart = told_apart || vocabulary_.is(word, Use::compares);
+      auto [count, readings] = is_any(word, {Use::compares, Use::asks, Use::joins})
+                                   ? std::pair<std::size_t, std::vector<Reading>>{1, {}}
+                                   : name_at(words, at);
+      if (count == 0) return false;
+      if (!readings.empty()) named.push_back(std::move(readings));
+      at += count;
+    }
+    if (named.size() < kTwo || !told_apart) return false;
+    std::vector<Reading> together;
+    for (const auto& readings : named) {
+      const auto term = std::find_if(readings.begin(), readings.end(),
+                                     [](const Reading& reading) { return reading.record->kind == Kind::term; });
+      together.push_back(term != readings.end() ? *term : readings.front());
+    }
+    give(together, false, words, out);
+    return true;
+  }
+
   /// A name of two words and more with a slip in a word that nothing has: it is no two names with a slip in each, unless a word
   /// joins two.
   bool slipped_name(const std::vector<Word>& words, Answers& out) const {
@@ -268,6 +325,7 @@ class Answerer::Parts {
   Describer describer_;
   Vocabulary vocabulary_;
   NameIndex names_;
+  Parter parter_;
   mutable std::optional<TextIndex> texts_;
 };
 

@@ -109,6 +109,38 @@ int stands_in_for(const model::Cell& cell, const model::Tables& tables) {
 
 }  // namespace
 
+bool is_cell_name(const std::string& word, const NameIndex& names) {
+  return !cells_of(names.of_key(word)).empty() || !cells_of(names.of_key(without_letter(word))).empty();
+}
+
+AskedTraits traits_in(const std::vector<Word>& words, const Vocabulary& vocabulary, const model::Tables& tables) {
+  AskedTraits asked;
+  for (std::size_t at = 0; at < words.size(); ++at) {
+    const std::string& text = words[at].text;
+    if ((text == "low" || text == "high") && at + 1 < words.size() && words[at + 1].text == "drain") {
+      asked.drain = text == "low" ? model::Drain::low : model::Drain::high;
+      ++at;
+      continue;
+    }
+    asked.rest.push_back(words[at]);
+    if (!vocabulary.is(words[at], Use::cell)) continue;
+    const std::string stem = stem_of(text);
+    const auto& like = vocabulary.like(stem);
+    for (const auto& row : tables.cell_systems) {
+      const std::string first = stem_of(row.system.substr(0, row.system.find('-')));  // `silver` of `silver-oxide`
+      if (first == stem || std::find(like.begin(), like.end(), first) != like.end()) asked.systems.push_back(row.system);
+    }
+  }
+  return asked;
+}
+
+int missed(const model::Cell& cell, const AskedTraits& asked) {
+  const bool other_drain = asked.drain && cell.drain != asked.drain;
+  const bool other_system =
+      !asked.systems.empty() && std::find(asked.systems.begin(), asked.systems.end(), cell.system) == asked.systems.end();
+  return (other_drain ? 1 : 0) + (other_system ? 1 : 0);
+}
+
 bool is_likelier(const model::Cell& one, const model::Cell& other, const model::Tables& tables) {
   const auto rank = [&tables](const model::Cell& cell) {
     const bool drain_known = cell.drain && *cell.drain != model::Drain::not_stated;

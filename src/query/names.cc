@@ -109,9 +109,11 @@ std::vector<Name> names_of(const model::Record& record, const model::Tables& tab
       break;
     }
     case model::Kind::abrasive: {
-      for (const auto& grade : static_cast<const model::Abrasive&>(record).grades) {
-        const bool bare = grade.grade.find_first_not_of("0123456789") == std::string::npos;
-        if (!bare) names.add(Role::other_name, grade.grade);  // a bare number is of no scale
+      const auto& abrasive = static_cast<const model::Abrasive&>(record);
+      for (const auto& grade : abrasive.grades) {
+        const std::size_t figures = grade.grade.find_first_of("0123456789");
+        if (figures != 0) names.add(Role::other_name, grade.grade);  // a bare number is of no scale
+        if (figures != std::string::npos) names.add(Role::other_name, abrasive.scale + " " + grade.grade.substr(figures));
       }
       break;
     }

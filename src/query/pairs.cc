@@ -14,7 +14,9 @@ namespace {
 using model::Kind;
 
 constexpr std::string_view kUnlisted = "unlisted-liquids";
-constexpr std::size_t kMostWords = 6;  // of a name in a query
+constexpr std::size_t kMostWords = 6;       // of a name in a query
+constexpr std::size_t kMostWithSlip = 2;    // of one with a slip
+constexpr std::size_t kMostOfUnlisted = 3;  // of a liquid that is not on file
 
 bool is_agent(const model::Record& record) { return record.kind == Kind::chemistry || record.kind == Kind::abrasive; }
 
@@ -42,11 +44,25 @@ bool stricter(const PairVerdict& one, const PairVerdict& other) { return one.cod
 
 }  // namespace
 
-PairReader::Mention PairReader::mention_of(const std::string& key) const {
+PairReader::Mention PairReader::mention_of(const std::vector<Reading>& readings) {
   Mention mention;
-  const std::vector<Reading>& readings = names_.of_key(key);
   mention.agents = wanted(readings, true);
   mention.targets = wanted(readings, false);
+  return mention;
+}
+
+/// A name word for word, or with other small words in it: `film from the leaked lithium cell`.
+PairReader::Mention PairReader::exact_mention(const std::vector<Word>& words, std::size_t at, std::size_t count) const {
+  constexpr std::size_t kWithSmallWords = 3;
+  const std::string key = joined_key(words, at, at + count);
+  Mention mention = mention_of(names_.of_key(key));
+  const auto small = [this](const Word& word) { return vocabulary_.is(word, Use::asks); };
+  if (mention.empty() && count >= kWithSmallWords && !small(words[at]) && !small(words[at + count - 1])) {
+    std::vector<Word> bare(words.begin() + static_cast<std::ptrdiff_t>(at),
+                           words.begin() + static_cast<std::ptrdiff_t>(at + count));
+    std::erase_if(bare, small);
+    if (bare.size() > 1 && bare.size() < count) mention = mention_of(names_.of_bare_key(joined_key(bare, 0, bare.size())));
+  }
   if (!mention.empty()) return mention;
   for (const auto& row : standards::rows_of(world_.tables, kUnlisted)) {
     if (joined_key(row.key) == key) mention.unlisted = &row;
@@ -54,10 +70,22 @@ PairReader::Mention PairReader::mention_of(const std::string& key) const {
   return mention;
 }
 
-/// A word that says nothing by itself, or that a record has, is not taken for a slip in another; figures are not guessed.
-bool PairReader::may_slip(const Word& word) const {
-  return word.sort == Word::Sort::word && word.text.find_first_of("0123456789") == std::string::npos &&
-         !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts) && !texts_().has(word);
+/// A name of one word or two with a word that no record has. What says nothing by itself is not taken for a slip in another word;
+/// figures are not guessed.
+bool PairReader::may_slip(const std::vector<Word>& words, std::size_t at, std::size_t count) const {
+  const auto from = words.begin() + static_cast<std::ptrdiff_t>(at), to = from + static_cast<std::ptrdiff_t>(count);
+  const auto says_something = [this](const Word& word) {
+    return word.sort == Word::Sort::word && word.text.find_first_of("0123456789") == std::string::npos &&
+           !vocabulary_.is(word, Use::asks) && !vocabulary_.is(word, Use::acts);
+  };
+  return count <= kMostWithSlip && std::all_of(from, to, says_something) &&
+         std::any_of(from, to, [this](const Word& word) { return !texts_().has(word); });
+}
+
+/// Whether a word that may be a liquid says what is done instead: `polish acrylic`, but `polish on acrylic`.
+bool PairReader::does_something(const std::vector<Word>& words, std::size_t at, std::size_t count, const Mention& mention) const {
+  if (count > 1 || mention.agents.empty() || !vocabulary_.is(words[at], Use::acts)) return false;
+  return at + 1 < words.size() && !vocabulary_.is(words[at + 1], Use::joins);
 }
 
 /// The longest name that begins at a word; of a long one a slip is forgiven.
@@ -65,16 +93,26 @@ PairReader::Mention PairReader::mention_at(const std::vector<Word>& words, std::
   const std::size_t most = std::min(kMostWords, words.size() - at);
   for (const bool slips : {false, true}) {
     for (std::size_t count = most; count > 0; --count) {
-      const std::string exact = joined_key(words, at, at + count);
-      if (slips && (count > 2 || !may_slip(words[at]) || !may_slip(words[at + count - 1]))) continue;
-      Mention mention = mention_of(slips ? names_.with_slips(words, at, at + count) : exact);
-      if (mention.empty()) continue;
+      if (slips && !may_slip(words, at, count)) continue;
+      Mention mention =
+          slips ? mention_of(names_.of_key(names_.with_slips(words, at, at + count))) : exact_mention(words, at, count);
+      if (mention.empty() || does_something(words, at, count, mention)) continue;
       mention.from = at;
       mention.to = at + count;
       return mention;
     }
   }
   return {};
+}
+
+/// What stands before `on`, where nothing on file has its words.
+std::string PairReader::unlisted_name(const std::vector<Word>& words) const {
+  std::string name;
+  if (words.empty() || words.size() > kMostOfUnlisted) return name;
+  const auto unknown = [this](const Word& word) { return word.sort == Word::Sort::word && !texts_().knows(word); };
+  if (std::none_of(words.begin(), words.end(), unknown)) return name;
+  for (const Word& word : words) name += (name.empty() ? "" : " ") + word.text;
+  return name;
 }
 
 std::optional<AskedPair> PairReader::read(const std::vector<Word>& words) const {
@@ -95,8 +133,9 @@ std::optional<AskedPair> PairReader::read(const std::vector<Word>& words) const 
     at = mention.to;
     mentions.push_back(std::move(mention));
   }
-  if (mentions.size() == 1 && joined && before.size() == 1 && rest.size() == 1 && !texts_().knows(rest.front()))
-    return unlisted_on(rest.front().text, mentions.front());
+  if (mentions.size() == 1 && joined && before.size() == rest.size()) {
+    if (const std::string name = unlisted_name(rest); !name.empty()) return unlisted_on(name, mentions.front());
+  }
   if (!rest.empty() || mentions.size() < 2) return std::nullopt;
   for (std::size_t i = 0; i < mentions.size(); ++i) {
     for (std::size_t j = i + 1; j < mentions.size(); ++j) {

@@ -62,8 +62,11 @@ class PairReader {
     bool empty() const { return agents.empty() && targets.empty() && unlisted == nullptr; }
   };
   Mention mention_at(const std::vector<Word>& words, std::size_t at) const;
-  Mention mention_of(const std::string& key) const;
-  bool may_slip(const Word& word) const;
+  Mention exact_mention(const std::vector<Word>& words, std::size_t at, std::size_t count) const;
+  static Mention mention_of(const std::vector<Reading>& readings);
+  bool does_something(const std::vector<Word>& words, std::size_t at, std::size_t count, const Mention& mention) const;
+  bool may_slip(const std::vector<Word>& words, std::size_t at, std::size_t count) const;
+  std::string unlisted_name(const std::vector<Word>& words) const;
   std::optional<AskedPair> pair_of(const Mention& one, const Mention& other) const;
   std::optional<AskedPair> unlisted_on(const std::string& name, const Mention& target) const;
   AskedPair unlisted_pair(const model::PublishedTable::Row& row, const Mention& target) const;

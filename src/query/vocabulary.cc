@@ -11,12 +11,13 @@ namespace benchleaf::query {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Use>, 8> kUses = {{{"asks", Use::asks},
+constexpr std::array<std::pair<std::string_view, Use>, 9> kUses = {{{"asks", Use::asks},
                                                                     {"defines", Use::defines},
                                                                     {"cell", Use::cell},
                                                                     {"wide", Use::wide},
                                                                     {"high", Use::high},
                                                                     {"joins", Use::joins},
+                                                                    {"compares", Use::compares},
                                                                     {"acts", Use::acts},
                                                                     {"craft", Use::craft}}};
 

@@ -13,14 +13,15 @@ namespace benchleaf::query {
 
 /// What a word does in a query, by the table query-words.
 enum class Use {
-  asks,     ///< stands in any question: `how`, `the`, `watch`
-  defines,  ///< asks what a word means: `what`, `mean`
-  cell,     ///< says nothing beside the name of a cell: `equivalent`, `vs`
-  wide,     ///< the number beside it is a diameter
-  high,     ///< the number beside it is a height
-  joins,    ///< stands between two things that touch: `on`, `with`
-  acts,     ///< says nothing beside a liquid and what it touches: `clean`, `gasket`
-  craft     ///< of a craft or a trade that the book is not about
+  asks,      ///< stands in any question: `how`, `the`, `watch`
+  defines,   ///< asks what a word means: `what`, `mean`
+  cell,      ///< says nothing beside the name of a cell: `equivalent`, `vs`
+  wide,      ///< the number beside it is a diameter
+  high,      ///< the number beside it is a height
+  joins,     ///< stands between two things that touch: `on`, `with`
+  compares,  ///< stands between two things that are told apart: `or`, `vs`, `difference`
+  acts,      ///< says nothing beside a liquid and what it touches: `clean`, `gasket`
+  craft      ///< of a craft or a trade that the book is not about
 };
 
 /// Words by what they do and by what else they may be called. Made once from the tables query-words and like-words.
@@ -29,6 +30,8 @@ class Vocabulary {
   explicit Vocabulary(const model::Tables& tables);
 
   bool is(const Word& word, Use use) const;
+  /// Whether the word does anything in a query.
+  bool is_any(const Word& word) const { return uses_.count(stem_of(word.text)) > 0; }
   /// Stems of other words for the same thing: `battery` gives `cell`.
   const std::vector<std::string>& like(const std::string& stem) const;
 
