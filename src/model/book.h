@@ -19,9 +19,11 @@ enum class Style : unsigned {
   italic = 2,
   code = 4,  ///< formula or code
   subscript = 8,
-  accent = 16,   ///< run-in labels only
-  number = 32,   ///< a trade number on a chart: the largest words of its rows
-  look_up = 64,  ///< another look-up key on a chart
+  accent = 16,     ///< run-in labels only
+  number = 32,     ///< a trade number on a chart: the largest words of its rows
+  look_up = 64,    ///< another look-up key on a chart
+  caption = 128,   ///< small words beside a key on a chart
+  one_line = 256,  ///< words of a chart that never break: set as close as keys
 };
 constexpr Style operator|(Style a, Style b) { return static_cast<Style>(static_cast<unsigned>(a) | static_cast<unsigned>(b)); }
 constexpr bool has(Style all, Style one) { return (static_cast<unsigned>(all) & static_cast<unsigned>(one)) != 0; }

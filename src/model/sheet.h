@@ -17,9 +17,12 @@ struct Matrix {
   struct Row {
     Runs head;
     std::vector<std::optional<Verdict>> cells;  ///< as many as columns
+    std::string group;                          ///< its kind: rows of one kind stand together
   };
   std::vector<Runs> columns;
+  std::vector<std::string> groups;  ///< the kind of each column, named above those it has; or none at all
   std::vector<Row> rows;
+  bool heads_at_both_ends = false;  ///< rows too long for the eye to keep
 };
 
 /// Small pictures side by side, each with a few words under it.
@@ -46,7 +49,6 @@ struct Panel {
   int keep = 1;        ///< the higher, the sooner it is dropped; 1 is never dropped
   bool spare = false;  ///< left out without a warning where there is no room
   bool wide = false;   ///< over all columns of the sheet; tables in it run on side by side
-  bool alarm = false;  ///< what to do when somebody is hurt: its head is a strip of red
 };
 
 /// One side of a chart.

@@ -96,8 +96,6 @@ Look cover_line() { return condensed(14, 19); }
 
 }  // namespace look
 
-Color alarm_ground() { return {0xA8, 0x00, 0x20}; }
-
 Color print_color(model::Ink ink) {
   switch (ink) {
     case model::Ink::none:

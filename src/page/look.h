@@ -13,6 +13,8 @@ inline constexpr double kFloorPt = 11.2;
 inline constexpr double kNumberScale = 18 / kFloorPt;
 /// Other look-up keys: 14 pt at the floor, 20 minutes of arc.
 inline constexpr double kLookUpScale = 14 / kFloorPt;
+/// What is read from close by: 9.5 pt at the floor.
+inline constexpr double kCaptionScale = 9.5 / kFloorPt;
 
 /// One way of setting words: the faces for plain, bold and slanted words, and the measures.
 struct Look {
@@ -80,9 +82,6 @@ Look cover_line();
 Look bold_of(Look look);
 /// The same look in another colour.
 Look in_color(Look look, Color color);
-
-/// Ground of the strip on a chart that says what to do when somebody is hurt; white on it stands at 7.8 to 1.
-Color alarm_ground();
 
 /// The print palette of a colour token.
 Color print_color(model::Ink ink);

@@ -92,7 +92,7 @@ Look text_look(const Setting& setting) { return setting.sized(setting.dense ? lo
 /// Narrower than this, the word stands above the words.
 constexpr double kLeastSideBySideMm = 120;
 constexpr double kLeastEmbeddedMm = 90;
-constexpr double kPanelMm = 36;
+constexpr double kPanelMm = 34;
 constexpr double kBriefPanelMm = 30;
 constexpr double kDensePanelMm = 26;
 constexpr double kBriefPlaceMm = 14;  // of the page that says all of it
@@ -113,6 +113,8 @@ model::Runs words_of(const model::Message& message) {
 constexpr double kBoxMm = 8;
 constexpr double kAboveBoxMm = 1.2;
 
+constexpr double kLowBoxShare = 0.24;  // of a message that lies low, at its right
+
 /// A box to write a number into with a pen for film, under the words; its foot no higher than `least`.
 void add_write_box(Setting& setting, const model::Message& message, Length width, TagId group, Length least, Strip& text) {
   if (message.write_on.empty()) return;
@@ -130,14 +132,17 @@ void add_write_box(Setting& setting, const model::Message& message, Length width
   text.height = top + from_mm(kBoxMm);
 }
 
-/// The panel at the left, signs, then words, all on one middle line.
+/// The panel at the left, signs, then words, all on one middle line; a box to write into at the right.
 Strip side_by_side(Setting& setting, const model::Message& message, Length width, TagId group) {
   const Length pad = setting.mm(2.4);
   const TagId word = setting.add_tag(Role::p, group);
   std::vector<Item> signs;
   const Length text_left = place_signs(setting, message, setting.mm(kPanelMm), 0, group, signs) + pad;
-  Strip text = stacked(set_paragraph(setting, words_of(message), text_look(setting), width - text_left - pad, group, 0));
-  add_write_box(setting, message, width - text_left - pad, group, 0, text);
+  const Length box = message.write_on.empty() ? 0 : static_cast<Length>(static_cast<double>(width) * kLowBoxShare);
+  const Length text_width = width - text_left - pad - (box > 0 ? box + pad : 0);
+  Strip text = stacked(set_paragraph(setting, words_of(message), text_look(setting), text_width, group, 0));
+  Strip write;
+  add_write_box(setting, message, box, group, 0, write);
   Strip strip;
   strip.height = std::max(text.height + 2 * setting.mm(1.4), setting.mm(signs.empty() ? 10 : 12.5));
   strip.items = word_panel(setting, message, setting.mm(kPanelMm), strip.height, word);
@@ -147,6 +152,8 @@ Strip side_by_side(Setting& setting, const model::Message& message, Length width
   }
   const Length down = (strip.height - text.height) / 2;
   overlay(strip, std::move(text), text_left, down);
+  const Length write_down = (strip.height - write.height) / 2;
+  overlay(strip, std::move(write), width - pad - box, write_down);
   return strip;
 }
 

@@ -13,6 +13,9 @@ namespace {
 constexpr double kCodeScale = 0.82;
 constexpr double kScriptScale = 0.68;
 constexpr double kKeyLeading = 1.15;
+constexpr double kNumberLeading = 0.88;  // of figures and capitals: nothing hangs below the line
+constexpr double kCaptionLeading = 1.12;
+constexpr double kOneLineLeading = 1.0;
 
 Align align_of(Look::Flush flush) {
   switch (flush) {
@@ -62,7 +65,12 @@ TextStyle Words::style(model::Style wanted) const {
   const bool number = model::has(wanted, model::Style::number);
   if (number || model::has(wanted, model::Style::look_up)) {
     style.size = scaled(style.size, number ? kNumberScale : kLookUpScale);
-    style.leading = scaled(style.size, kKeyLeading);
+    style.leading = scaled(style.size, number ? kNumberLeading : kKeyLeading);
+  }
+  if (model::has(wanted, model::Style::one_line)) style.leading = scaled(style.size, kOneLineLeading);
+  if (model::has(wanted, model::Style::caption)) {
+    style.size = scaled(style.size, kCaptionScale);
+    style.leading = scaled(style.size, kCaptionLeading);
   }
   if (model::has(wanted, model::Style::accent)) style.color = print_color(model::Ink::accent);
   if (model::has(wanted, model::Style::subscript)) {

@@ -1,8 +1,12 @@
 // The charts of the content: filled panels, order of numbers, verdicts as the records state them.
 #include "compose/charts/chart.h"
 
+#include <algorithm>
+#include <cctype>
+#include <iterator>
 #include <set>
 #include <string>
+#include <vector>
 
 #include "compose/meetings.h"
 #include "derive/natural_order.h"
@@ -32,6 +36,15 @@ std::vector<const Block*> blocks_of(const std::vector<model::SheetSet>& charts, 
     }
   }
   return found;
+}
+
+/// Whether a head is the name of the record, short or plain.
+template <class RecordType>
+bool names(const model::Runs& head, const RecordType& record) {
+  const std::string text = model::plain_text(head);
+  std::string short_name = record.short_name;
+  if (!short_name.empty()) short_name[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(short_name[0])));
+  return text == short_name || text == record.title || text.rfind(record.title + ", ", 0) == 0;
 }
 
 }  // namespace
@@ -74,25 +87,83 @@ TEST_CASE("a cross of the matrix is the verdict that the liquid states", "[compo
   const auto matrices = blocks_of<model::Matrix>(charts, "Liquid on material");
   REQUIRE_FALSE(matrices.empty());
   const auto& records = real_book().records;
-  REQUIRE(matrices.front()->rows.size() == records.chemistries.size());
-  REQUIRE(matrices.front()->columns.size() == records.materials.size());
-  std::size_t row = 0;
+  const model::Matrix& matrix = *matrices.front();
+  REQUIRE(matrix.rows.size() == records.chemistries.size());
+  REQUIRE(matrix.columns.size() == records.materials.size());
   int never = 0;
   for (const auto& [id, liquid] : records.chemistries) {
-    std::size_t column = 0;
+    const auto row =
+        std::find_if(matrix.rows.begin(), matrix.rows.end(), [&](const auto& one) { return names(one.head, liquid); });
+    INFO(id);
+    REQUIRE(row != matrix.rows.end());
     for (const auto& [material_id, material] : records.materials) {
+      const auto column =
+          std::find_if(matrix.columns.begin(), matrix.columns.end(), [&](const auto& one) { return names(one, material); });
+      INFO(material_id);
+      REQUIRE(column != matrix.columns.end());
       std::optional<model::Verdict> stated;
       for (const auto& item : liquid.on_materials) {
         if (item.material == material.reference()) stated = item.verdict;
       }
-      INFO(id << " on " << material_id);
-      CHECK(matrices.front()->rows[row].cells[column] == stated);
+      CHECK(row->cells[static_cast<std::size_t>(column - matrix.columns.begin())] == stated);
       never += stated == model::Verdict::never;
-      ++column;
     }
-    ++row;
   }
   CHECK(never > 50);
+}
+
+TEST_CASE("liquids and materials of one kind stand together, acrylic in its case beside loose acrylic", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  const model::Matrix& matrix = *blocks_of<model::Matrix>(charts, "Liquid on material").at(0);
+  CHECK(matrix.heads_at_both_ends);
+  std::vector<std::string> rows;
+  for (const auto& row : matrix.rows) rows.push_back(row.group);
+  for (std::vector<std::string> kinds : {matrix.groups, rows}) {
+    const auto end = std::unique(kinds.begin(), kinds.end());
+    const std::set<std::string> once(kinds.begin(), end);
+    CHECK(once.size() == static_cast<std::size_t>(end - kinds.begin()));
+    CHECK(once.size() > 4);
+    CHECK(once.count("") == 0);
+  }
+  std::vector<std::string> heads;
+  for (const auto& head : matrix.columns) heads.push_back(model::plain_text(head));
+  const auto fitted = std::find(heads.begin(), heads.end(), "Fitted acrylic");
+  REQUIRE(fitted != heads.end());
+  CHECK(*std::next(fitted) == "Loose acrylic");
+  CHECK(std::find(heads.begin(), heads.end(), "Polycarbonate, PC") != heads.end());  // the plain name first
+}
+
+TEST_CASE("every cell that has a number stands on the chart of cells, by number and by size", "[compose]") {
+  report::Findings findings;
+  auto charts = real_charts(findings);
+  std::erase_if(charts, [](const model::SheetSet& chart) { return chart.id != "cells"; });
+  std::set<std::string> by_number, by_size;
+  for (const auto& chart : charts) {
+    for (const auto& side : chart.sides) {
+      for (const auto& panel : side.panels) {
+        for (const auto& block : panel.blocks) {
+          const auto* table = std::get_if<model::Table>(&block);
+          if (table == nullptr) continue;
+          auto& words = panel.title == "By number" ? by_number : by_size;
+          for (const auto& row : table->rows) {
+            for (const auto& cell : row.cells) {
+              for (const auto& run : cell.runs) words.insert(run.text);
+            }
+          }
+        }
+      }
+    }
+  }
+  for (const auto& [id, cell] : real_book().records.cells) {
+    INFO(id);
+    for (const std::string& number : {cell.trade_number, cell.consumer_number}) {
+      if (!number.empty()) CHECK(by_number.count(number) == 1);
+    }
+    const bool fits = cell.system == "silver-oxide" || cell.system.rfind("lithium", 0) == 0;
+    if (fits) CHECK(by_size.count(cell.trade_number.empty() ? cell.designation : cell.trade_number) == 1);
+    if (cell.system == "alkaline") CHECK(by_size.count(cell.consumer_number) == 1);
+  }
 }
 
 TEST_CASE("what must never meet is never whichever of the two is named first", "[compose]") {
@@ -150,7 +221,7 @@ TEST_CASE("the gasket panel leads from a seat to the size that sits and from a g
   CHECK(says(*tables[2], "Feel").find("needs no push") != std::string::npos);
 }
 
-TEST_CASE("the red strip begins with what has happened and what to do", "[compose]") {
+TEST_CASE("a message of a chart begins with what has happened and what to do", "[compose]") {
   report::Findings findings;
   const auto charts = real_charts(findings);
   const auto strips = blocks_of<model::Messages>(charts, "If it hurts");

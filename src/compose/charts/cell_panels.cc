@@ -11,22 +11,35 @@ namespace benchleaf::compose {
 
 namespace {
 
-constexpr std::size_t kRuleEvery = 5;
+using model::Style;
 
-model::TableRow number_row(const Desk& desk, const model::Cell& cell, bool joins_next) {
+constexpr double kGapMm = 1.0;
+
+/// A number under which a cell is sold, and the cell.
+struct Sold {
+  std::string number;
+  const model::Cell* cell;
+};
+
+/// The drain of a silver cell; of another system the short designation, whose first letters tell it.
+std::string drain_or_name(const model::Cell& cell) {
+  if (cell.system == "silver-oxide" || cell.short_form.empty()) return kind_words(cell);
+  return cell.short_form;
+}
+
+model::TableRow number_row(const Desk& desk, const Sold& sold) {
+  const model::Cell& cell = *sold.cell;
   model::Runs size;
-  if (const model::Fact* across = desk.fact(cell, "size.diameter")) size.push_back(figure_run(*across));
+  if (const model::Fact* across = desk.fact(cell, "size.diameter")) size.push_back(figure_run(*across, Style::one_line));
   if (const model::Fact* high = desk.fact(cell, "size.height")) {
-    size.push_back(model::text_run("\u00A0\u00D7\u00A0"));
-    size.push_back(figure_run(*high));
+    size.push_back(model::text_run("\u00A0\u00D7\u00A0", Style::one_line));
+    size.push_back(figure_run(*high, Style::one_line));
   }
   mark_doubt(desk, size, cell, "size.height");
-  const bool high = cell.drain == model::Drain::high;
-  return {{::benchleaf::compose::cell({model::text_run(cell_key(cell), model::Style::number)}),
-           ::benchleaf::compose::cell(std::move(size)),
-           ::benchleaf::compose::cell({model::text_run(kind_words(cell), high ? model::Style::bold : model::Style::plain)})},
-          {},
-          joins_next};
+  const Style weight = cell.drain == model::Drain::high ? Style::bold | Style::one_line : Style::one_line;
+  return {{::benchleaf::compose::cell({model::text_run(sold.number, Style::number)}), ::benchleaf::compose::cell(std::move(size)),
+           ::benchleaf::compose::cell({model::text_run(drain_or_name(cell), weight)})},
+          {}};
 }
 
 }  // namespace
@@ -56,17 +69,17 @@ void mark_doubt(const Desk& desk, model::Runs& runs, const model::Record& record
 }
 
 PanelBlocks cell_numbers(const Desk& desk, const Wanted& wanted) {
-  std::vector<const model::Cell*> cells;
+  std::vector<Sold> sold;
   for (const model::Cell* cell : wanted_records(desk, wanted, desk.records.cells)) {
-    if (!cell->trade_number.empty() || !wanted.records.empty()) cells.push_back(cell);
+    for (const std::string* number : {&cell->trade_number, &cell->consumer_number}) {
+      if (!number->empty()) sold.push_back({*number, cell});
+    }
   }
-  std::sort(cells.begin(), cells.end(),
-            [](const model::Cell* a, const model::Cell* b) { return derive::natural_less(cell_key(*a), cell_key(*b)); });
+  std::sort(sold.begin(), sold.end(), [](const Sold& a, const Sold& b) { return derive::natural_less(a.number, b.number); });
   model::Table table;
+  table.gap_mm = kGapMm;
   table.columns = {column("number", model::Column::Align::left, true), column("size"), column("drain")};
-  for (std::size_t i = 0; i < cells.size(); ++i) {
-    table.rows.push_back(number_row(desk, *cells[i], (i + 1) % kRuleEvery != 0));
-  }
+  for (const Sold& one : sold) table.rows.push_back(number_row(desk, one));
   if (table.rows.empty()) return {};
   return {std::move(table)};
 }

@@ -22,11 +22,13 @@ using Filler = PanelBlocks (*)(const Desk&, const Wanted&);
 Filler filler_of(const std::string& shows) {
   static const std::map<std::string, Filler> kFillers = {{"abrasive-grades", abrasive_grades},
                                                          {"cautions", hurt_messages},
+                                                         {"cell-charges", cell_charges},
                                                          {"cell-numbers", cell_numbers},
                                                          {"cell-sizes", cell_sizes},
                                                          {"consumption-limits", consumption_limits},
                                                          {"crust-key", crust_key},
                                                          {"gasket-nest", gasket_nest},
+                                                         {"lithium-charges", lithium_charges},
                                                          {"lithium-sizes", lithium_sizes},
                                                          {"material-matrix", material_matrix},
                                                          {"meeting-matrix", meeting_matrix},
@@ -74,7 +76,6 @@ model::Panel make_panel(const Desk& desk, const model::Chart& chart, std::size_t
   panel.keep = wanted.keep;
   panel.spare = wanted.spare;
   panel.wide = wanted.wide;
-  panel.alarm = wanted.shows == "cautions";
   if (const Filler fill = filler_of(wanted.shows)) panel.blocks = fill(desk, wanted);
   report_faults(desk, chart, place, panel.blocks.empty());
   return panel;

@@ -1,5 +1,6 @@
 // In: liquids, residues, materials and their verdicts. Out: matrices, and the key to crusts.
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 #include "bench/mixing.h"
@@ -12,8 +13,28 @@ namespace benchleaf::compose {
 
 namespace {
 
-model::Runs head(const model::Record& record) {
-  return {model::text_run(sentence_case(short_name(record)), model::Style::look_up)};
+/// `PC` says nothing to a beginner.
+bool is_abbreviation(const std::string& name) {
+  return std::none_of(name.begin(), name.end(), [](char c) { return c >= 'a' && c <= 'z'; });
+}
+
+/// The plain name first: `Polycarbonate, PC`.
+std::string plain_name(const model::Record& record) {
+  const std::string name = short_name(record);
+  if (!is_abbreviation(name) || name == record.title) return sentence_case(name);
+  return record.title.find(name) == std::string::npos ? record.title + ", " + name : record.title;
+}
+
+model::Runs head(const model::Record& record) { return {model::text_run(plain_name(record), model::Style::look_up)}; }
+
+/// Records of one kind beside each other, by name within it; named ones stay in the order of the list.
+template <class RecordType>
+std::vector<const RecordType*> by_kind(const Wanted& wanted, std::vector<const RecordType*> records) {
+  if (!wanted.records.empty()) return records;
+  std::sort(records.begin(), records.end(), [](const RecordType* a, const RecordType* b) {
+    return std::tie(a->family, a->title) < std::tie(b->family, b->title);
+  });
+  return records;
 }
 
 std::optional<model::Verdict> verdict_on(const model::Chemistry& liquid, const std::string& material) {
@@ -73,10 +94,15 @@ model::Runs never_on(const Desk& desk, const model::Residue& residue) {
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
   model::Matrix matrix;
-  const auto materials = wanted_records(desk, wanted, desk.records.materials);
-  for (const model::Material* material : materials) matrix.columns.push_back(head(*material));
-  for (const model::Chemistry* liquid : wanted_records(desk, wanted, desk.records.chemistries)) {
-    model::Matrix::Row row{head(*liquid), {}};
+  const auto materials = by_kind(wanted, wanted_records(desk, wanted, desk.records.materials));
+  const bool whole = wanted.records.empty();  // a short list is in an order of its own
+  matrix.heads_at_both_ends = wanted.wide;
+  for (const model::Material* material : materials) {
+    matrix.columns.push_back(head(*material));
+    if (whole) matrix.groups.push_back(sentence_case(word_of(material->family)));
+  }
+  for (const model::Chemistry* liquid : by_kind(wanted, wanted_records(desk, wanted, desk.records.chemistries))) {
+    model::Matrix::Row row{head(*liquid), {}, whole ? word_of(liquid->family) : std::string()};
     for (const model::Material* material : materials) row.cells.push_back(verdict_on(*liquid, material->reference()));
     matrix.rows.push_back(std::move(row));
   }
@@ -94,9 +120,10 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
     for (const auto& [id, liquid] : desk.records.chemistries) records.push_back(&liquid);
   }
   model::Matrix matrix;
+  matrix.heads_at_both_ends = wanted.wide;
   for (const model::Record* record : records) matrix.columns.push_back(head(*record));
   for (const model::Record* record : records) {
-    model::Matrix::Row row{head(*record), {}};
+    model::Matrix::Row row{head(*record), {}, {}};
     for (const model::Record* other : records) row.cells.push_back(meeting_verdict(desk, *record, *other));
     matrix.rows.push_back(std::move(row));
   }

@@ -49,9 +49,10 @@ PanelBlocks gasket_nest(const Desk& desk, const Wanted& wanted) {
   const auto [least, most] = span_of(wanted_records(desk, wanted, desk.records.gaskets));
   if (least <= 0) return {};
   model::Pictures row;
-  for (int first = least; first < least + kNestStep && first <= most; ++first) {
+  // In the order of the outermost circles, so that those inside them go up as well.
+  for (int outermost = std::max(least, most - kNestStep + 1); outermost <= most; ++outermost) {
     std::vector<int> diameters;
-    for (int diameter = first; diameter <= most; diameter += kNestStep) diameters.push_back(diameter);
+    for (int diameter = outermost; diameter >= least; diameter -= kNestStep) diameters.insert(diameters.begin(), diameter);
     row.pictures.push_back({nest(diameters, kNestKeyMm), {}});
   }
   return {std::move(row)};

@@ -92,12 +92,15 @@ model::Table key_table(const Desk& desk, const Answered& answered) {
 
 }  // namespace
 
-/// What is asked stands large, to be looked up.
+/// What is asked stands large, to be looked up; the unit stands in the note of the panel.
 PanelBlocks page_answers(const Desk& desk, const Wanted& wanted) {
   PanelBlocks blocks;
   for (Answered& answered : answers_of(desk, wanted)) {
     if (is_key(answered.table)) continue;
     for (model::TableRow& row : answered.table.rows) {
+      for (model::TableCell& cell : row.cells) {
+        for (model::Run& run : cell.runs) drop_unit(run.text);
+      }
       for (model::Run& run : row.cells.front().runs) run.style = model::Style::look_up;
     }
     blocks.emplace_back(std::move(answered.table));

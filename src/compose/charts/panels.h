@@ -15,12 +15,16 @@ namespace benchleaf::compose {
 using PanelBlocks = std::vector<model::PanelBlock>;
 using Wanted = model::Chart::Panel;
 
-/// Cells by trade number: size, system, drain.
+/// Cells by trade and consumer number: size, and the drain of silver, the designation of other systems.
 PanelBlocks cell_numbers(const Desk& desk, const Wanted& wanted);
 /// Cells of 1.2 to 1.55 V by size, plan and section at true size: silver by drain, alkaline in a column of its own.
 PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted);
-/// The same of lithium cells, which are never put where the others belong.
+/// The same with the charge of each cell and the short name of the size.
+PanelBlocks cell_charges(const Desk& desk, const Wanted& wanted);
+/// Lithium cells by size, which are never put where the others belong.
 PanelBlocks lithium_sizes(const Desk& desk, const Wanted& wanted);
+/// The same, a line a cell with its charge.
+PanelBlocks lithium_charges(const Desk& desk, const Wanted& wanted);
 /// Liquids down, materials across.
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted);
 /// Liquids and residues against each other.

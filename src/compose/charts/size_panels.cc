@@ -16,7 +16,7 @@ namespace {
 enum Place { silver_low, silver_high, bench_test, lithium, other, kPlaces };
 
 /// Heads of the columns that have a cell at all.
-constexpr std::array<const char*, kPlaces> kHeads = {"low drain", "high drain", "bench test only", "3\u2009V", "other"};
+constexpr std::array<const char*, kPlaces> kHeads = {"low", "high", "test only", "3\u2009V", "other"};
 
 /// Where no record answers: a gap would read as a number that was left out.
 constexpr const char* kNoneOnFile = "\u2013";
@@ -44,7 +44,13 @@ bool holds(const model::References& list, const std::string& reference) {
 struct Size {
   const model::Cell* first = nullptr;
   Row row;
-  std::string name;
+  model::Runs name;
+};
+
+/// How much of a size is said.
+enum class Detail {
+  numbers,  ///< what it is sold as
+  charges,  ///< what each cell holds besides, and the short name of the size
 };
 
 std::string system_words(const model::Cell& cell) {
@@ -62,16 +68,41 @@ const std::string& number_of(const model::Cell& cell) {
   return cell.system == "alkaline" && !cell.consumer_number.empty() ? cell.consumer_number : cell_key(cell);
 }
 
-void say_cell(Size& size, const model::Cell& cell) {
+void say_charge(const Desk& desk, const model::Cell& cell, model::Runs& runs) {
+  const model::Fact* charge = desk.fact(cell, "capacity");
+  if (charge == nullptr) return;
+  if (is_lithium(cell)) {
+    runs.push_back(model::text_run("\u2002"));
+    runs.push_back(model::fact_run(*charge, model::Style::caption));
+  } else {
+    runs.push_back(line_break());
+    runs.push_back(figure_run(*charge, model::Style::caption));
+  }
+  mark_doubt(desk, runs, cell, "capacity");
+}
+
+/// `SR754` of SR754SW, `SR48` small below it.
+model::Runs size_names(const model::Cell& cell, Detail detail) {
+  const std::string size = size_name(cell);
+  model::Runs names{model::text_run(size, model::Style::one_line)};
+  if (detail == Detail::charges && !cell.short_form.empty() && cell.short_form != size) {
+    names.push_back(line_break());
+    names.push_back(model::text_run(cell.short_form, model::Style::caption));
+  }
+  return names;
+}
+
+void say_cell(const Desk& desk, Size& size, const model::Cell& cell, Detail detail) {
   if (size.first == nullptr) size.first = &cell;
   const Place place = place_of(cell);
   model::Runs& runs = size.row[static_cast<std::size_t>(place)];
-  if (!runs.empty()) runs.push_back(place == other ? line_break() : model::text_run(" "));
+  if (!runs.empty()) runs.push_back(place == other || detail == Detail::charges ? line_break() : model::text_run(" "));
   // A designation without a number is wider than the numbers and is found in the column of sizes.
   const bool numbered = place == lithium || !cell.trade_number.empty() || !cell.consumer_number.empty();
   runs.push_back(model::text_run(number_of(cell), numbered ? model::Style::number : model::Style::bold));
   if (place == other) runs.push_back(model::text_run("\u00A0" + system_words(cell)));
-  if (place < bench_test && size.name.empty()) size.name = size_name(cell);
+  if (detail == Detail::charges) say_charge(desk, cell, runs);
+  if (place < bench_test && size.name.empty()) size.name = size_names(cell, detail);
 }
 
 /// Whether a row shows the cell. A list names the sizes by one of their cells; a cell that fits the size is then never left out,
@@ -81,7 +112,7 @@ bool is_shown(const model::Cell& cell, const model::References& list) {
   return cell.status != model::CellStatus::withdrawn && (cell.system == "silver-oxide" || cell.system == "alkaline");
 }
 
-std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithium) {
+std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithium, Detail detail) {
   const auto& list = wanted.records;
   std::vector<Size> sizes;
   for (const derive::SizeFamily& family : desk.derived.relations.sizes()) {
@@ -91,7 +122,7 @@ std::vector<Size> sizes_of(const Desk& desk, const Wanted& wanted, bool of_lithi
     Size size;
     for (const std::string& reference : family.cells) {
       const model::Cell* cell = desk.cell(reference);
-      if (cell != nullptr && is_lithium(*cell) == of_lithium && is_shown(*cell, list)) say_cell(size, *cell);
+      if (cell != nullptr && is_lithium(*cell) == of_lithium && is_shown(*cell, list)) say_cell(desk, size, *cell, detail);
     }
     if (size.first != nullptr && desk.fact(*size.first, "size.diameter") != nullptr) sizes.push_back(std::move(size));
   }
@@ -112,7 +143,8 @@ model::TableCell ring(const model::Fact& across) {
 
 class SizeTable {
  public:
-  SizeTable(const Desk& desk, const std::vector<Size>& sizes) : desk_(desk) {
+  /// Lithium cells are wide and flat: beside their names a section has no room and tells little.
+  SizeTable(const Desk& desk, const std::vector<Size>& sizes) : desk_(desk), sections_(!is_lithium(*sizes.front().first)) {
     for (const Size& size : sizes) {
       names_ = names_ || !size.name.empty();
       for (std::size_t place = 0; place < kPlaces; ++place) used_[place] = used_[place] || !size.row[place].empty();
@@ -122,8 +154,8 @@ class SizeTable {
   model::Table make(const std::vector<Size>& sizes) const {
     model::Table table;
     table.gap_mm = kGapMm;
-    table.columns = {column("across", model::Column::Align::left, true), column("high", model::Column::Align::left, true),
-                     column({})};
+    table.columns = {column("across", model::Column::Align::left, true), column("height", model::Column::Align::left, true)};
+    if (sections_) table.columns.push_back(column({}));
     if (names_) table.columns.push_back(column("size"));
     for (std::size_t place = 0; place < kPlaces; ++place) {
       if (used_[place]) table.columns.push_back(column(kHeads[place]));
@@ -143,10 +175,11 @@ class SizeTable {
     model::TableRow row;
     row.cells.push_back(std::move(first));
     model::Runs high;
-    if (const model::Fact* fact = desk_.fact(*size.first, "size.height")) high = {figure_run(*fact, model::Style::look_up)};
+    if (const model::Fact* fact = desk_.fact(*size.first, "size.height"))
+      high = {figure_run(*fact, model::Style::look_up | model::Style::one_line)};
     mark_doubt(desk_, high, *size.first, "size.height");
     row.cells.push_back(cell(std::move(high)));
-    row.cells.push_back({{}, cell_section(desk_, *size.first), false});
+    if (sections_) row.cells.push_back({{}, cell_section(desk_, *size.first), false});
     if (names_) row.cells.push_back(cell(size.name));
     for (std::size_t place = 0; place < kPlaces; ++place) {
       if (used_[place]) row.cells.push_back(cell(apart(size.row[place], static_cast<Place>(place))));
@@ -170,18 +203,24 @@ class SizeTable {
 
   const Desk& desk_;
   std::array<bool, kPlaces> used_{};
+  bool sections_ = true;
   bool names_ = false;
 };
 
-PanelBlocks sized(const Desk& desk, const std::vector<Size>& sizes) {
+PanelBlocks sized(const Desk& desk, const Wanted& wanted, bool of_lithium, Detail detail) {
+  const std::vector<Size> sizes = sizes_of(desk, wanted, of_lithium, detail);
   if (sizes.empty()) return {};
   return {SizeTable(desk, sizes).make(sizes)};
 }
 
 }  // namespace
 
-PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, sizes_of(desk, wanted, false)); }
+PanelBlocks cell_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, wanted, false, Detail::numbers); }
 
-PanelBlocks lithium_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, sizes_of(desk, wanted, true)); }
+PanelBlocks cell_charges(const Desk& desk, const Wanted& wanted) { return sized(desk, wanted, false, Detail::charges); }
+
+PanelBlocks lithium_sizes(const Desk& desk, const Wanted& wanted) { return sized(desk, wanted, true, Detail::numbers); }
+
+PanelBlocks lithium_charges(const Desk& desk, const Wanted& wanted) { return sized(desk, wanted, true, Detail::charges); }
 
 }  // namespace benchleaf::compose

@@ -155,22 +155,41 @@ class Fitter {
     with(low);
   }
 
+  /// Rings beside rows: tables of one kind in neighbouring columns keep one pitch.
+  static bool has_rings(const model::Panel& panel) {
+    return std::any_of(panel.blocks.begin(), panel.blocks.end(), [](const model::PanelBlock& block) {
+      const auto* table = std::get_if<model::Table>(&block);
+      return table != nullptr && !table->rows.empty() && !table->rows.front().cells.empty() &&
+             table->rows.front().cells.front().hangs;
+    });
+  }
+
+  static bool any_rings(const std::vector<model::Panel>& panels, std::size_t begin, std::size_t end) {
+    const auto first = panels.begin();
+    return std::any_of(first + static_cast<std::ptrdiff_t>(begin), first + static_cast<std::ptrdiff_t>(end), has_rings);
+  }
+
   void fill_columns(SheetFit& fit, const Trial& even, std::size_t begin, std::size_t end) {
     Length bottom = 0;
     for (std::size_t i = begin; i < end; ++i) bottom = std::max(bottom, even.arrangement.places[i].top + even.sizes[i].height);
     for (std::size_t start = begin; start < end;) {
       std::size_t stop = start + 1;
-      const int column = even.arrangement.places[start].column;
-      while (stop < end && even.arrangement.places[stop].column == column) ++stop;
-      std::vector<std::size_t> members(stop - start);
-      std::iota(members.begin(), members.end(), start);
-      grow_air(fit, members, [&](const Trial& trial) {
-        const std::size_t last = stop - 1;
-        return trial.arrangement.places[last].column == column && trial.arrangement.places[start].column == column &&
-               trial.arrangement.places[last].top + trial.sizes[last].height <= bottom;
-      });
+      while (stop < end && even.arrangement.places[stop].column == even.arrangement.places[start].column) ++stop;
+      const bool beside = any_rings(fit.panels, begin, start) || any_rings(fit.panels, stop, end);
+      if (!beside || !any_rings(fit.panels, start, stop))
+        fill_column(fit, even.arrangement.places[start].column, start, stop, bottom);
       start = stop;
     }
+  }
+
+  void fill_column(SheetFit& fit, int column, std::size_t start, std::size_t stop, Length bottom) {
+    std::vector<std::size_t> members(stop - start);
+    std::iota(members.begin(), members.end(), start);
+    grow_air(fit, members, [&](const Trial& trial) {
+      const std::size_t last = stop - 1;
+      return trial.arrangement.places[last].column == column && trial.arrangement.places[start].column == column &&
+             trial.arrangement.places[last].top + trial.sizes[last].height <= bottom;
+    });
   }
 
   double covered(const Trial& trial) const {

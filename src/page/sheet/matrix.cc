@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "model/signs.h"
 #include "page/drawing.h"
@@ -15,17 +16,21 @@ namespace {
 constexpr double kWidestSquareMm = 16;
 constexpr double kMarkMm = 3.4;
 constexpr double kDotMm = 0.62;
+constexpr double kBesideHeadMm = 1.6;
+constexpr double kGroupGapMm = 1.4;
 
 class MatrixSetter {
  public:
   MatrixSetter(Setting& setting, const model::Matrix& matrix, Length width, TagId parent)
       : setting_(setting), matrix_(matrix), width_(width), look_(setting.sized(look::table_cell())) {
+    table_above_ = matrix.groups.empty() ? parent : setting.add_tag(Role::div, parent);
     table_ = setting.add_tag(Role::table, parent);
   }
 
   Strip set() {
     add_row_heads();
     solve();
+    add_group_heads();
     add_column_heads();
     const TagId body = setting_.add_tag(Role::table_body, table_);
     for (std::size_t row = 0; row < matrix_.rows.size(); ++row) add_row(row, setting_.add_tag(Role::row, body));
@@ -42,9 +47,50 @@ class MatrixSetter {
 
   void solve() {
     const auto count = static_cast<Length>(std::max<std::size_t>(1, matrix_.columns.size()));
-    left_ = head_width_ + setting_.mm(1.6);
-    side_ = std::min((width_ - left_) / count, setting_.mm(kWidestSquareMm));
+    const Length head = head_width_ + setting_.mm(kBesideHeadMm);
+    const Length gap = setting_.mm(kGroupGapMm);
+    Length gaps = 0;
+    for (std::size_t i = 1; i < matrix_.columns.size(); ++i) gaps += starts_group(i) ? gap : 0;
+    const Length room = width_ - head * (matrix_.heads_at_both_ends ? 2 : 1) - gaps;
+    side_ = std::min(room / count, setting_.mm(kWidestSquareMm));
     pitch_ = static_cast<Length>(look_.size_pt * kLookUpScale * 1.22 * kPt) + setting_.row_air;
+    Length x = head;
+    for (std::size_t i = 0; i < matrix_.columns.size(); ++i) {
+      if (i > 0 && starts_group(i)) x += gap;
+      left_.push_back(x);
+      x += side_;
+    }
+    right_ = x;
+  }
+
+  bool starts_group(std::size_t column) const {
+    const auto& groups = matrix_.groups;
+    return column < groups.size() && (column == 0 || groups[column] != groups[column - 1]);
+  }
+
+  std::size_t end_of_group(std::size_t column) const {
+    do ++column;
+    while (column < matrix_.columns.size() && !starts_group(column));
+    return column;
+  }
+
+  /// The kind of things over their columns, where it fits above them.
+  void add_group_heads() {
+    if (matrix_.groups.empty()) return;
+    const Look look = bold_of(setting_.sized(look::table_head()));
+    const Length height = look.leading() + setting_.mm(1.2);
+    for (std::size_t i = 0; i < matrix_.columns.size(); i = end_of_group(i)) {
+      const Length right = left_[end_of_group(i) - 1] + side_;
+      PlainLine name = set_plain(setting_, matrix_.groups[i], look, setting_.add_tag(Role::p, table_above_));
+      if (name.width <= right - left_[i] + setting_.mm(kGroupGapMm)) {
+        for (Item& item : name.items) {
+          shift(item, left_[i], look.leading() - setting_.mm(0.8));
+          strip_.items.push_back(std::move(item));
+        }
+      }
+      strip_.items.push_back(rule(left_[i], height - setting_.mm(1.0), right - left_[i], 1, print_color(model::Ink::ink)));
+    }
+    group_height_ = height;
   }
 
   void add_column_heads() {
@@ -66,33 +112,40 @@ class MatrixSetter {
       strip_.height = std::max(strip_.height, line.width);
       lines.push_back(std::move(line));
     }
-    strip_.height += setting_.mm(0.8);
+    strip_.height += setting_.mm(0.8) + group_height_;
     for (std::size_t i = 0; i < lines.size(); ++i) {
-      const Length middle = left_ + static_cast<Length>(i) * side_ + side_ / 2;
+      const Length middle = left_[i] + side_ / 2;
       const Length drop = static_cast<Length>(look_.size_pt * kLookUpScale * 0.36 * kPt);
       turn(lines[i], {middle + drop, strip_.height - setting_.mm(0.8)}, 3);
       for (Item& item : lines[i].items) strip_.items.push_back(std::move(item));
     }
-    strip_.items.push_back(rule(0, strip_.height, right(), 0.25, print_color(model::Ink::ink)));
+    strip_.items.push_back(rule(0, strip_.height, whole_width(), 0.25, print_color(model::Ink::ink)));
   }
 
-  Length right() const { return left_ + side_ * static_cast<Length>(matrix_.columns.size()); }
+  Length whole_width() const { return right_ + (matrix_.heads_at_both_ends ? head_width_ + setting_.mm(kBesideHeadMm) : 0); }
 
   void add_row(std::size_t at, TagId row) {
     const Length top = strip_.height;
     const TagId head = setting_.add_tag(Role::header_cell, row);
     setting_.tags.back().scope = Tag::Scope::row;
-    Strip words = stacked(Words(setting_, matrix_.rows[at].head, look_, head).set(setting_, head_width_ + kPt));
-    const Length down = (pitch_ - words.height) / 2;
-    overlay(strip_, std::move(words), 0, top + down);
+    add_row_head(at, head, 0, top);
     for (std::size_t i = 0; i < matrix_.columns.size(); ++i) {
       const TagId cell = setting_.add_tag(Role::data_cell, row);
       if (i < matrix_.rows[at].cells.size() && matrix_.rows[at].cells[i]) {
-        add_square(*matrix_.rows[at].cells[i], {left_ + static_cast<Length>(i) * side_, top}, cell);
+        add_square(*matrix_.rows[at].cells[i], {left_[i], top}, cell);
       }
     }
+    if (matrix_.heads_at_both_ends) add_row_head(at, kLayoutArtifact, right_ + setting_.mm(kBesideHeadMm), top);
     strip_.height += pitch_;
-    strip_.items.push_back(rule(0, strip_.height, right(), 0.25, print_color(model::Ink::rule)));
+    const bool ends = at + 1 < matrix_.rows.size() && matrix_.rows[at + 1].group != matrix_.rows[at].group;
+    strip_.items.push_back(
+        rule(0, strip_.height, whole_width(), ends ? 1 : 0.25, print_color(ends ? model::Ink::ink : model::Ink::rule)));
+  }
+
+  void add_row_head(std::size_t at, TagId tag, Length left, Length top) {
+    Strip words = stacked(Words(setting_, matrix_.rows[at].head, look_, tag).set(setting_, head_width_ + kPt));
+    const Length down = (pitch_ - words.height) / 2;
+    overlay(strip_, std::move(words), left, top + down);
   }
 
   void add_square(model::Verdict verdict, Point at, TagId cell) {
@@ -126,10 +179,13 @@ class MatrixSetter {
   const model::Matrix& matrix_;
   Length width_;
   Look look_;
+  TagId table_above_ = kLayoutArtifact;
   TagId table_ = kLayoutArtifact;
   Strip strip_;
   Length head_width_ = 0;
-  Length left_ = 0;
+  Length group_height_ = 0;
+  std::vector<Length> left_;  ///< of each column
+  Length right_ = 0;          ///< of the last one
   Length side_ = 0;
   Length pitch_ = 0;
 };

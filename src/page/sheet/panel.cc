@@ -16,6 +16,7 @@ namespace {
 
 constexpr double kUnderHeadMm = 1.0;
 constexpr double kBetweenBlocksMm = 1.4;
+constexpr double kBetweenMessagesMm = 2.4;
 
 void put_below(Strip& whole, Strip part, Length before, Length x = 0) {
   const Length y = whole.height + before;
@@ -51,11 +52,7 @@ Strip head(Setting& setting, const model::Panel& panel, Length width, TagId sect
     }
   }
   whole.height += setting.mm(0.4);
-  // red under what hurts: no ground that turns into the black of "never" in grey
-  if (panel.alarm)
-    whole.items.push_back(rule(0, whole.height, width, 2.5, alarm_ground()));
-  else
-    whole.items.push_back(rule(0, whole.height, width, 0.75, print_color(model::Ink::ink)));
+  whole.items.push_back(rule(0, whole.height, width, 0.75, print_color(model::Ink::ink)));
   whole.height += setting.mm(kUnderHeadMm);
   return whole;
 }
@@ -121,9 +118,6 @@ std::vector<std::size_t> piece_ends(const model::Table& table, std::size_t parts
   return pieces;
 }
 
-/// More room than this between rows parts them.
-constexpr double kMostEvenMm = 4;
-
 std::vector<model::Table> pieces_of(const model::Table& table, const std::vector<std::size_t>& ends) {
   std::vector<model::Table> pieces;
   std::size_t begin = 0;
@@ -137,22 +131,13 @@ std::vector<model::Table> pieces_of(const model::Table& table, const std::vector
   return pieces;
 }
 
-/// A table over several columns: as many rows in each, told as tables of their own. The shorter ones get more air, so that
-/// all end together.
+/// A table over several columns: as many rows in each, told as tables of their own, at one pitch.
 Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& width, TagId parent) {
   const std::vector<model::Table> pieces = pieces_of(table, piece_ends(table, static_cast<std::size_t>(width.parts)));
-  Length highest = 0;
-  for (const model::Table& piece : pieces) {
-    highest = std::max(highest, set_table_strip(setting, piece, width.column, parent).height);
-  }
   Strip whole;
   Length left = 0;
-  const Length air = setting.row_air;
   for (const model::Table& piece : pieces) {
-    const Length spare = highest - set_table_strip(setting, piece, width.column, parent).height;
-    setting.row_air = air + std::min(from_mm(kMostEvenMm), spare / static_cast<Length>(piece.rows.size()));
     Strip strip = set_table_strip(setting, piece, width.column, parent);
-    setting.row_air = air;
     whole.height = std::max(whole.height, strip.height);
     overlay(whole, std::move(strip), left, 0);
     left += width.column + width.gap;
@@ -163,7 +148,8 @@ Strip run_on(Setting& setting, const model::Table& table, const PanelWidth& widt
 /// Width at which no cell of a table breaks its words.
 Length natural_width(Setting& setting, const model::Table& table) {
   const Look words = setting.sized(look::table_cell());
-  Length whole = from_mm(kColumnGapMm) * (static_cast<Length>(table.columns.size()) - 1);
+  const double gap_mm = table.gap_mm > 0 ? table.gap_mm : kColumnGapMm;
+  Length whole = from_mm(gap_mm) * (static_cast<Length>(table.columns.size()) - 1);
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     const model::Column& column = table.columns[i];
     const Look look = column.row_head ? bold_of(words) : words;
@@ -180,6 +166,13 @@ Length natural_width(Setting& setting, const model::Table& table) {
 /// Fewer rows stand under each other, however short they are.
 constexpr std::size_t kFewRows = 6;
 constexpr double kBetweenPiecesMm = 4;
+/// So many rows the eye tells apart without a rule.
+constexpr std::size_t kRuleEvery = 5;
+
+/// Short rows stand close; a rule under every fifth, at the same height in pieces that stand side by side.
+void rule_by_fives(model::Table& table) {
+  for (std::size_t row = 0; row < table.rows.size(); ++row) table.rows[row].joins_next = (row + 1) % kRuleEvery != 0;
+}
 
 /// A table within one column: one of short rows in as many pieces side by side as there is room for, rows on one line.
 Strip fold(Setting& setting, const model::Table& table, Length width, TagId parent) {
@@ -194,19 +187,22 @@ Strip fold(Setting& setting, const model::Table& table, Length width, TagId pare
   const Length own = (width - gap * (beside - 1)) / beside;
   Strip whole;
   Length left = 0;
-  for (const model::Table& piece : pieces_of(table, ends)) {
+  const Length row_gap = std::exchange(setting.row_gap, 0);
+  for (model::Table& piece : pieces_of(table, ends)) {
+    rule_by_fives(piece);
     Strip strip = set_table_strip(setting, piece, own, parent);
     whole.height = std::max(whole.height, strip.height);
     overlay(whole, std::move(strip), left, 0);
     left += own + gap;
   }
+  setting.row_gap = row_gap;
   return whole;
 }
 
 Strip set_messages(Setting& setting, const model::Messages& row, Length width, TagId parent) {
   const auto count = static_cast<Length>(row.messages.size());
   if (count == 0) return {};
-  const Length gap = setting.mm(2.4);
+  const Length gap = setting.mm(kBetweenMessagesMm);
   const Length own = (width - gap * (count - 1)) / count;
   Length least = 0;
   for (const model::Message& message : row.messages) {
@@ -239,13 +235,18 @@ struct BlockSetter {
   Strip operator()(const model::Messages& row) const { return set_messages(setting, row, width.whole(), section); }
 };
 
+/// Messages need no head: their own word stands at the top.
+bool says_itself(const model::Panel& panel) {
+  return panel.blocks.size() == 1 && std::holds_alternative<model::Messages>(panel.blocks.front());
+}
+
 }  // namespace
 
 Strip set_panel(Setting& setting, const model::Panel& panel, const PanelWidth& width, TagId parent) {
   const TagId section = setting.add_tag(Role::sect, parent);
   if (auto line = one_line(setting, panel, width.whole(), section)) return std::move(*line);
   Strip whole;
-  if (!panel.title.empty()) whole = head(setting, panel, width.whole(), section);
+  if (!panel.title.empty() && !says_itself(panel)) whole = head(setting, panel, width.whole(), section);
   bool first = true;
   for (const model::PanelBlock& block : panel.blocks) {
     put_below(whole, std::visit(BlockSetter{setting, width, section}, block), first ? 0 : setting.mm(kBetweenBlocksMm));

@@ -27,8 +27,9 @@ COVER = 0.8  # of the live area by the boxes of the panels, as MANIFEST tells
 INKED = 0.75  # of it on the rendering, so that no box is a box of air
 # Paper nearer than this to ink belongs to a panel; columns of a table and unknown squares of a matrix are no further apart.
 REACH_MM = 10
-SIDES = 2
-# From the edge of the paper: check bar and legend, title and imprint. Captions stand there and nowhere else.
+SIDES = {"cells": 1}  # all others have two
+# From the edge of the paper: check bar and legend, title and imprint. Captions stand there, and under a number: what the cell
+# holds and the short name of its size.
 BANDS_MM = {"foot": 22, "head": 21}
 CLEAR_MM = 8
 FEWEST = 40  # words on a side: with fewer, nothing was looked at
@@ -49,23 +50,39 @@ class Keys(typing.NamedTuple):
     rows: set = frozenset()
     heads: set = frozenset()
     titles: set = frozenset()
+    captions: set = frozenset()
+    kinds: set = frozenset()  # heads above columns, no keys
+
+
+def captions_of(cell):
+    charge = cell.get("capacity", {}).get("value")
+    if charge is not None:
+        words = str(charge).replace("..", " to ")
+        yield from (words, words.removesuffix(" mAh"))
+    if "short" in cell:
+        yield cell["short"]
 
 
 def keys_of(content):
-    numbers, rows, heads, titles = set(), set(), set(), set()
+    numbers, rows, heads, titles, captions, kinds = set(), set(), set(), set(), set(), set()
     for kind, _, fields in records.read(content):
         if kind == "cell":
             numbers |= {fields[key] for key in ("trade-number", "consumer-number") if key in fields}
+            captions |= set(captions_of(fields))
         if kind == "chart":
             titles |= {panel["title"] for panel in fields["panels"]}
             rows |= {row["key"] for panel in fields["panels"] for row in panel.get("rows", [])}
+        if kind == "material":
+            kinds.add(fields["kind"].capitalize())
         if kind in ("chemistry", "material"):
             name = fields.get("short-name", fields["title"])
             (rows if kind == "chemistry" else heads).add(name[:1].upper() + name[1:])
-    return Keys(numbers, rows, heads, titles)
+    return Keys(numbers, rows, heads, titles, captions, kinds)
 
 
-def least_size(word, height):
+def least_size(word, height, captions=frozenset()):
+    if word["text"].strip() in captions:
+        return CAPTION
     in_band = word["y"] < BANDS_MM["foot"] * MM or word["y"] > height - BANDS_MM["head"] * MM
     return CAPTION if in_band else WORDS
 
@@ -74,12 +91,12 @@ def type_faults(words, keys, height):
     for word in words:
         if not word["text"].strip():
             continue
-        if word["size"] < least_size(word, height) - 0.01:
+        if word["size"] < least_size(word, height, keys.captions) - 0.01:
             yield f'"{word["text"]}" is set at {word["size"]:.2f} pt'
         text = word["text"].strip()
         if text in keys.numbers and word["size"] < TRADE_NUMBER - 0.01:
             yield f'number "{word["text"]}" is set at {word["size"]:.2f} pt'
-        is_key = (text in keys.rows and text not in keys.titles) or (text in keys.heads and word["width"] == 0)
+        is_key = (text in keys.rows and text not in keys.titles | keys.kinds) or (text in keys.heads and word["width"] == 0)
         if is_key and text[:1].isupper() and word["size"] < LOOK_UP - 0.01:
             yield f'key "{word["text"]}" is set at {word["size"]:.2f} pt'
 
@@ -176,10 +193,14 @@ def page_faults(pdf, number, page, keys):
         yield f"ink and what is near it fill only {covered:.1%} of the live area"
 
 
+def sides_of(pdf):
+    return SIDES.get(pdf.stem.removeprefix("chart-").rsplit("-", 1)[0], 2)
+
+
 def faults_of(pdf, keys):
     yield from line_faults(pdf)
     pages = pages_of(pdf)
-    if len(pages) != SIDES:
+    if len(pages) != sides_of(pdf):
         yield f"{pdf.name}: {len(pages)} sides"
     for number, page in enumerate(pages, 1):
         yield from (f"{pdf.name} side {number}: {fault}" for fault in page_faults(pdf, number, page, keys))
@@ -190,7 +211,7 @@ def cover_faults(manifest, charts):
     told = {(name, int(side)): int(share) for name, side, share in
             re.findall(r"^type (\S+) side (\d) .* covers (\d+) % ", manifest, re.M)}
     for pdf in charts:
-        for side in range(1, SIDES + 1):
+        for side in range(1, sides_of(pdf) + 1):
             share = told.get((pdf.name, side))
             if share is None or share < 100 * COVER:
                 yield f"{pdf.name} side {side}: panels cover {share} % of the live area"

@@ -51,8 +51,8 @@ def least_heights(project):
     return min(capital for capital, _ in heights), min(small for _, small in heights)
 
 
-def minutes_asked(word, height):
-    if chart_check.least_size(word, height) == chart_check.CAPTION:
+def minutes_asked(word, height, captions):
+    if chart_check.least_size(word, height, captions) == chart_check.CAPTION:
         return CAPTION_MINUTES
     return next((minutes for size, minutes in MINUTES.items() if word["size"] >= size - 0.01), math.inf)
 
@@ -82,7 +82,7 @@ def seen(rows):
     return height, (light + 0.05) / (dark + 0.05)
 
 
-def faults_on(page, words, sheet_height, heights):
+def faults_on(page, words, sheet_height, heights, captions=frozenset()):
     """(faults, how many words were measured)"""
     capital, small = heights
     found, looked = [], 0
@@ -91,7 +91,7 @@ def faults_on(page, words, sheet_height, heights):
         if not tall and not SMALL.search(word["text"]):
             continue
         looked += 1
-        minutes = minutes_asked(word, sheet_height)
+        minutes = minutes_asked(word, sheet_height, captions)
         if word["size"] / MM / MINUTE_MM * capital < minutes:
             found.append(f'"{word["text"]}" of {word["size"]:.2f} pt has capitals of less than {minutes} minutes of arc')
             continue
@@ -104,11 +104,11 @@ def faults_on(page, words, sheet_height, heights):
     return found, looked
 
 
-def faults_of(pdf, heights):
+def faults_of(pdf, heights, captions):
     found, looked = [], 0
     for number, sheet in enumerate(chart_check.pages_of(pdf), 1):
         page = picture.Picture(pdf, number, DPI)
-        faults, measured = faults_on(page, sheet["words"], sheet["height"], heights)
+        faults, measured = faults_on(page, sheet["words"], sheet["height"], heights, captions)
         found += [f"{pdf.name} side {number}: {fault}" for fault in faults]
         if measured < FEWEST:
             found.append(f"{pdf.name} side {number}: only {measured} words")
@@ -118,11 +118,12 @@ def faults_of(pdf, heights):
 
 def main(folder, project):
     heights = least_heights(project)
+    captions = chart_check.keys_of(project / "content").captions
     charts = sorted(folder.glob("chart-*.pdf"))
     found = [] if len(charts) >= 10 else [f"only {len(charts)} charts"]
     looked = 0
     for pdf in charts:
-        faults, measured = faults_of(pdf, heights)
+        faults, measured = faults_of(pdf, heights, captions)
         found += faults
         looked += measured
     tools.finish(found, f"{looked} words of {len(charts)} charts, capitals at least {heights[0]:.3f} of their size")

@@ -22,7 +22,7 @@ BAR_MM = 100
 # How far from where it is looked for a line may lie, so that one of a wrong size is found and told.
 REACH_MM = 1.2
 FEWEST = {"cells": 12, "gaskets-and-crystals": 30, "one-sheet": 5}
-FEWEST_SECTIONS = {"cells": 45, "one-sheet": 15}
+FEWEST_SECTIONS = {"cells": 29, "one-sheet": 15}
 SECTION = "Section at true size"
 SECTION_LINES_MM = (0.2 + 0.12) / 2  # half the line of the can and half that of the cap
 

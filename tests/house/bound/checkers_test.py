@@ -108,6 +108,11 @@ class Charts(unittest.TestCase):
         self.assertEqual(list(chart_check.type_faults(words, chart_check.Keys(set()), 842)),
                          ['"tiny" is set at 9.40 pt', '"never" is set at 9.50 pt'])
 
+    def test_what_a_cell_holds_is_a_caption(self):
+        words = [self.word("30 mAh", 9.5, y=70), self.word("31 mAh", 9.5, y=70)]
+        keys = chart_check.Keys(set(), captions=set(chart_check.captions_of({"capacity": {"value": "30 mAh"}})))
+        self.assertEqual(list(chart_check.type_faults(words, keys, 842)), ['"31 mAh" is set at 9.50 pt'])
+
     def test_small_keys_are_found(self):
         words = [self.word("Feel", 13.9), self.word("feel", 11.2)]
         self.assertEqual(list(chart_check.type_faults(words, chart_check.Keys(set(), {"Feel"}), 842)),

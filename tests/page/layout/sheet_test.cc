@@ -46,7 +46,7 @@ model::Panel matrix_panel(int rows, int keep) {
   model::Matrix matrix;
   for (int i = 0; i < 6; ++i) matrix.columns.push_back({model::text_run("Thing " + std::to_string(i), model::Style::look_up)});
   for (int row = 0; row < rows; ++row) {
-    model::Matrix::Row line{{model::text_run("Liquid " + std::to_string(row), model::Style::look_up)}, {}};
+    model::Matrix::Row line{{model::text_run("Liquid " + std::to_string(row), model::Style::look_up)}, {}, {}};
     for (int i = 0; i < 6; ++i) {
       line.cells.push_back(i == 5 ? std::nullopt : std::optional(static_cast<model::Verdict>((row + i) % 3)));
     }
@@ -174,6 +174,47 @@ TEST_CASE("a ring beside one row is not crossed by the rule under it") {
   for (std::size_t i = 1; i < rings.size(); ++i) CHECK(rings[i].top > rings[i - 1].bottom);
 }
 
+TEST_CASE("long rows of a matrix are named at both ends, kinds of columns above them") {
+  model::Panel wide = matrix_panel(7, 1);
+  wide.wide = true;
+  auto& matrix = std::get<model::Matrix>(wide.blocks.front());
+  matrix.heads_at_both_ends = true;
+  matrix.groups = {"Metal", "Metal", "Metal", "Rubber", "Rubber", "Rubber"};
+  const LaidSheet laid = lay_sheet(chart({wide}));
+  CHECK(rules_of(laid.findings).empty());
+  std::map<std::string, std::vector<page::Length>> lefts;
+  for (const page::Item& item : page::items_of(laid.sheets.document.pages.front())) {
+    if (const auto* text = std::get_if<page::TextItem>(&item.what)) lefts[text->text].push_back(text->at.x);
+  }
+  const page::Length middle = laid.sheets.document.pages.front().width / 2;
+  for (int row = 0; row < 7; ++row) {
+    const auto& ends = lefts["Liquid " + std::to_string(row)];
+    REQUIRE(ends.size() == 2);
+    CHECK(std::min(ends[0], ends[1]) < middle);
+    CHECK(std::max(ends[0], ends[1]) > middle);
+  }
+  REQUIRE(lefts["Metal"].size() == 1);
+  REQUIRE(lefts["Rubber"].size() == 1);
+  CHECK(lefts["Metal"].front() < lefts["Rubber"].front());
+}
+
+TEST_CASE("short rows side by side stand on the same lines") {
+  model::Panel by_number = panel("By number", 60, 1);
+  std::get<model::Table>(by_number.blocks.front()).gap_mm = 1;
+  const LaidSheet laid = lay_sheet(chart({by_number}));
+  CHECK(rules_of(laid.findings).empty());
+  std::map<page::Length, int> lines;  // numbers on one baseline
+  for (const page::Item& item : page::items_of(laid.sheets.document.pages.front())) {
+    const auto* text = std::get_if<page::TextItem>(&item.what);
+    if (text != nullptr && text->text.size() == 3 && text->text.rfind("3", 0) == 0) ++lines[text->at.y];
+  }
+  REQUIRE(lines.size() > 3);
+  CHECK(lines.size() == 30);
+  const int beside = lines.begin()->second;
+  CHECK(beside >= 2);
+  for (auto line = lines.begin(); std::next(line) != lines.end(); ++line) CHECK(line->second == beside);
+}
+
 TEST_CASE("panels are arranged as low as their order allows, against all ways there are") {
   std::mt19937 dice(7);
   for (int round = 0; round < 400; ++round) {
@@ -254,7 +295,7 @@ TEST_CASE("a panel that its chart can spare goes with a note") {
 
 TEST_CASE("where a high panel has no room, a low one that is worth less comes in") {
   const LaidSheet laid =
-      lay_sheet(chart({panel("Stays", 40, 1), panel("Stays too", 40, 1), panel("High", 30, 2), panel("Low", 8, 3)}));
+      lay_sheet(chart({panel("Stays", 40, 1), panel("Stays too", 40, 1), panel("High", 36, 2), panel("Low", 8, 3)}));
   CHECK(rules_of(laid.findings) == "chart.panel-dropped ");
   CHECK(laid.sheets.fits.front().dropped == std::vector<std::string>{"High"});
   std::vector<std::string> titles;
