@@ -124,14 +124,17 @@ TEST_CASE("of the slips that a rule could know, 97 in a hundred are caught") {
 TEST_CASE("every kind of slip is tried, and every open line is met and gives its reason") {
   std::map<test::SlipKind, int> kinds;
   std::map<const test::OpenField*, Count> lines;
+  std::map<const test::OpenField*, std::string> caught;
   for (const Tried& one : all_tried()) {
     ++kinds[one.slip.kind];
-    if (one.open != nullptr && one.is_tried) lines[one.open].add(one);
+    if (one.open == nullptr || !one.is_tried) continue;
+    lines[one.open].add(one);
+    if (one.caught_by) caught[one.open] += "\n  " + one.slip.field + " | " + one.slip.path + " " + one.slip.told;
   }
   CHECK(kinds.size() == test::kSlipNames.size());
   for (const auto& [kind, number] : kinds) CHECK(number >= 100);
   for (const auto& line : open_list()) {
-    INFO(line.kinds << " | " << line.fields << ": caught " << shown(lines[&line]));
+    INFO(line.kinds << " | " << line.fields << ": caught " << shown(lines[&line]) << caught[&line]);
     CHECK(line.reason.size() > 30);
     CHECK(line.reason.back() == '.');
     CHECK(lines[&line].all > 0);
