@@ -85,7 +85,7 @@
 
   function cardOf(hit, answer) {
     if (hit.pair) return pairCard(hit);
-    if (answer.danger && hit.kind === 'caution') return dangerCard(hit);
+    if ((hit.first_aid ?? '') !== '' || (answer.danger && hit.kind === 'page')) return dangerCard(hit);
     if (hit.kind === 'cell') return cellCard(hit);
     return hit.causes === undefined ? plainCard(hit) : faultCard(hit);
   }
@@ -124,8 +124,9 @@
   function said(answer) {
     const count = answer.hits.length;
     const words = count === 0 ? `No match for \u201c${answer.query}\u201d. Try a cell number, a size or one word.` : count === 1 ? '1 answer' : `${count} answers`;
+    const first = answer.before.length === 0 || count === 0 ? '' : ', below what to read first';
     const left = answer.left_out.length === 0 ? '' : ` Left out, since nothing on file has it: ${answer.left_out.join(', ')}.`;
-    return words + left;
+    return words + first + (count === 0 || left === '' ? '' : '.') + left;
   }
 
   function set(answer) {

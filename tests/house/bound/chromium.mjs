@@ -22,6 +22,7 @@ export async function start(fault) {
     return {
       goto: (url) => page.goto(url),
       reload: () => page.reload(),
+      back: () => page.goBack(),
       value: (expression) => page.evaluate(expression),
       until: (condition) => page.evaluate(waited(condition)),  // its own way to wait evaluates words in the page, which the policy forbids
       click: (field) => page.click(field),

@@ -7,7 +7,7 @@ import path from 'node:path';
 import { waited } from './waited.mjs';
 
 const PATIENCE = 60000;
-const KEYS = { Escape: '\uE00C', Enter: '\uE007', Tab: '\uE004' };
+const KEYS = { Escape: '\uE00C', Enter: '\uE007', Tab: '\uE004', Control: '\uE009' };
 
 function socketOf(browser) {
   return new Promise((found, failed) => {
@@ -79,6 +79,12 @@ export async function start(fault) {
     };
     const keys = (words) => ask('input.performActions', { context,
       actions: [{ type: 'key', id: 'keys', actions: [...words].flatMap((key) => [{ type: 'keyDown', value: key }, { type: 'keyUp', value: key }]) }] });
+    /** `Control+k`: the first is held while the last is pressed. */
+    const chord = (names) => {
+      const held = names.map((name) => KEYS[name] ?? name);
+      return ask('input.performActions', { context, actions: [{ type: 'key', id: 'keys', actions: [
+        ...held.map((value) => ({ type: 'keyDown', value })), ...[...held].reverse().map((value) => ({ type: 'keyUp', value }))] }] });
+    };
     const click = async (field) => ask('input.performActions', { context,
       actions: [{ type: 'pointer', id: 'pointer', actions: [
         { type: 'pointerMove', x: 0, y: 0, origin: { type: 'element', element: await found(field) } },
@@ -95,7 +101,8 @@ export async function start(fault) {
         await value(`document.querySelector(${JSON.stringify(field)}).select?.()`);
         await keys(words);
       },
-      press: (key) => keys([KEYS[key] ?? key]),
+      back: () => ask('browsingContext.traverseHistory', { context, delta: -1 }),
+      press: (key) => chord(key.split('+')),
       type: keys,
       give: async (field, file) => ask('input.setFiles', { context, element: await found(field), files: [file] }),
       async saved(button) {

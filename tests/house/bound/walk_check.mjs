@@ -1,8 +1,8 @@
 // walk_check.mjs BOUND BROWSER: what is done at the bench, done by a script in `chromium` or `firefox` on the bound pages, opened
-// from the disk, at 390 × 844 and 1366 × 768: look up a cell, tick through a procedure, reckon a gasket by a plain number and by
+// from the disk, at 390 × 844 and 1366 × 768: look up a cell, come back from it, see first aid on top, tick through a procedure, reckon a gasket by a plain number and by
 // an error, plan a ticket, reload, save, open again, print; the switch for light and dark; the single file; each procedure printed.
 import { execFileSync } from 'node:child_process';
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 
 import { fileAddress, finish, hold } from './tally.mjs';
@@ -28,6 +28,47 @@ async function lookUp(page) {
   await page.click('.results a');
   await page.until("location.pathname.endsWith('cell/sr754w.html') && document.readyState === 'complete'");
   hold('the cell is open', (await text(page, 'h1')) === '393');
+}
+
+/** What the field holds and what stands under it. */
+const asked = (page) => page.value("document.getElementById('search_field').value");
+const ends = (name) => `location.pathname.endsWith('${name}') && document.readyState === 'complete'`;
+
+/** Back from what was found brings the words and their answers, on a page and on the first one. */
+async function comeBack(page) {
+  for (const from of ['procedure/clear-alkaline-crust.html', 'index.html']) {
+    await page.goto(address(`html/${from}`));
+    await page.press('Control+k');
+    hold('two keys reach the field', await page.value("document.activeElement.id === 'search_field'"));
+    await page.type("back won't close");
+    await page.until("document.querySelector('.results a')?.textContent.includes('will not close')");
+    const found = await text(page, '.results');
+    await page.click('.results a');
+    await page.until(ends('symptom/back-will-not-close.html'));
+    await page.back();
+    await page.until(`${ends(from)} && document.querySelector('.results a') !== null`);
+    hold(`Back to ${from} brings the words`, (await asked(page)) === "back won't close");
+    hold('and what they found', (await text(page, '.results')) === found);
+  }
+}
+
+/** The lines of the lists of look-ups that ask what can hurt. */
+function dangerous() {
+  return ['tests/spec/lay-queries.tsv', 'tests/spec/first-asked.tsv'].flatMap((list) => readFileSync(list, 'utf8').split('\n'))
+    .filter((line) => !line.startsWith('#')).map((line) => line.split('\t')).filter(([, kind]) => kind === 'danger').map(([query]) => query);
+}
+
+/** What to do first stands on top of all answers, where it is seen without a scroll. */
+async function firstAidOnTop(page, browser, viewport) {
+  await page.goto(address('html/cell/sr754w.html'));
+  const queries = dangerous();
+  hold(`${queries.length} queries`, queries.length > 30);
+  for (const query of queries) {
+    await page.fill('#search_field', query);
+    await page.until(`globalThis.benchleafAnswered === ${JSON.stringify(query)}`);
+    const top = await page.value("document.querySelector('.results > *')?.matches('.danger-card') ? document.querySelector('.danger-card').getBoundingClientRect().top : -1");
+    hold(`${query}: what to do first is seen`, top >= 0 && top < viewport.height * 2 / 3);
+  }
 }
 
 async function tickThrough(page) {
@@ -144,8 +185,8 @@ const { start } = await import(`./${name}.mjs`);
 const browser = await start((words) => hold(words, false));
 for (const viewport of VIEWPORTS) {
   const page = await browser.open(viewport);
-  for (const walk of [lookUp, tickThrough, reckonGasket, planTicket, changeTheme, singleFile]) {
-    await walk(page, browser).catch((error) => hold(`${walk.name} at ${viewport.width}: ${error.message}`, false));
+  for (const walk of [lookUp, comeBack, firstAidOnTop, tickThrough, reckonGasket, planTicket, changeTheme, singleFile]) {
+    await walk(page, browser, viewport).catch((error) => hold(`${walk.name} at ${viewport.width}: ${error.message}`, false));
   }
   await page.close();
 }
