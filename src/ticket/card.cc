@@ -12,13 +12,12 @@ using model::Style;
 
 constexpr double kNumberMm = 38;
 
-/// `Swallowed a cell: hospital ...`: hazard in bold, then what to do, then a blank for the number to call.
+/// `Swallowed a cell: hospital ...`: the harm in bold, then what to do, then a blank for the number to call.
 void add_emergency(const SheetContext& context, std::vector<SheetSection>& front) {
   SectionBuilder section("emergency", "If it happens");
   for (const model::Look* look : context.looks("emergency")) {
-    const std::size_t colon = std::min(look->text.find(':'), look->text.size() - 1);
     compose::Line what = context.line();
-    what.say(look->text.substr(0, colon + 1), Style::bold).say(look->text.substr(colon + 1));
+    what.say(look->head + ":", Style::bold).say(" " + look->text);
     compose::Line whom = context.line();
     whom.say(look->title + " ", Style::bold).blank(kNumberMm);
     section.row(Kind::words, {what.take(), whom.take()}, look->caution);
