@@ -2,7 +2,7 @@
 #include "ticket/figure_of_job.h"
 
 #include "compose/figures/back_drawing.h"
-#include "compose/figures/cell_drawing.h"
+#include "compose/figures/cell_in_watch.h"
 #include "compose/figures/measure_pictures.h"
 #include "ticket/jobs.h"
 
@@ -20,7 +20,7 @@ std::shared_ptr<const model::Drawing> back(const compose::Desk& desk, const Benc
   if (place.back == "snap") place.deepest = desk.derived.facts.find("table/bench-rules#blade-depth.value");
   const auto* series = desk.records.find<model::Gasket>(bench.watch.gasket);
   if (series != nullptr && series->profile == model::Profile::round) place.section = desk.fact(*series, "section");
-  return compose::back_drawing(place);
+  return compose::narrow_back_drawing(place);
 }
 
 std::shared_ptr<const model::Drawing> drawing_of(const compose::Desk& desk, const Bench& bench, const model::Job& job) {
@@ -30,6 +30,7 @@ std::shared_ptr<const model::Drawing> drawing_of(const compose::Desk& desk, cons
   if (job.figure == "crystal") return compose::crystal_picture();
   if (job.figure == "scratch") return compose::scratch_picture();
   if (job.figure == "lugs") return compose::lugs_picture();
+  if (job.figure == "cell-in-watch") return compose::cell_in_watch();
   return job.figure == "cell" ? compose::cell_picture() : nullptr;
 }
 

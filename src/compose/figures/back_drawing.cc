@@ -1,6 +1,7 @@
 // In: a way into a case. Out: its back from above and its rim in section, the depth of the blade and the gasket to scale.
 #include "compose/figures/back_drawing.h"
 
+#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -35,14 +36,22 @@ void add_case(Drawing& drawing, const std::vector<Mm>& points) { add(drawing, ou
 void add_back(Drawing& drawing, const std::vector<Mm>& points) { add(drawing, outline(points), Ink::ink, Ink::light_fill, kPen); }
 void add_tool(Drawing& drawing, const std::vector<Mm>& points) { add(drawing, outline(points), Ink::ink, Ink::accent, kPen); }
 
+bool has_section(const BackPlace& place) { return place.section != nullptr && place.section->value.has_value(); }
+
+/// The gasket as it is drawn; one whose section is not known as any.
+double across_of(const BackPlace& place) {
+  constexpr double kAnyMm = 0.7;
+  return (has_section(place) ? *place.section->value : kAnyMm) * kBackScale;
+}
+
 /// The round of the gasket, which hangs under the back, and its name and thickness at the right.
-void add_gasket(Drawing& drawing, double middle, double words, const model::Fact& section) {
-  const double radius = *section.value * kBackScale / 2;
+void add_gasket(Drawing& drawing, double middle, double words, const BackPlace& place) {
+  const double radius = across_of(place) / 2;
   const double y = kUnder + radius;
   add(drawing, model::circle({middle, y}, radius), Ink::ink, Ink::paper, kPen);
   add_leader(drawing, {{middle, y}, {words - 0.8, y + 2.6}});
   write(drawing, {words, y + 3.6}, "gasket");
-  write_fact(drawing, {words, y + 7.2}, section);
+  if (has_section(place)) write_fact(drawing, {words, y + 7.2}, *place.section);
 }
 
 void add_seam_word(Drawing& drawing) {
@@ -61,7 +70,7 @@ void add_depth(Drawing& drawing, double tip, const model::Fact& deepest) {
 
 /// The blade lies on the case and is thinner than the seam at its tip; the lip is the step in the rim above it.
 void add_snap(Drawing& drawing, const BackPlace& place) {
-  const double across = *place.section->value * kBackScale;
+  const double across = across_of(place);
   const double tip = kEdge + *place.deepest->value * kBackScale;
   const double gasket = tip + 1.2;
   const double boss = gasket + across;
@@ -90,7 +99,7 @@ void add_snap(Drawing& drawing, const BackPlace& place) {
                      {lip, kUnder},
                      {lip, kUnder - 1.9},
                      {kEdge, kUnder - 1.9}});
-  add_gasket(drawing, (gasket + boss) / 2, boss + kLeg + 1.8, *place.section);
+  add_gasket(drawing, (gasket + boss) / 2, boss + kLeg + 1.8, place);
   add_tool(
       drawing,
       {{kEdge - 16, kUnder - 1.5}, {kEdge, kUnder - 1.5}, {lip, kUnder}, {tip, kSeam - 0.2}, {tip, kSeam}, {kEdge - 16, kSeam}});
@@ -119,7 +128,7 @@ void add_screwed(Drawing& drawing, const BackPlace& place) {
   constexpr double kNotch = kEdge + 1.4;
   constexpr double kNotchEnd = kEdge + 4.8;
   constexpr double kNotchFloor = kTop + 3.2;
-  const double across = *place.section->value * kBackScale;
+  const double across = across_of(place);
   const double groove = kNotchEnd + 0.6;
   const double wall = groove + across + 2.4;
   const std::vector<Mm> teeth = thread(wall, kSeam + 1, 4);
@@ -133,7 +142,7 @@ void add_screwed(Drawing& drawing, const BackPlace& place) {
   back.insert(back.end(), teeth.rbegin(), teeth.rend());
   back.push_back({wall, kUnder});
   add_back(drawing, back);
-  add_gasket(drawing, groove + across / 2, wall + kLeg + 1.8, *place.section);
+  add_gasket(drawing, groove + across / 2, wall + kLeg + 1.8, place);
   add_tool(drawing, {{kNotch + 0.3, 0.3}, {kNotchEnd - 0.3, 0.3}, {kNotchEnd - 0.3, kNotchFloor}, {kNotch + 0.3, kNotchFloor}});
   write(drawing, {kNotchEnd + 1, 3.6}, place.tool);
   add_seam_word(drawing);
@@ -144,7 +153,7 @@ void add_four_screws(Drawing& drawing, const BackPlace& place) {
   constexpr double kHead = 3.4;
   constexpr double kShank = 1.5;
   constexpr double kSlot = kTop + 1.6;
-  const double across = *place.section->value * kBackScale;
+  const double across = across_of(place);
   const double groove = kScrew + kHead + 0.8;
   const double inner = groove + across + 1.6;
   std::vector<Mm> ring = grooved(groove, across);
@@ -162,7 +171,7 @@ void add_four_screws(Drawing& drawing, const BackPlace& place) {
                {kScrew - kShank, kTop + 3},
                {kScrew - kHead, kTop + 3}}),
       Ink::ink, Ink::paper, kPen);
-  add_gasket(drawing, groove + across / 2, inner + 1.8, *place.section);
+  add_gasket(drawing, groove + across / 2, inner + 1.8, place);
   add_tool(drawing, {{kScrew - 1.4, 0.3},
                      {kScrew + 1.4, 0.3},
                      {kScrew + 1.4, 3},
@@ -194,7 +203,7 @@ void add_none(Drawing& drawing) {
 }
 
 std::string alternative(const BackPlace& place) {
-  const std::string gasket = place.section == nullptr ? std::string() : " a gasket " + place.section->printed + " thick";
+  const std::string gasket = has_section(place) ? " a gasket " + place.section->printed + " thick" : " the gasket";
   if (place.back == "snap")
     return "A back that snaps on. From above: the blade of the " + place.tool + " between the lugs, its edge in the " +
            place.place + " of the rim. In section: the blade lies in the seam between back and case, at most " +
@@ -214,19 +223,76 @@ std::string alternative(const BackPlace& place) {
 
 bool complete(const BackPlace& place) {
   if (place.back == "none") return true;
-  if (place.section == nullptr || !place.section->value || place.tool.empty()) return false;
+  if (place.tool.empty()) return false;
   if (place.back == "snap") return !place.place.empty() && place.deepest != nullptr && place.deepest->value.has_value();
   return (place.back == "screwed" && !place.place.empty()) || place.back == "four-screws";
 }
 
-std::string scale_words(const BackPlace& place) {
-  if (place.back == "none") return "no scale";
-  const std::string times = std::to_string(static_cast<int>(kBackScale)) + " times ";
-  return (place.back == "snap" ? "depth and gasket " + times + "their" : "gasket " + times + "its") +
-         " size, the rest to no scale";
+constexpr const char* kNoScale = "the rest to no scale";
+
+/// What is drawn to scale, or empty; `drawn` is by how much the whole figure is enlarged.
+std::string scale_words(const BackPlace& place, double drawn = 1) {
+  if (!has_section(place) && place.back != "snap") return {};
+  const std::string times = std::to_string(static_cast<int>(std::lround(kBackScale * drawn))) + " times ";
+  if (!has_section(place)) return "depth " + times + "its size";
+  return place.back == "snap" ? "depth and gasket " + times + "their size" : "gasket " + times + "its size";
+}
+
+void add_section(Drawing& drawing, const BackPlace& place) {
+  if (place.back == "snap") add_snap(drawing, place);
+  if (place.back == "screwed") add_screwed(drawing, place);
+  if (place.back == "four-screws") add_four_screws(drawing, place);
+  if (place.back == "none") add_none(drawing);
+}
+
+constexpr double kWordsMm = 3.4;  // 9.6 points
+
+/// Adds the shapes of a part, moved and then enlarged; its words in one size.
+void add_part(Drawing& drawing, Drawing part, Mm by, double drawn) {
+  const auto moved = [&](Mm& at) { at = {(at.x + by.x) * drawn, (at.y + by.y) * drawn}; };
+  for (model::Shape& shape : part.shapes) {
+    if (auto* path = std::get_if<model::PathShape>(&shape)) {
+      path->stroke_mm *= drawn;
+      for (model::PathStep& step : path->steps) {
+        for (Mm* at : {&step.to, &step.control1, &step.control2}) moved(*at);
+      }
+    } else if (auto* words = std::get_if<model::TextShape>(&shape)) {
+      moved(words->at);
+      words->height_mm = kWordsMm;
+    }
+    drawing.shapes.push_back(std::move(shape));
+  }
 }
 
 }  // namespace
+
+std::shared_ptr<const Drawing> narrow_back_drawing(const BackPlace& place) {
+  if (!complete(place)) return nullptr;
+  constexpr double kDrawn = 1.2;
+  constexpr double kLeft = 40;   // of the section
+  constexpr double kBelow = 26;  // where it begins
+  Drawing plan;
+  add_back_plan(plan, place);
+  Drawing section;
+  add_section(section, place);
+  Drawing drawing;
+  drawing.width_mm = (kWidth - kLeft) * kDrawn;
+  drawing.height_mm = (kBelow + kHeight) * kDrawn;
+  add_part(drawing, std::move(plan), {0, 0}, kDrawn);
+  add_part(drawing, std::move(section), {-kLeft, kBelow}, kDrawn);
+  std::vector<std::string> lines = {"no scale"};
+  if (const std::string drawn = scale_words(place, kDrawn); place.back != "none" && !drawn.empty()) lines = {drawn, kNoScale};
+  for (const std::string& words : lines) {
+    drawing.height_mm += kWordsMm;
+    Drawing scale;
+    scale.width_mm = drawing.width_mm;
+    scale.height_mm = drawing.height_mm;
+    write_scale(scale, words);
+    add_part(drawing, std::move(scale), {0, 0}, 1);
+  }
+  drawing.alt = alternative(place);
+  return std::make_shared<const Drawing>(std::move(drawing));
+}
 
 std::shared_ptr<const Drawing> back_drawing(const BackPlace& place) {
   if (!complete(place)) return nullptr;
@@ -234,11 +300,9 @@ std::shared_ptr<const Drawing> back_drawing(const BackPlace& place) {
   drawing.width_mm = kWidth;
   drawing.height_mm = kHeight;
   add_back_plan(drawing, place);
-  if (place.back == "snap") add_snap(drawing, place);
-  if (place.back == "screwed") add_screwed(drawing, place);
-  if (place.back == "four-screws") add_four_screws(drawing, place);
-  if (place.back == "none") add_none(drawing);
-  write_scale(drawing, scale_words(place));
+  add_section(drawing, place);
+  const std::string drawn = place.back == "none" ? std::string() : scale_words(place);
+  write_scale(drawing, drawn.empty() ? "no scale" : drawn + ", " + kNoScale);
   drawing.alt = alternative(place);
   return std::make_shared<const Drawing>(std::move(drawing));
 }
