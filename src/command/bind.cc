@@ -36,7 +36,6 @@
 namespace benchleaf::command {
 namespace {
 
-constexpr std::string_view kIntakeCard = "intake-card";
 constexpr std::string_view kNumberedPaper = "a4";
 
 /// One output of a book, made on a thread of its own: what it writes and what it has to say.
@@ -89,11 +88,13 @@ Piece html_piece(const model::Book& book, const Files& scripts) {
 }
 
 /// A chart or a card as `STEM-PAPER.pdf`, and how large its type came out.
+using SetSheets = page::SheetDocument (*)(const model::SheetSet&, const std::string&, const TypeCase&, report::Findings&);
+
 Piece sheet_piece(const std::string& stem, const model::SheetSet& chart, const std::string& paper, bool marks,
-                  const TypeCase& type) {
+                  const TypeCase& type, SetSheets set = set_chart_on) {
   Piece piece;
-  piece.make = [stem, &chart, paper, marks, &type](Piece& own) {
-    page::SheetDocument sheets = set_chart_on(chart, paper, type, own.findings);
+  piece.make = [stem, &chart, paper, marks, &type, set](Piece& own) {
+    page::SheetDocument sheets = set(chart, paper, type, own.findings);
     if (own.findings.has_errors()) return;
     if (marks) page::add_crop_marks(sheets.document);
     const std::string name = stem + "-" + paper + ".pdf";
@@ -134,9 +135,11 @@ std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::
   }
   if (options.html) pieces.push_back(html_piece(books.screen, scripts));
   for (const model::SheetSet& chart : charts) {
-    const std::string stem = chart.id == kIntakeCard ? chart.id : "chart-" + chart.id;
+    const std::string stem = chart.card ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
-      if (holds(options.papers, paper)) pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type));
+      if (!holds(options.papers, paper)) continue;
+      pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type));
+      if (chart.card) pieces.push_back(sheet_piece(stem + "-a5", chart, paper, options.marks, *type, set_cards_on));
     }
   }
   return pieces;

@@ -32,4 +32,12 @@ page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string
   return page::set_sheets(chart, page::sheet_paper(paper, chart.landscape).value(), type.fonts, &type.hyphenator, findings);
 }
 
+page::SheetDocument set_cards_on(const model::SheetSet& card, const std::string& paper, const TypeCase& type,
+                                 report::Findings& findings) {
+  const page::SheetPaper upright = page::sheet_paper(paper, false).value();
+  const page::SheetPaper lying = page::sheet_paper(paper, true).value();
+  const bool more = lying.width / page::card_paper().width > upright.width / page::card_paper().width;
+  return page::set_cards(card, more ? lying : upright, type.fonts, &type.hyphenator, findings);
+}
+
 }  // namespace benchleaf::command

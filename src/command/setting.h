@@ -35,5 +35,8 @@ page::Document set_leaflet_on(const model::Leaflet& leaflet, const std::string& 
 /// Sets a chart on the paper of that name (`a4`, `letter`, `a3`, `tabloid`).
 page::SheetDocument set_chart_on(const model::SheetSet& chart, const std::string& paper, const TypeCase& type,
                                  report::Findings& findings);
+/// A card cut to A5, with the paper turned as more of them lie on it.
+page::SheetDocument set_cards_on(const model::SheetSet& card, const std::string& paper, const TypeCase& type,
+                                 report::Findings& findings);
 
 }  // namespace benchleaf::command

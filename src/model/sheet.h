@@ -39,7 +39,13 @@ struct Messages {
   std::vector<Message> messages;
 };
 
-using PanelBlock = std::variant<Paragraph, Table, Matrix, Pictures, Messages>;
+/// Lines to fill in. The width of a blank is its share of what the words of its line leave: every line runs to the edge.
+struct Fields {
+  std::shared_ptr<const Drawing> picture;  ///< at the left of the lines, or none
+  std::vector<Runs> lines;
+};
+
+using PanelBlock = std::variant<Paragraph, Table, Matrix, Pictures, Messages, Fields>;
 
 /// One answer of a chart under its head.
 struct Panel {
@@ -67,6 +73,7 @@ struct SheetSet {
   std::string language = "en-GB";
   std::string iso_date;
   std::vector<std::string> papers;  ///< a4, letter, a3, tabloid
+  bool card = false;                ///< read in the hand: also cut to A5, its words from 9.5 points on
   bool landscape = false;
   std::vector<Sheet> sides;
 };

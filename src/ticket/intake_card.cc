@@ -29,50 +29,63 @@ model::Run blank(double mm) {
   return run;
 }
 
-/// A word and a line to write on, one after the other.
-Runs write(const std::vector<std::pair<std::string, double>>& blanks, const std::string& unit = {}) {
+/// A word and a line to write on, one after the other; the figure is the share of the line that the blank takes.
+Runs write(const std::vector<std::pair<std::string, double>>& blanks) {
   Runs runs;
-  for (const auto& [word, mm] : blanks) {
-    runs.push_back(model::text_run((runs.empty() ? "" : "  ") + word + " ", model::Style::bold));
-    runs.push_back(blank(mm));
+  for (const auto& [word, share] : blanks) {
+    if (!word.empty()) runs.push_back(model::text_run((runs.empty() ? "" : "\u2002") + word + " ", model::Style::bold));
+    if (word.empty()) runs.push_back(model::text_run("\u2002"));
+    runs.push_back(blank(share));
   }
-  if (!unit.empty()) runs.push_back(model::text_run("\u00A0" + unit));
   return runs;
 }
 
 /// A word and a box before each answer.
 Runs choose(const std::string& word, const std::vector<std::string>& answers) {
-  Runs runs = {model::text_run(word + "  ", model::Style::bold)};
+  Runs runs;
+  if (!word.empty()) runs.push_back(model::text_run(word + " ", model::Style::bold));
   for (const std::string& answer : answers) {
     runs.push_back(tick());
-    runs.push_back(model::text_run("\u00A0" + answer + "   "));
+    runs.push_back(model::text_run("\u00A0" + answer + (&answer == &answers.back() ? "" : "  ")));
   }
   return runs;
 }
 
 Runs joined(Runs one, const Runs& other) {
-  one.push_back(model::text_run("  "));
+  one.push_back(model::text_run("\u2002"));
   one.insert(one.end(), other.begin(), other.end());
   return one;
 }
 
-model::Panel panel(std::string title, std::vector<Runs> lines) {
+model::Panel panel(std::string title, const std::string& note, std::vector<Runs> lines,
+                   std::shared_ptr<const model::Drawing> picture = nullptr) {
   model::Panel made;
   made.title = std::move(title);
-  for (Runs& line : lines) made.blocks.emplace_back(model::Paragraph{std::move(line), model::Paragraph::Role::body});
+  if (!note.empty()) made.note = {model::text_run(note)};
+  made.wide = true;
+  made.blocks.emplace_back(model::Fields{std::move(picture), std::move(lines)});
   return made;
 }
 
-model::Panel pictured(std::string title, std::vector<std::shared_ptr<const model::Drawing>> drawings, const std::string& how,
-                      std::vector<Runs> lines) {
-  model::Panel made;
-  made.title = std::move(title);
-  model::Pictures pictures;
-  for (auto& drawing : drawings)
-    pictures.pictures.push_back({std::move(drawing), {model::text_run(pictures.pictures.empty() ? how : std::string())}});
-  made.blocks.emplace_back(std::move(pictures));
-  for (Runs& line : lines) made.blocks.emplace_back(model::Paragraph{std::move(line), model::Paragraph::Role::body});
-  return made;
+/// A letter of the card in a picture of what is measured.
+struct Letter {
+  double x;
+  double y;
+  const char* text;
+};
+
+std::shared_ptr<const model::Drawing> lettered(const std::shared_ptr<const model::Drawing>& picture,
+                                               const std::vector<Letter>& letters) {
+  model::Drawing drawing = *picture;
+  for (const Letter& letter : letters) {
+    model::TextShape shape;
+    shape.at = {letter.x, letter.y};
+    shape.text = letter.text;
+    shape.height_mm = 3;
+    shape.bold = true;
+    drawing.shapes.emplace_back(std::move(shape));
+  }
+  return std::make_shared<const model::Drawing>(std::move(drawing));
 }
 
 model::Sheet side(const model::Handbook& handbook, std::string title, std::string subtitle) {
@@ -83,50 +96,68 @@ model::Sheet side(const model::Handbook& handbook, std::string title, std::strin
   return sheet;
 }
 
+model::Panel damage() {
+  model::Panel made;
+  made.title = "Mark the damage";
+  made.note = {model::text_run("\u00D7 dent   / scratch   ~ worn gold   \u25CB missing   ! crack")};
+  made.wide = true;
+  made.blocks.emplace_back(model::Pictures{{{damage_sketch(), {}}}});
+  return made;
+}
+
+/// A line a cell, newest last, with words over its blanks.
+model::Panel earlier_cells() {
+  std::vector<Runs> lines;
+  for (int i = 0; i < 3; ++i)
+    lines.push_back(write({{"fitted", 2}, {"number", 2}, {"system", 1.6}, {"months", 1}, {"ended", 2.4}}));
+  return panel("Earlier cells", "as told, or read inside the back", std::move(lines));
+}
+
 model::Sheet at_the_door(const model::Handbook& handbook) {
-  model::Sheet sheet = side(handbook, "Intake card", "side 1, at the door; pencil");
-  model::Panel damage =
-      pictured("Mark the damage", {damage_sketch()}, "\u00D7 dent   / scratch   ~ worn gold   \u25CB missing   ! crack", {});
-  damage.wide = true;
+  model::Sheet sheet = side(handbook, "Intake card", "side 1, at the door");
   sheet.panels = {
-      panel("The watch", {write({{"number", 20}, {"in", 18}}), write({{"due", 18}, {"may cost", 20}}), write({{"owner", 52}}),
-                          write({{"telephone", 48}}), write({{"wish", 56}}), write({{"found", 54}})}),
-      panel("What it is",
-            {choose("display", {"grey figures", "red figures", "hands"}),
-             choose("back", {"snap", "screwed", "four screws", "none"}),
-             choose("case", {"steel", "gold colour", "chrome", "plastic"}), write({{"gold mark", 40}}),
-             joined(choose("crystal", {"acrylic", "glass", "not sure"}), {}), choose("scratch", {"nail catches", "seen only"})}),
-      panel("Ask", {choose("charges itself", {"no", "by light", "by motion"}), choose("crown", {"in", "out", "none"}),
-                    choose("rain, sweat", {"worn in it", "never"}), choose("lume", {"none", "some: leave it"}),
-                    choose("leak", {"none", "white", "green", "black", "oily"}),
-                    write({{"buttons", 12}, {"missing", 12}, {"stuck", 12}}), write({{"module number", 36}})}),
-      panel("Earlier cells",
-            {write({{"fitted", 18}, {"number", 16}, {"ended", 20}}), write({{"fitted", 18}, {"number", 16}, {"ended", 20}}),
-             write({{"fitted", 18}, {"number", 16}, {"ended", 20}})}),
-      std::move(damage)};
+      panel("The watch", "pencil",
+            {write({{"number", 1}, {"in", 1}, {"due", 1}, {"may cost", 1}}), write({{"owner", 3}, {"telephone", 2}}),
+             write({{"wish", 1}})}),
+      panel("What it is", "",
+            {joined(choose("display", {"grey figures", "red figures", "hands"}), write({{"module", 1}})),
+             joined(choose("back", {"snap", "screwed", "four screws", "none"}), write({{"its mark", 1}})),
+             joined(choose("case", {"steel", "gold colour", "chrome", "plastic"}), write({{"gold mark", 1}})),
+             joined(choose("crystal", {"acrylic", "glass", "not sure"}), choose("scratch", {"nail catches", "seen only"})),
+             joined(choose("charges itself", {"no", "by light", "by motion"}), choose("rain, sweat", {"worn in it", "never"})),
+             joined(choose("leak", {"none", "white", "green", "black", "oily"}), write({{"cell bought", 1}})),
+             joined(choose("crown", {"in", "out", "none"}), choose("lume", {"none", "some: leave it closed"})),
+             write({{"buttons", 1}, {"missing", 1}, {"stuck", 1}}),
+             write({{"gains or loses", 1}, {"s in days", 1}, {"found", 3}})}),
+      damage(), earlier_cells()};
   return sheet;
 }
 
 model::Sheet back_off(const model::Handbook& handbook) {
-  model::Sheet sheet = side(handbook, "Measures", "side 2, back off; millimetres");
+  model::Sheet sheet = side(handbook, "Measures", "side 2, back off; mm");
   sheet.panels = {
-      pictured(
-          "Cell", {compose::cell_picture()}, "an old one is swollen: measure the well",
-          {write({{"how many", 10}, {"marked", 30}}), write({{"width", 16}, {"height", 16}}),
-           write({{"well across", 16}, {"deep", 16}}), joined(choose("plus looks", {"up", "down"}), write({{"volts", 14}}))}),
-      pictured("Seat", {compose::seat_picture()}, "boss, bore or face, three ways; never from the old gasket",
-               {choose("it is a", {"boss", "bore", "face"}), write({{"s", 16}, {"", 16}, {"", 16}})}),
-      pictured("Old gasket", {compose::gasket_inside_picture(), compose::section_picture()}, "it tells the section",
-               {choose("it is", {"round", "flat", "tar"}), write({{"inside", 16}, {"outside", 16}}),
-                write({{"section", 16}, {"flat: high", 14}})}),
-      pictured("Groove", {compose::groove_picture()}, "height of putty, back closed by thumbs",
-               {write({{"depth", 16}, {"width", 16}}), write({{"four places", 12}, {"", 12}, {"", 12}, {"", 12}})}),
-      pictured("Crystal", {compose::crystal_picture()}, "soft jaws; round: two directions",
-               {choose("it is", {"round", "shaped", "flat", "domed"}), write({{"width", 16}, {"length", 16}}),
-                write({{"thickness", 16}, {"dome", 16}}), choose("print beneath", {"none", "some"})}),
-      pictured("Lugs", {compose::lugs_picture()}, "inside to inside", {write({{"width", 16}, {"tip of the bar", 14}})}),
-      panel("Buttons, pressed once", {write({{"1", 56}}), write({{"2", 56}}), write({{"3", 56}}), write({{"4", 56}})}),
-      panel("Counted", {write({{"cells in", 12}, {"cells out", 12}}), write({{"screws", 12}, {"photographs", 12}})})};
+      panel("Cell", "plastic callipers; an old one is swollen: measure the well",
+            {write({{"how many", 1}, {"found marked", 3}}), write({{"width w", 1}, {"height h", 1}}),
+             write({{"well across", 1}, {"deep", 1}}), joined(choose("plus looks", {"up", "down"}), write({{"volts", 1}}))},
+            lettered(compose::cell_picture(), {{17.6, 3.4, "w"}, {21.4, 9, "h"}})),
+      panel("Seat", "three ways; never from the old gasket",
+            {choose("", {"boss, outside", "bore, inside", "face, inner wall"}), write({{"s", 1}, {"", 1}, {"", 1}})},
+            lettered(compose::seat_picture(), {{21, 5, "s"}})),
+      panel("Old gasket", "half an hour after it came out",
+            {choose("", {"round", "flat", "tar"}), write({{"inside i", 1}, {"outside o", 1}}),
+             write({{"section c", 1}, {"flat: high", 1}})},
+            compose::gasket_measures()),
+      panel("Groove", "height of putty, back closed by thumbs",
+            {write({{"depth d", 1}, {"width w", 1}}), write({{"four places", 1}, {"", 1}, {"", 1}, {"", 1}})},
+            lettered(compose::groove_picture(), {{17.6, 4, "w"}, {21.4, 10, "d"}})),
+      panel("Crystal", "soft jaws; round: two directions",
+            {joined(choose("", {"round", "shaped", "flat", "dome"}), choose("print", {"none", "some"})),
+             write({{"width w", 1}, {"length l", 1}}), write({{"thickness t", 1}, {"dome", 1}}),
+             write({{"bezel inside", 1}, {"rim", 1}, {"scratch deep", 1}})},
+            lettered(compose::crystal_picture(), {{11.6, 13.6, "w"}, {23.4, 11, "t"}})),
+      panel("Lugs, buttons, count", "",
+            {write({{"lugs, inside", 1}, {"tip of the bar", 1}, {"hole", 1}}), write({{"button 1 does", 1}, {"2", 1}}),
+             write({{"3", 1}, {"4", 1}}), write({{"cells in", 1}, {"out", 1}, {"screws", 1}, {"photographs", 1}})})};
   return sheet;
 }
 
@@ -139,6 +170,7 @@ model::SheetSet intake_card(const model::Handbook& handbook) {
   card.language = handbook.language;
   card.iso_date = compose::iso_date(handbook);
   card.papers = {"a4", "letter"};
+  card.card = true;
   card.sides = {at_the_door(handbook), back_off(handbook)};
   return card;
 }

@@ -95,6 +95,11 @@ class RowList {
     }
   }
 
+  void add(const model::Fields& fields, const std::string& place) {
+    for (const model::Runs& line : fields.lines) say(line);
+    keep(place + ": lines to fill in");
+  }
+
   void add(const model::Messages& row, const std::string& place) {
     for (const auto& message : row.messages) {
       row_.facts.push_back(message.record);

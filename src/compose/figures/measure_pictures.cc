@@ -4,6 +4,7 @@
 #include <utility>
 #include <vector>
 
+#include "compose/figures/pen.h"
 #include "compose/figures/sketch.h"
 
 namespace benchleaf::compose {
@@ -131,6 +132,25 @@ std::shared_ptr<const Drawing> gasket_inside_picture() {
 
 std::shared_ptr<const Drawing> gasket_outside_picture() {
   return ring_picture("A gasket from above; the measure goes across all of it.", kRingOutside);
+}
+
+std::shared_ptr<const Drawing> gasket_measures() {
+  Drawing drawing = sheet("A gasket from above with its inside i and its outside o, and cut through with its section c.");
+  const Mm centre{6.4, 6};
+  add(drawing, model::circle(centre, 5), Ink::ink, Ink::light_fill, kPen);
+  add(drawing, model::circle(centre, 3.7), Ink::ink, Ink::paper, kPen);
+  measure(drawing, {centre.x - 3.7, centre.y}, {centre.x + 3.7, centre.y});
+  measure(drawing, {centre.x - 5, 12.6}, {centre.x + 5, 12.6});
+  add(drawing, model::circle({18, 6}, 2.6), Ink::ink, Ink::dark_fill, kPen);
+  measure(drawing, {22.4, 3.4}, {22.4, 8.6});
+  for (const double y : {3.4, 8.6}) stroke(drawing, {{18, y}, {23.2, y}}, 0.15);
+  Writing how;
+  how.bold = true;
+  how.height_mm = 3;
+  write(drawing, {centre.x - 0.4, 5.2}, "i", how);
+  write(drawing, {12.4, 13.6}, "o", how);
+  write(drawing, {23.6, 7}, "c", how);
+  return done(std::move(drawing));
 }
 
 std::shared_ptr<const Drawing> section_picture() {

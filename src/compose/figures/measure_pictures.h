@@ -28,6 +28,8 @@ std::shared_ptr<const model::Drawing> face_picture();
 /// A gasket from above with the measure of its inside or of its outside.
 std::shared_ptr<const model::Drawing> gasket_inside_picture();
 std::shared_ptr<const model::Drawing> gasket_outside_picture();
+/// A gasket from above with inside i and outside o, and cut through with its section c.
+std::shared_ptr<const model::Drawing> gasket_measures();
 /// A round gasket cut through, with the measure of its section.
 std::shared_ptr<const model::Drawing> section_picture();
 

@@ -72,7 +72,7 @@ class Fitter {
     std::pair<int, Length> best{0, 0};
     bool best_is_wide = false;
     for (const int columns : column_counts(paper_)) {
-      const Length missing = scratch_.height(panels, kFloorPt, columns) - paper_.live_height();
+      const Length missing = scratch_.height(panels, paper_.floor_pt, columns) - paper_.live_height();
       const bool wide = scratch_.was_too_wide();
       const bool better = best.first == 0 || (wide == best_is_wide ? missing < best.second : best_is_wide);
       if (better) best = {columns, missing}, best_is_wide = wide;
@@ -268,7 +268,7 @@ Trial set_trial(Setting& setting, const std::vector<model::Panel>& panels, const
   Trial trial;
   trial.width = width_of(paper, columns);
   setting.scale = words_pt / look::table_cell().size_pt;
-  setting.least_pt = kFloorPt;
+  setting.least_pt = paper.floor_pt;
   for (std::size_t i = 0; i < panels.size(); ++i) {
     const model::Panel& panel = panels[i];
     setting.row_air = i < air.size() ? air[i] : 0;
@@ -290,6 +290,7 @@ SheetFit fit_side(TextSetter& text, const model::SheetSet& chart, const model::S
   Fitter fitter(text, paper);
   const Choice choice = choose(fitter, side.panels);
   SheetFit fit;
+  fit.words_pt = paper.floor_pt;
   fit.columns = choice.columns;
   fit.panels = those_of(side.panels, choice.kept);
   const std::string where = "chart '" + chart.id + "' on " + paper.name + ": ";

@@ -232,6 +232,7 @@ struct BlockSetter {
   }
   Strip operator()(const model::Matrix& matrix) const { return set_matrix(setting, matrix, width.whole(), section); }
   Strip operator()(const model::Pictures& row) const { return set_pictures(setting, row, width.whole(), section); }
+  Strip operator()(const model::Fields& fields) const { return set_fields(setting, fields, width.whole(), section); }
   Strip operator()(const model::Messages& row) const { return set_messages(setting, row, width.whole(), section); }
 };
 

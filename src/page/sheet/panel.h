@@ -21,6 +21,8 @@ Strip set_panel(Setting& setting, const model::Panel& panel, const PanelWidth& w
 
 /// Verdicts in squares that meet, heads across turned to run up.
 Strip set_matrix(Setting& setting, const model::Matrix& matrix, Length width, TagId parent);
+/// Lines with blanks that run to the edge, a picture at their left.
+Strip set_fields(Setting& setting, const model::Fields& fields, Length width, TagId parent);
 /// Pictures in a row with their words under them.
 Strip set_pictures(Setting& setting, const model::Pictures& row, Length width, TagId parent);
 

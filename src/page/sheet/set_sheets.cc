@@ -2,6 +2,7 @@
 // the laminator.
 #include "page/sheet/set_sheets.h"
 
+#include <algorithm>
 #include <set>
 #include <string>
 #include <utility>
@@ -142,38 +143,121 @@ void set_panels(Setting& setting, const SheetFit& fit, const SheetPaper& paper, 
   }
 }
 
+/// A document whose sides are still to be set.
+class SheetSetter {
+ public:
+  SheetSetter(const model::SheetSet& chart, const FontSet& fonts, const Hyphenator* hyphenator, report::Findings& findings)
+      : chart_(chart), text_(fonts, hyphenator), setting_{text_, findings, no_book_, result_.document.tags, {}, {}, {}} {
+    result_.document.title = chart.title;
+    result_.document.language = chart.language;
+    result_.document.iso_date = chart.iso_date;
+    result_.document.duplex = Duplex::top_to_top;
+    root_ = setting_.add_tag(Role::document, kLayoutArtifact);
+  }
+
+  SheetFit fit(const model::Sheet& side, const SheetPaper& paper) {
+    return fit_side(text_, chart_, side, paper, setting_.findings);
+  }
+
+  Page page_of(const model::Sheet& side, const SheetFit& fit, const SheetPaper& paper) {
+    Page page;
+    page.width = paper.width;
+    page.height = paper.height;
+    page.label = std::to_string(result_.document.pages.size() + 1);
+    const TagId part = setting_.add_tag(Role::part, root_);
+    set_title(setting_, side, paper, part, page);
+    set_panels(setting_, fit, paper, part, page);
+    Pen pen(setting_, page);
+    set_foot(pen, side, paper, signs_on(page));
+    set_guides(pen, paper);
+    return page;
+  }
+
+  Pen pen(Page& page) { return {setting_, page}; }
+
+  void add(Page page, SheetFit fit) {
+    result_.document.pages.push_back(std::move(page));
+    result_.fits.push_back(std::move(fit));
+  }
+
+  SheetDocument take() {
+    box_figures(result_.document);
+    prune_tags(result_.document);
+    return std::move(result_);
+  }
+
+ private:
+  const model::SheetSet& chart_;
+  TextSetter text_;
+  SheetDocument result_;
+  const Paper no_book_{};
+  Setting setting_;
+  TagId root_ = kLayoutArtifact;
+};
+
+/// Ticks at the corners of a card, outside it where the paper leaves room, on its edge where it does not.
+void set_cut_marks(Pen& pen, const SheetPaper& card, Point at, const Page& page) {
+  const Length tick = from_mm(4);
+  const Length least = from_mm(1);  // what is nearer to the edge is no strip to cut off
+  for (const Length x : {at.x, at.x + card.width}) {
+    for (const Length y : {at.y, at.y + card.height}) {
+      model::PathShape mark;
+      mark.stroke = model::Ink::ink;
+      mark.stroke_mm = 0.18;
+      using Op = model::PathStep::Op;
+      const bool above = y == at.y;
+      const bool left = x == at.x;
+      const double up = (above ? y >= tick : y + tick > page.height) ? -4 : 4;
+      const double aside = (left ? x >= tick : x + tick > page.width) ? -4 : 4;
+      if (x > least && x < page.width - least) mark.steps = {{Op::move, {0, 0}, {}, {}}, {Op::line, {0, up}, {}, {}}};
+      if (y > least && y < page.height - least) {
+        mark.steps.push_back({Op::move, {0, 0}, {}, {}});
+        mark.steps.push_back({Op::line, {aside, 0}, {}, {}});
+      }
+      if (!mark.steps.empty()) pen.path(mark, x, y);
+    }
+  }
+}
+
 }  // namespace
 
 SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, const FontSet& fonts,
                          const Hyphenator* hyphenator, report::Findings& findings) {
-  TextSetter text(fonts, hyphenator);
-  SheetDocument result;
-  Document& document = result.document;
-  document.title = chart.title;
-  document.language = chart.language;
-  document.iso_date = chart.iso_date;
-  document.duplex = Duplex::top_to_top;
-  const Paper no_book;
-  Setting setting{text, findings, no_book, document.tags, {}, {}, {}};
-  const TagId root = setting.add_tag(Role::document, kLayoutArtifact);
+  SheetSetter setter(chart, fonts, hyphenator, findings);
   for (const model::Sheet& side : chart.sides) {
-    SheetFit fit = fit_side(text, chart, side, paper, findings);
-    Page page;
-    page.width = paper.width;
-    page.height = paper.height;
-    page.label = std::to_string(document.pages.size() + 1);
-    const TagId part = setting.add_tag(Role::part, root);
-    set_title(setting, side, paper, part, page);
-    set_panels(setting, fit, paper, part, page);
-    Pen pen(setting, page);
-    set_foot(pen, side, paper, signs_on(page));
-    set_guides(pen, paper);
-    document.pages.push_back(std::move(page));
-    result.fits.push_back(std::move(fit));
+    SheetFit fit = setter.fit(side, paper);
+    Page page = setter.page_of(side, fit, paper);
+    setter.add(std::move(page), std::move(fit));
   }
-  box_figures(document);
-  prune_tags(document);
-  return result;
+  return setter.take();
+}
+
+SheetDocument set_cards(const model::SheetSet& card, const SheetPaper& paper, const FontSet& fonts, const Hyphenator* hyphenator,
+                        report::Findings& findings) {
+  SheetSetter setter(card, fonts, hyphenator, findings);
+  const SheetPaper own = card_paper();
+  const Length count = std::max<Length>(1, paper.width / own.width);
+  const Length left = (paper.width - own.width * count) / 2;
+  const Length top = (paper.height - own.height) / 2;
+  for (const model::Sheet& side : card.sides) {
+    SheetFit fit = setter.fit(side, own);
+    Page whole;
+    whole.width = paper.width;
+    whole.height = paper.height;
+    for (Length i = 0; i < count; ++i) {
+      const Point at{left + own.width * i, top};
+      Page page = setter.page_of(side, fit, own);
+      whole.label = page.label;
+      for (Item& item : page.items) {
+        shift(item, at.x, at.y);
+        whole.items.push_back(std::move(item));
+      }
+      Pen pen = setter.pen(whole);
+      set_cut_marks(pen, own, at, whole);
+    }
+    setter.add(std::move(whole), std::move(fit));
+  }
+  return setter.take();
 }
 
 }  // namespace benchleaf::page

@@ -22,4 +22,8 @@ struct SheetDocument {
 SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, const FontSet& fonts,
                          const Hyphenator* hyphenator, report::Findings& findings);
 
+/// The same as A5 cards, as many as lie side by side on the paper, with marks to cut them by.
+SheetDocument set_cards(const model::SheetSet& card, const SheetPaper& paper, const FontSet& fonts, const Hyphenator* hyphenator,
+                        report::Findings& findings);
+
 }  // namespace benchleaf::page

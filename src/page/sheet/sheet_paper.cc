@@ -13,6 +13,9 @@ constexpr double kGapMm = 6;
 constexpr double kFootBandMm = 15;
 constexpr double kTitleBandMm = 14;
 constexpr double kSmallTitleBandMm = 11.2;
+constexpr double kCardFloorPt = 9.5;  // read in the hand
+constexpr double kCardWidthMm = 148;  // A5, ISO 216
+constexpr double kCardHeightMm = 210;
 
 }  // namespace
 
@@ -28,6 +31,19 @@ std::optional<SheetPaper> sheet_paper(std::string_view name, bool landscape) {
   paper.title_band = from_mm(size->small ? kSmallTitleBandMm : kTitleBandMm);
   paper.foot_band = from_mm(kFootBandMm);
   paper.gap = from_mm(kGapMm);
+  return paper;
+}
+
+SheetPaper card_paper() {
+  SheetPaper paper;
+  paper.name = "a5 portrait";
+  paper.width = from_mm(kCardWidthMm);
+  paper.height = from_mm(kCardHeightMm);
+  paper.edge = from_mm(kEdgeMm);
+  paper.title_band = from_mm(kSmallTitleBandMm);
+  paper.foot_band = from_mm(kFootBandMm);
+  paper.gap = from_mm(kGapMm);
+  paper.floor_pt = kCardFloorPt;
   return paper;
 }
 

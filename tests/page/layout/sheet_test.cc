@@ -377,3 +377,40 @@ TEST_CASE("a matrix tells each verdict in words to a reader that speaks") {
   CHECK(care == 10);
   CHECK(harmless == 10);
 }
+
+TEST_CASE("cards lie two on A4 and one on Letter, with marks to cut them by, and every line runs to the edge") {
+  // A5 is 148 by 210 mm, A4 210 by 297 mm: ISO 216; Letter is 8.5 by 11 inches.
+  model::Panel panel;
+  panel.title = "Cell";
+  panel.wide = true;
+  model::Run blank;
+  blank.kind = model::Run::Kind::blank;
+  blank.blank_mm = 1;
+  panel.blocks = {model::Fields{nullptr, {{model::text_run("width "), blank}, {model::text_run("height "), blank, blank}}}};
+  const model::SheetSet set = chart({panel});
+  const struct {
+    const char* paper;
+    bool landscape;
+    std::size_t cards;
+  } papers[] = {{"a4", true, 2}, {"letter", false, 1}};
+  for (const auto& one : papers) {
+    INFO(one.paper);
+    report::Findings findings;
+    const page::SheetPaper paper = page::sheet_paper(one.paper, one.landscape).value();
+    const page::SheetDocument sheets = page::set_cards(set, paper, test::book_fonts(), &test::book_hyphenator(), findings);
+    CHECK(rules_of(findings) == "");
+    REQUIRE(sheets.document.pages.size() == 1);
+    const page::Page& page = sheets.document.pages.front();
+    CHECK(page.width == paper.width);
+    std::size_t titles = 0;
+    double smallest = 100;
+    for (const page::Item& item : page.items) {
+      const auto* text = std::get_if<page::TextItem>(&item.what);
+      if (text == nullptr) continue;
+      smallest = std::min(smallest, static_cast<double>(text->size) / page::kPt);
+      titles += text->text.find("Trial") != std::string::npos ? 1 : 0;
+    }
+    CHECK(titles == one.cards);
+    CHECK(smallest >= 9.5);
+  }
+}
