@@ -18,7 +18,7 @@ model::Runs word(const std::string& text) { return text_runs(text.empty() ? "\u2
 
 std::vector<model::Runs> row_of(const SheetContext& context, const model::Watch::Visit& visit) {
   std::string done = visit.done;
-  if (!visit.left.empty()) done += (done.empty() ? "" : " ") + std::string("Left: ") + visit.left;
+  if (!visit.left.empty()) done += (done.empty() ? "left: " : "; left: ") + visit.left;
   return {text_runs(visit.date),     visit.cell.empty() ? word({}) : text_runs(context.desk.name(visit.cell), Style::bold),
           figure(visit.old_voltage), figure(visit.new_voltage),
           figure(visit.draw),        text_runs(visit.rate.empty() ? "\u2013" : visit.rate, Style::bold),
@@ -38,7 +38,8 @@ std::vector<model::Runs> today(const SheetContext& context) {
 
 void add_history(const SheetContext& context, std::vector<SheetSection>& front) {
   if (context.watch.visits.empty()) return;
-  SectionBuilder section("history", "What this watch has had", "today's line is yours");
+  SectionBuilder section("history", "What this watch has had",
+                         "today's line is yours; a box on a bar: where its end is reckoned");
   for (const model::Watch::Visit& visit : context.watch.visits) section.row(Kind::words, row_of(context, visit), visit.cell);
   section.row(Kind::words, today(context));
   SheetSection made = section.take();

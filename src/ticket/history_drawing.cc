@@ -105,7 +105,7 @@ std::vector<Series> series_of(const SheetContext& context) {
   }
   std::vector<Series> all;
   for (Series* one : {&draw, &rate, &old}) {
-    if (one->readings.size() >= 2) all.push_back(std::move(*one));
+    if (!one->readings.empty()) all.push_back(std::move(*one));
   }
   return all;
 }
@@ -144,6 +144,20 @@ void plot(Drawing& drawing, const Series& series, double left, double width) {
   words(drawing, {left + width - 4, kFoot + 4}, "today", model::TextShape::Anchor::middle, true);
 }
 
+/// When the cell in the watch is reckoned to end, as a dashed box over its bar; nothing where no life is worked out.
+void add_window(const SheetContext& context, const Years& years, double from_year, double top, double height, Drawing& drawing) {
+  const model::Fact* life = context.fact("cell-life.life");
+  if (life == nullptr || life->unit != "month" || !life->low || !life->high) return;
+  constexpr double kMonths = 12;
+  const double from = years.x(from_year + *life->low / kMonths);
+  const double to = years.x(from_year + *life->high / kMonths);
+  if (to > years.right) return;
+  model::PathShape window = model::rectangle({from, top - 0.8}, std::max(1.2, to - from), height + 1.6);
+  window.stroke = Ink::ink;
+  window.stroke_mm = 0.5;
+  drawing.shapes.emplace_back(std::move(window));
+}
+
 }  // namespace
 
 std::shared_ptr<const Drawing> cell_bars(const SheetContext& context) {
@@ -153,7 +167,8 @@ std::shared_ptr<const Drawing> cell_bars(const SheetContext& context) {
   Drawing drawing;
   drawing.width_mm = kWide;
   drawing.height_mm = 7 + kRow * static_cast<double>(visits.size());
-  drawing.alt = "Bars on years: how long each cell lasted, the one in the watch open at its end.";
+  drawing.alt =
+      "Bars on years: how long each cell lasted, the one in the watch open at its end, with a box where it is reckoned to end.";
   const Years years = years_of(visits, 30, kWide - 4);
   for (double year = years.first; year <= years.last; ++year) {
     line(drawing, {years.x(year), 5}, {years.x(year), drawing.height_mm}, 0.15, Ink::rule);
@@ -171,6 +186,7 @@ std::shared_ptr<const Drawing> cell_bars(const SheetContext& context) {
         static_cast<int>((year_of(visits[std::min(i + 1, visits.size() - 1)].date) - year_of(visits[i].date)) * 12 + 0.5);
     words(drawing, {from + 1.5, top + 4.2}, in_it ? "in the watch" : std::to_string(months) + " months",
           model::TextShape::Anchor::start);
+    if (in_it) add_window(context, years, year_of(visits[i].date), top + 0.5, kRow - 1.5, drawing);
   }
   return std::make_shared<const Drawing>(std::move(drawing));
 }
