@@ -135,15 +135,17 @@ std::vector<RecordRef> cautions_of(const model::Procedure& procedure) {
   return all;
 }
 
-constexpr std::string_view kSlots[] = {"seat", "groove", "left", "state", "healthy", "reset", "year"};
+constexpr std::string_view kSlots[] = {"seat",  "groove", "left",       "state",      "healthy",
+                                       "reset", "year",   "opens-back", "closes-back"};
 
-/// The first slot of a text that no plan fills, or empty.
-std::string unknown_slot(const std::string& text) {
+/// The first slot of a text that no plan fills, or empty. A slot may be a procedure, for its job on the ticket.
+std::string unknown_slot(const Proof& proof, const std::string& text) {
   for (std::size_t open = text.find('{'); open != std::string::npos; open = text.find('{', open + 1)) {
     const std::size_t close = text.find('}', open);
     if (close == std::string::npos) return text.substr(open);
     const std::string slot = text.substr(open + 1, close - open - 1);
-    if (std::find(std::begin(kSlots), std::end(kSlots), slot) == std::end(kSlots)) return slot;
+    const bool known = std::find(std::begin(kSlots), std::end(kSlots), slot) != std::end(kSlots);
+    if (!known && proof.base.find<model::Procedure>(RecordRef(slot)) == nullptr) return slot;
   }
   return {};
 }
@@ -210,10 +212,11 @@ void check_briefs(const Proof& proof) {
 void check_look_slots(const Proof& proof) {
   for (const auto& [id, look] : proof.base.looks) {
     for (const auto& [field, text] : {std::pair{"text", &look.text}, {"healthy", &look.healthy}}) {
-      const std::string slot = unknown_slot(*text);
+      const std::string slot = unknown_slot(proof, *text);
       if (slot.empty()) continue;
       proof.findings.add(Rule::plan_slot, look.span_of(field), "no plan fills the slot {" + slot + "}",
-                         "use one of {seat}, {groove}, {left}, {state}, {healthy}, {reset}, {year}");
+                         "use one of {seat}, {groove}, {left}, {state}, {healthy}, {reset}, {year}, {opens-back}, {closes-back}, "
+                         "{procedure/ID}");
     }
   }
 }

@@ -43,7 +43,7 @@ model::Runs step_runs(const SheetContext& context, const Step& step) {
 void add_steps(const SheetContext& context, const PlanJob& job, Said& said, SectionBuilder& section) {
   if (!job.bound.before.empty()) {
     compose::Line line = context.line();
-    section.add(Kind::words, line.say("Before: ", Style::bold).say(compose::listed(job.bound.before, "; ") + ".").take());
+    section.add(Kind::words, line.say("Before: ", Style::bold).say(compose::listed(job.bound.before, ". ") + ".").take());
   }
   for (const RecordRef& caution : job.bound.cautions) said.put(caution, section);
   for (const Step& step : job.bound.steps) {
@@ -112,8 +112,8 @@ void add_own(const SheetContext& context, const PlanJob& job, std::vector<SheetS
     compose::Line line = context.line();
     const std::string healthy = context.filled(look->healthy);
     line.say("Write on the front sheet: ", Style::bold).say(context.filled(look->text));
-    const std::string unit = look->unit.empty() ? std::string() : " " + look->unit;
-    section.add(Kind::tick, line.say(healthy.empty() ? "." : "; healthy " + healthy + unit + ".").take());
+    if (!look->unit.empty()) line.say(", in " + look->unit);
+    section.add(Kind::tick, line.say(healthy.empty() ? "." : "; healthy: " + healthy + ".").take());
   }
   section.close(beside);
 }

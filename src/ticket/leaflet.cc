@@ -84,7 +84,7 @@ class SheetSetter {
   };
 
   void add_plan(LeafletSheet& sheet) const {
-    side_by_side(sheet, {{"watch", 1.0}, {"never", 2.0}});
+    side_by_side(sheet, {{"watch", 1.2}, {"never", 2.0}});
     side_by_side(sheet, {{"cell", 1.15}, {"gasket", 1.0}, {"crystal", 1.0}});
     run_in(sheet, "parts");
     side_by_side(sheet, {{"work", 1.0}});
@@ -228,7 +228,7 @@ class SheetSetter {
       model::TableRow row;
       for (std::size_t at = i; at < kSide * rows; at += rows) {
         const bool there = at < section.lines.size();
-        row.cells.push_back(compose::cell(there ? reading_words(section.lines[at]) : model::Runs()));
+        row.cells.push_back(compose::cell(there ? reading_words(section.lines[at], at >= rows) : model::Runs()));
         row.cells.push_back(compose::cell(there ? section.lines[at].cells[2] : model::Runs()));
       }
       table.rows.push_back(std::move(row));
@@ -236,8 +236,11 @@ class SheetSetter {
     return {sheet_heading(section), {std::move(table)}};
   }
 
-  static model::Runs reading_words(const SheetLine& line) {
-    model::Runs runs = line.cells[0];
+  /// `apart` keeps it from the figure of the column before.
+  static model::Runs reading_words(const SheetLine& line, bool apart) {
+    model::Runs runs;
+    if (apart) runs.push_back(model::text_run("\u2002"));
+    runs.insert(runs.end(), line.cells[0].begin(), line.cells[0].end());
     runs.push_back(model::text_run(" "));
     runs.insert(runs.end(), line.cells[1].begin(), line.cells[1].end());
     return runs;

@@ -13,7 +13,7 @@ using model::Style;
 
 constexpr double kBlankMm = 7.5;
 constexpr int kMostBlanks = 4;  // the others are written behind the last
-constexpr double kLoneBlankMm = 10.5;
+constexpr double kLoneBlankMm = 9;
 
 model::Runs blanks_of(const SheetContext& context, const model::Look& look) {
   int count = look.blanks;

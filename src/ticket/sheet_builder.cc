@@ -26,6 +26,29 @@ std::string year_of(const SheetContext& context) {
   return free == nullptr ? std::string() : std::to_string(free->year);
 }
 
+std::string job_words(int number) { return number > 0 ? "job\u00A0" + std::to_string(number) : std::string(); }
+
+/// The job of a procedure on this ticket; one that is not on it by its title, and its page where a handbook was bound.
+std::string procedure_words(const SheetContext& context, std::string_view slot) {
+  const RecordRef procedure(slot);
+  const auto* found = context.desk.records.find<model::Procedure>(procedure);
+  if (found == nullptr) return {};
+  const std::string job = job_words(context.plan.number_of(procedure));
+  if (!job.empty()) return job;
+  const std::string page = context.page ? context.page(std::string(slot)) : std::string();
+  return "\"" + found->title + "\" in the handbook" + (page.empty() ? "" : ", p.\u00A0" + page);
+}
+
+/// The first job on this ticket that does what a role says.
+std::string role_words(const SheetContext& context, std::string_view role) {
+  for (const PlanJob& job : context.plan.jobs) {
+    const auto* rule = context.desk.records.find<model::Job>(job.job);
+    if (job.state == PlanJob::State::done && rule != nullptr && has(rule->roles, role))
+      return job_words(context.plan.number_of(job.procedure));
+  }
+  return {};
+}
+
 /// What a slot of a look stands for, or empty where the plan has nothing for it.
 std::string value_of(const SheetContext& context, std::string_view slot) {
   const model::Module* module = context.context.module();
@@ -42,7 +65,7 @@ std::string value_of(const SheetContext& context, std::string_view slot) {
                                                                          : bare_figure(base::printed(*rest(context)->current));
   if (slot == "reset") return module == nullptr || module->reset == "none" ? std::string() : module->reset;
   if (slot == "year") return year_of(context);
-  return {};
+  return slot.find('/') == std::string_view::npos ? role_words(context, slot) : procedure_words(context, slot);
 }
 
 }  // namespace

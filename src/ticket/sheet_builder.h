@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -18,6 +19,7 @@ struct SheetContext {
   const Context& context;
   const Plan& plan;
   Marks marks;
+  std::function<std::string(const std::string&)> page;  ///< of a record in the handbook, or empty
 
   compose::Line line() const { return compose::Line(desk); }
   const model::Fact* fact(const std::string& name) const { return plan.facts.find(watch.reference() + "#" + name); }

@@ -32,7 +32,7 @@ Sheets make_sheets(const Bench& bench, const Plan& plan, report::Findings& findi
   const model::FactBase figures = derive::bench_figures(bench.records, bench.tables);
   const std::optional<model::Stock> ready = ready_stock(desk, figures, bench);
   const Context context{desk, figures, bench.watch, ready ? &*ready : bench.drawer, !ready};
-  const SheetContext sheet{desk, bench.watch, context, plan, Marks(plan.marks.begin(), plan.marks.end())};
+  const SheetContext sheet{desk, bench.watch, context, plan, Marks(plan.marks.begin(), plan.marks.end()), bench.page};
   Sheets sheets;
   add_front(sheet, sheets.front);
   if (plan.one_page)

@@ -107,11 +107,14 @@ void add_waiting(const SheetContext& context, std::vector<SheetSection>& front) 
   section.close(front);
 }
 
-/// `job 4`, `waits`, or the cure where no procedure does it.
+/// `Job 4`, `The job waits`, or the cure where no procedure does it.
 std::string answer_of(const SheetContext& context, const model::Symptom::Cause& cause) {
   if (cause.procedure.empty()) return cause.stop.empty() ? cause.cure : cause.stop;
   const int number = context.plan.number_of(cause.procedure);
-  return number > 0 ? cause.cure + " Job " + std::to_string(number) + "." : cause.cure + " The job waits.";
+  if (number > 0) return cause.cure + " Job " + std::to_string(number) + ".";
+  const PlanJob* job = context.plan.job(cause.procedure);
+  const bool waits = job == nullptr || job->state == PlanJob::State::held;
+  return cause.cure + (waits ? " The job waits." : " No job on this watch; the front sheet says why.");
 }
 
 /// The causes of what was ticked, the cheapest test first.

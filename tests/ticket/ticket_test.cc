@@ -165,6 +165,31 @@ TEST_CASE("a leak counts as old unless the year of its cell is known") {
   CHECK(young.number_of(test::procedure("measure-consumption")) < young.number_of(test::procedure("change-the-cell")));
 }
 
+TEST_CASE("beside a film of lithium nothing is lifted damp, and no cell goes in") {
+  model::Watch watch = bare_watch("two-leaks");
+  watch.back = "snap";
+  watch.crust = model::Watch::Crust{"white", "at the leaf", "2021"};
+  const RecordRef crust("residue/potassium-carbonate-crust");
+  for (const bool film : {true, false}) {
+    watch.residues = {crust};
+    if (film) watch.residues.push_back(RecordRef("residue/lithium-electrolyte-film"));
+    report::Findings findings;
+    const ticket::Plan plan = plan_of(watch, nullptr, findings);
+    CHECK(is_done(plan, "clean-a-lithium-leak") == film);
+    CHECK(is_done(plan, "change-the-cell") != film);
+    CHECK(is_held(plan, "lift-an-old-leak") == film);
+    bool damp = false;
+    for (const ticket::PlanJob& job : plan.jobs) {
+      for (const auto& step : job.bound.steps) {
+        const bool water =
+            has(step.with, RecordRef("chemistry/distilled-water")) || has(step.with, RecordRef("chemistry/white-vinegar"));
+        damp = damp || (water && job.state == ticket::PlanJob::State::done);
+      }
+    }
+    CHECK(damp != film);
+  }
+}
+
 TEST_CASE("a plain change of the cell is one page, its cautions with it") {
   model::Watch watch = demonstration("quillfen-d-003");
   watch.jobs.clear();
@@ -224,6 +249,21 @@ TEST_CASE("every procedure of the handbook is planned by one job") {
 TEST_CASE("the intake card has two sides, and the form every question") {
   const model::SheetSet card = ticket::intake_card(real_book().records.handbook);
   CHECK(card.sides.size() == 2);
+  CHECK(card.card);
+  std::size_t blanks = 0;
+  for (const model::Sheet& side : card.sides) {
+    for (const model::Panel& panel : side.panels) {
+      for (const model::PanelBlock& block : panel.blocks) {
+        const auto* fields = std::get_if<model::Fields>(&block);
+        for (std::size_t i = 0; fields != nullptr && i < fields->lines.size(); ++i)
+          blanks +=
+              static_cast<std::size_t>(std::count_if(fields->lines[i].begin(), fields->lines[i].end(), [](const model::Run& run) {
+                return run.kind == model::Run::Kind::blank || run.kind == model::Run::Kind::tick;
+              }));
+      }
+    }
+  }
+  CHECK(blanks > 80);  // every measure that a calculator asks, and what is asked at the door
   std::size_t questions = 0;
   for (const auto& section : ticket::ticket_form(real_book().records).sections) questions += section.questions.size();
   CHECK(questions == real_book().records.questions.size());
