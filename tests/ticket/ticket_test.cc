@@ -181,8 +181,9 @@ TEST_CASE("beside a film of lithium nothing is lifted damp, and no cell goes in"
     bool damp = false;
     for (const ticket::PlanJob& job : plan.jobs) {
       for (const auto& step : job.bound.steps) {
-        const bool water =
-            has(step.with, RecordRef("chemistry/distilled-water")) || has(step.with, RecordRef("chemistry/white-vinegar"));
+        const bool water = std::any_of(step.with.begin(), step.with.end(), [](const RecordRef& liquid) {
+          return liquid == "chemistry/distilled-water" || liquid == "chemistry/white-vinegar";
+        });
         damp = damp || (water && job.state == ticket::PlanJob::State::done);
       }
     }

@@ -10,7 +10,7 @@ namespace benchleaf::page {
 
 namespace {
 
-constexpr double kLineMm = 5.9;         // room for a pencil
+constexpr double kLineMm = 5.4;         // room for a pencil
 constexpr double kLeastBlankMm = 8;     // for the shortest blank of a line
 constexpr double kPictureShare = 0.26;  // of the width
 constexpr double kPictureGapMm = 3;

@@ -13,6 +13,7 @@ constexpr double kGapMm = 6;
 constexpr double kFootBandMm = 15;
 constexpr double kTitleBandMm = 14;
 constexpr double kSmallTitleBandMm = 11.2;
+constexpr double kCardFootBandMm = 11;
 constexpr double kCardFloorPt = 9.5;  // read in the hand
 constexpr double kCardWidthMm = 148;  // A5, ISO 216
 constexpr double kCardHeightMm = 210;
@@ -41,7 +42,7 @@ SheetPaper card_paper() {
   paper.height = from_mm(kCardHeightMm);
   paper.edge = from_mm(kEdgeMm);
   paper.title_band = from_mm(kSmallTitleBandMm);
-  paper.foot_band = from_mm(kFootBandMm);
+  paper.foot_band = from_mm(kCardFootBandMm);
   paper.gap = from_mm(kGapMm);
   paper.floor_pt = kCardFloorPt;
   return paper;
