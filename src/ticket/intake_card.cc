@@ -67,6 +67,8 @@ model::Panel panel(std::string title, const std::string& note, std::vector<Runs>
   return made;
 }
 
+constexpr double kBesideTwoLines = 4.4;  // letters of a picture that is set smaller, to stand beside two lines
+
 /// A letter of the card in a picture of what is measured.
 struct Letter {
   double x;
@@ -75,13 +77,13 @@ struct Letter {
 };
 
 std::shared_ptr<const model::Drawing> lettered(const std::shared_ptr<const model::Drawing>& picture,
-                                               const std::vector<Letter>& letters) {
+                                               const std::vector<Letter>& letters, double height_mm = 3) {
   model::Drawing drawing = *picture;
   for (const Letter& letter : letters) {
     model::TextShape shape;
     shape.at = {letter.x, letter.y};
     shape.text = letter.text;
-    shape.height_mm = 3;
+    shape.height_mm = height_mm;
     shape.bold = true;
     drawing.shapes.emplace_back(std::move(shape));
   }
@@ -142,14 +144,14 @@ model::Sheet back_off(const model::Handbook& handbook) {
             lettered(compose::cell_picture(), {{17.6, 3.4, "w"}, {21.4, 9, "h"}})),
       panel("Seat", "three ways; never from the old gasket",
             {choose("", {"boss, outside", "bore, inside", "face, inner wall"}), write({{"s", 1}, {"", 1}, {"", 1}})},
-            lettered(compose::seat_picture(), {{21, 5, "s"}})),
+            lettered(compose::seat_picture(), {{21, 5, "s"}}, kBesideTwoLines)),
       panel("Old gasket", "half an hour after it came out",
             {choose("", {"round", "flat", "tar"}), write({{"inside i", 1}, {"outside o", 1}}),
              write({{"section c", 1}, {"flat: high", 1}})},
             compose::gasket_measures()),
       panel("Groove", "height of putty, back closed by thumbs",
             {write({{"depth d", 1}, {"width w", 1}}), write({{"four places", 1}, {"", 1}, {"", 1}, {"", 1}})},
-            lettered(compose::groove_picture(), {{17.6, 4, "w"}, {21.4, 10, "d"}})),
+            lettered(compose::groove_picture(), {{17.6, 4, "w"}, {21.4, 10.6, "d"}}, kBesideTwoLines)),
       panel("Crystal", "soft jaws; round: two directions",
             {joined(choose("", {"round", "shaped", "flat", "dome"}), choose("print", {"none", "some"})),
              write({{"width w", 1}, {"length l", 1}}), write({{"thickness t", 1}, {"dome", 1}}),
