@@ -43,7 +43,7 @@ std::string size_by_name(const std::string& text, const model::Tables& tables) {
   if (code == nullptr) return {};
   const double height = standards::height_range(code->tenths).low;
   return "its name says " + base::to_terminal(base::printed(code->diameter->diameter)) + " by " +
-         bound(height, Unit::millimetre) + ": look for the cells of that size";
+         bound(height, Unit::millimetre) + ": ask cell-swap by these measures";
 }
 
 }  // namespace
@@ -151,7 +151,7 @@ std::string Ask::record(std::string_view input, const std::vector<std::string>& 
   const std::string size = of_cells ? size_by_name(text(input), context_.tables) : std::string();
   if (!size.empty()) hint = size;
   if (context_.facts.all().empty()) hint = "give the folder of the content";
-  fail(input, "there is no " + base::or_list(kinds) + " of this name", hint);
+  fail(input, "no " + base::or_list(kinds) + " of this name is on file", hint);
   return {};
 }
 

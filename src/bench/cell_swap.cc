@@ -44,11 +44,14 @@ class Swap {
     std::vector<Candidate> found = find_candidates(ask_, wanted_);
     if (ask_.failed()) return;
     if (found.empty()) {
-      ask_.fail(ask_.has("cell") ? "cell" : "diameter", "no cell of the handbook goes into this place");
+      const std::string size = size_not_on_file(found);
+      ask_.fail(ask_.has("cell") ? "cell" : "diameter",
+                (size.empty() ? "" : "this is " + size + ", and ") + "no cell of the handbook goes into this place");
       return;
     }
     if (!voltage_known_ && voltages_differ(found)) ask_for_voltage(found);
     answer_.beware(ask_.caution("cell-swap swallowed"));
+    name_size(found);
     list(found);
     cautions(found);
   }
@@ -113,6 +116,27 @@ class Swap {
       wanted_.systems.push_back(system);
       wanted_.voltage = detail::resting_on({wanted_.voltage, *volts, *nominal});
     }
+  }
+
+  /// The size that the table has for what was measured, where no cell found is of it; else empty.
+  std::string size_not_on_file(const std::vector<Candidate>& found) const {
+    if (!wanted_.measured) return {};
+    const bool on_file =
+        std::any_of(found.begin(), found.end(), [](const Candidate& one) { return one.item.size == Code::same_size; });
+    return on_file ? std::string() : standards::size_by_limits(*wanted_.measured, ask_.tables());
+  }
+
+  void name_size(const std::vector<Candidate>& found) {
+    const std::string size = size_not_on_file(found);
+    if (size.empty()) return;
+    const auto width = ask_.row_if_any("cell-size-limits", size, "diameter-max", Unit::millimetre);
+    const auto height = ask_.row_if_any("cell-size-limits", size, "height-max", Unit::millimetre);
+    if (!width || !height) return;
+    answer_.decide("size", Code::not_known,
+                   size + ", " + shown(*width, Unit::millimetre) + " by " + shown(*height, Unit::millimetre) +
+                       " at most: no cell of this size is on file; those below are of another",
+                   detail::resting_on({*width, *height}));
+    answer_.lacks("cell-of-this-size");
   }
 
   /// Cells of 1.5 V and of 3 V have this size: none may be used before the mark on the old one is read.
@@ -201,7 +225,7 @@ Calculator cell_swap_calculator() {
            {"module", "the module it goes into", "lcd-no-lamp", false},
            {"charging", "what charges the cell in the watch: none, light or motion", "none", false}},
           cell_swap,
-          {{"candidate", ""}},
+          {{"candidate", ""}, {"size", "measured size"}},
           "cell; or diameter and height, and voltage where it is known"};
 }
 

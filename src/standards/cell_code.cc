@@ -91,8 +91,8 @@ std::variant<CellCode, DesignationError> read_cell_code(const Designation& desig
 
   out.diameter = tables.cell_diameter(code);
   if (out.diameter == nullptr) {
-    return DesignationError{size_position(designation), "there is no diameter with the code " + std::to_string(code),
-                            "the codes are " + base::or_list(codes_of(tables))};
+    return DesignationError{size_position(designation), "no diameter is on file for the code " + std::to_string(code),
+                            "the codes on file are " + base::or_list(codes_of(tables))};
   }
   read_suffix(out, tables);
   return out;

@@ -79,6 +79,14 @@ double distance(const MeasuredCell& measured, const CellLimits& limits) {
          gap(measured.height, limits.height_min, limits.height_max);
 }
 
+std::string size_by_limits(const MeasuredCell& measured, const model::Tables& tables) {
+  for (const Row& row : rows_in(tables)) {
+    const CellLimits limits{row.diameter_min, row.diameter_max, row.height_min, row.height_max, row.size, true};
+    if (distance(measured, limits) <= kSlip) return row.size;
+  }
+  return {};
+}
+
 MeasuredFit measured_fit(const MeasuredCell& measured, const CellLimits& limits, double swelling) {
   if (distance(measured, limits) <= kSlip) return MeasuredFit::within;
   const bool too_small = measured.diameter.high < limits.diameter_min - kSlip || measured.height.high < limits.height_min - kSlip;

@@ -38,6 +38,9 @@ enum class MeasuredFit {
 /// `swelling` in mm: how much more than a new one an old cell can measure.
 MeasuredFit measured_fit(const MeasuredCell& measured, const CellLimits& limits, double swelling);
 
+/// The size of the table cell-size-limits, `R41`, between whose limits a reading lies; empty where it lies in none.
+std::string size_by_limits(const MeasuredCell& measured, const model::Tables& tables);
+
 /// How far a reading lies outside the limits, mm, both measures together; 0 within.
 double distance(const MeasuredCell& measured, const CellLimits& limits);
 

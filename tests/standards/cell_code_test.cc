@@ -115,7 +115,7 @@ TEST_CASE("what no table has is refused where it stands") {
   CHECK(std::get<DesignationError>(short_size).position == 3);
   const auto diameter = read_code("SR854W");
   REQUIRE(std::holds_alternative<DesignationError>(diameter));
-  CHECK(std::get<DesignationError>(diameter).reason == "there is no diameter with the code 8");
+  CHECK(std::get<DesignationError>(diameter).reason == "no diameter is on file for the code 8");
 }
 
 TEST_CASE("codes are cut off, never rounded: figures of published lists") {
