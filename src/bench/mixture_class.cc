@@ -198,7 +198,8 @@ class Sum {
     limits_.insert(limits_.end(), high.open_limits.begin(), high.open_limits.end());
     add("undecided", joined(sentences));
     if (extreme == Code::none) return;
-    add("extreme-ph", extreme == Code::extreme_acid ? "2 or less" : "11.5 or more");
+    add("extreme-ph",
+        extreme_ph_words(extreme == Code::extreme_acid ? OpenQuestion::extreme_acid : OpenQuestion::extreme_base, tables_));
     result_.outputs.back().code = extreme;
   }
 
@@ -218,10 +219,8 @@ class Sum {
     const auto names = unknown_parts();
     if (names.empty()) return;
     add("not-known", joined(names));
-    for (auto& output : result_.outputs) {
-      output.trust = model::Trust::memory;
-      if (output.name == "not-known" || output.printed == nothing()) output.code = Code::not_known;
-    }
+    result_.outputs.back().code = Code::not_known;
+    for (auto& output : result_.outputs) output.trust = model::Trust::memory;
     for (const auto& part : parts_) {
       if (!part.hazards.known && part.percent.high > 0)
         result_.not_known.push_back({"classes", "substance/" + part.hazards.substance});
@@ -265,11 +264,17 @@ class Sum {
         result_.hazards.push_back({found.hazard_class, found.statement, found.sure ? Code::certain : Code::perhaps});
     }
     const bool open = unknown_parts().empty() && !classification.undecided.empty();
-    if (prefix.empty()) add("classes", joined(classes, open ? "none decided" : nothing()));
-    add(prefix + "statements", joined(sure.statements, nothing()));
-    add(prefix + "perhaps", joined(all.statements, nothing()));
-    add(prefix + "signal", sure.signal == "none" ? nothing() : sure.signal);
-    add(prefix + "pictograms", joined(sure.pictograms, nothing()));
+    if (prefix.empty()) add_list("classes", classes, open ? "none decided" : nothing());
+    add_list(prefix + "statements", sure.statements, nothing());
+    add_list(prefix + "perhaps", all.statements, nothing());
+    add_list(prefix + "signal", sure.signal == "none" ? std::vector<std::string>() : std::vector{sure.signal}, nothing());
+    add_list(prefix + "pictograms", sure.pictograms, nothing());
+  }
+
+  /// An empty list is not known while a part is not.
+  void add_list(const std::string& name, const std::vector<std::string>& words, const char* otherwise) {
+    add(name, joined(words, otherwise));
+    if (words.empty() && !unknown_parts().empty()) result_.outputs.back().code = Code::not_known;
   }
 
   void add(const std::string& name, std::string printed) {
@@ -324,8 +329,11 @@ std::variant<Measured, Refusal> read_measured(const Inputs& inputs, const model:
       measured.no_flash_point = true;
       continue;
     }
+    const Typed typed = read_typed(std::string(trimmed(text)), one.unit, tables);
+    if (const auto* error = std::get_if<base::QuantityError>(&typed.read))
+      return Refusal{one.name, error->message, error->hint, true};
     const auto ends = read_ends(text, one.unit, tables);
-    if (!ends) return Refusal{one.name, "'" + text + "' is no such value", {}, true};
+    if (!ends) return Refusal{one.name, "no figure was given", {}, true};
     if (ends->low < one.least || ends->high > one.most) {
       const auto end = [&one](double value) { return base::to_terminal(shown(value, one.unit)); };
       return Refusal{one.name, text + " lies outside " + end(one.least) + " to " + end(one.most), {}};

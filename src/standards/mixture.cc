@@ -26,6 +26,12 @@ std::string degrees(double celsius) {
          "C";
 }
 
+/// A figure of the table mixture-figures; 0 where the table is missing, which the read stage has told.
+double figure_of(const model::Tables& tables, const char* name, base::Unit unit) {
+  const Row* row = row_of(tables, "mixture-figures", name);
+  return row == nullptr ? 0 : cell_value(*row, "value", unit).value_or(0);
+}
+
 /// Adds up one mixture.
 class Classifier {
  public:
@@ -33,20 +39,38 @@ class Classifier {
       : mixture_(mixture), tables_(tables), lowest_cut_off_(figure("lowest-cut-off", base::Unit::percent_by_mass)) {}
 
   Classification run() {
-    for (const auto& rule : generic_rules(tables_)) add_up(rule);
-    add_single();
-    add_acute();
+    if (is_pure()) {
+      add_own();
+    } else {
+      add_sums();
+    }
     add_flammable();
-    add_oxidising();
-    add_supplementary();
     add_extreme_ph();
-    add_not_additive();
-    add_uncovered();
     drop_weaker();
     return std::move(result_);
   }
 
  private:
+  void add_sums() {
+    for (const auto& rule : generic_rules(tables_)) add_up(rule);
+    add_single();
+    add_acute();
+    add_oxidising();
+    add_supplementary();
+    add_not_additive();
+    add_uncovered();
+  }
+
+  /// What a substance alone carries; that it burns is for its flash point to say where one is given.
+  void add_own() {
+    constexpr double kWhole = 100;
+    for (const auto& line : mixture_.parts.front().hazards) {
+      const bool weaker = line.below && *line.below <= kWhole;
+      if (weaker || begins_with(line.hazard_class, "Flam. Liq.")) continue;
+      found(line.hazard_class, line.statement, "its own class");
+    }
+  }
+
   void found(std::string hazard_class, std::string statement, std::string why, bool sure = true) {
     result_.classes.push_back({std::move(hazard_class), std::move(statement), std::move(why), sure});
   }
@@ -239,8 +263,8 @@ class Classifier {
 
   void add_extreme_ph() {
     const double acid_end = figure("extreme-acid", base::Unit::one), base_end = figure("extreme-base", base::Unit::one);
-    const std::string acid_words = base::shortest_text(acid_end) + " or less";
-    const std::string base_words = base::shortest_text(base_end) + " or more";
+    const std::string acid_words = extreme_ph_words(OpenQuestion::extreme_acid, tables_);
+    const std::string base_words = extreme_ph_words(OpenQuestion::extreme_base, tables_);
     const bool acid = mixture_.ph_low && *mixture_.ph_low <= acid_end;
     const bool alkaline = mixture_.ph_high && *mixture_.ph_high >= base_end;
     const bool corrosive = std::any_of(mixture_.parts.begin(), mixture_.parts.end(), [](const MixturePart& part) {
@@ -339,11 +363,7 @@ class Classifier {
     use("mixture-figures", row_of(tables_, "mixture-figures", name), "value", list);
   }
 
-  /// A figure of the table mixture-figures; 0 where the table is missing, which the read stage has told.
-  double figure(const char* name, base::Unit unit) const {
-    const Row* row = row_of(tables_, "mixture-figures", name);
-    return row == nullptr ? 0 : cell_value(*row, "value", unit).value_or(0);
-  }
+  double figure(const char* name, base::Unit unit) const { return figure_of(tables_, name, unit); }
 
   std::string figure_text(const char* name) const {
     const Row* row = row_of(tables_, "mixture-figures", name);
@@ -373,6 +393,12 @@ std::string_view question_word(OpenQuestion question) {
     case OpenQuestion::not_added_up: return "not-added-up";
   }
   return "not-added-up";
+}
+
+std::string extreme_ph_words(OpenQuestion end, const model::Tables& tables) {
+  const bool acid = end == OpenQuestion::extreme_acid;
+  return base::shortest_text(figure_of(tables, acid ? "extreme-acid" : "extreme-base", base::Unit::one)) +
+         (acid ? " or less" : " or more");
 }
 
 Classification classify(const Mixture& mixture, const model::Tables& tables) { return Classifier(mixture, tables).run(); }

@@ -85,6 +85,9 @@ struct Classification {
 /// generic one. An extreme pH and physical classes are told as undecided, never guessed.
 Classification classify(const Mixture& mixture, const model::Tables& tables);
 
+/// `2 or less` of extreme_acid, `11.5 or more` of extreme_base: the pH that counts as corrosive, by the table mixture-figures.
+std::string extreme_ph_words(OpenQuestion end, const model::Tables& tables);
+
 /// What a label must say for a set of classes.
 struct ChemicalLabel {
   std::vector<std::string> statements;  ///< by code; what a stronger statement makes needless is left out

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -79,7 +80,7 @@ TEST_CASE(
 }
 
 // R56 is the one size of the table that no cell on file has, of any system.
-TEST_CASE("a measured cell of a size that is not on file is called the same size as none") {
+TEST_CASE("a measured cell of a size that is not on file is named by its size, and is the same size as none") {
   for (const auto& limit : test::workshop().schema.tables.cell_size_limits) {
     if (has_silver(limit)) continue;
     CHECK(limit.size == "R56");
@@ -88,6 +89,9 @@ TEST_CASE("a measured cell of a size that is not on file is called the same size
       const std::string high = text(down(limit.height_max, limit.height_min, part), 3);
       const auto result = ask("cell-swap; diameter=" + across + " mm; height=" + high + " mm");
       for (const auto& cell : result.cells) CHECK(cell.size != Code::same_size);
+      REQUIRE(result.find("size") != nullptr);
+      CHECK(result.code("size") == Code::not_known);
+      CHECK(result.find("size")->printed.rfind("R56, ", 0) == 0);
     }
   }
 }
@@ -111,6 +115,22 @@ TEST_CASE("a worn cell of .31 by .21 in is one of 7.9 by 5.4 mm") {
   CHECK(worn.cells.front().size == Code::same_size);
 }
 
+namespace {
+
+/// Whether a statement is among those of a result, or one that takes its place (annex III of Regulation (EC) No 1272/2008).
+bool carries(const bench::Result& result, const std::string& statement) {
+  static const std::multimap<std::string, std::string> kTakenPlace = {{"H315", "H314"}, {"H318", "H314"}, {"H319", "H314"},
+                                                                      {"H319", "H318"}, {"H411", "H410"}, {"H400", "H410"}};
+  const auto has = [&](const std::string& code) {
+    return std::any_of(result.hazards.begin(), result.hazards.end(),
+                       [&](const auto& one) { return one.statement == code && one.verdict == Code::certain; });
+  };
+  const auto [first, last] = kTakenPlace.equal_range(statement);
+  return has(statement) || std::any_of(first, last, [&](const auto& pair) { return has(pair.second); });
+}
+
+}  // namespace
+
 TEST_CASE("each substance on file, alone: classes of its own, or not known, never none by silence") {
   const auto& shop = test::workshop();
   for (const auto& [id, substance] : shop.base.substances) {
@@ -122,6 +142,11 @@ TEST_CASE("each substance on file, alone: classes of its own, or not known, neve
                                     [&id = id](const auto& row) { return row.cells.at("substance") == id; });
     const bool none = result.find("classes")->printed == "none";
     if (!substance.classes.empty() || tabled) CHECK_FALSE(result.hazards.empty());
+    for (const auto& own : substance.classes) {
+      if (own.below) continue;  // of weaker strengths
+      INFO(own.name << " " << own.statement);
+      CHECK(carries(result, own.statement));
+    }
     if (substance.classes.empty() && !tabled && !none) CHECK(result.find("classes")->code == Code::not_known);
     if (none) CHECK((id == "water" || id == "sodium-bicarbonate" || id == "polydimethylsiloxane"));
     if (none) CHECK(result.find("classes")->trust == model::Trust::memory);
