@@ -11,6 +11,7 @@
 #include "base/number.h"
 #include "base/quantity.h"
 #include "bench/calculation.h"
+#include "bench/solution_strength.h"
 #include "model/record_ref.h"
 
 namespace benchleaf::bench {
@@ -32,12 +33,6 @@ struct Ratio {
   double one = 1;
   double other = 0;
   bool turned = false;  ///< written with the larger figure first
-};
-
-/// A strength as it was written.
-struct Strength {
-  Amount amount;
-  base::Unit unit;
 };
 
 std::optional<Ratio> read_ratio(const std::string& text) {
@@ -117,83 +112,81 @@ class Mix {
   }
 
   void by_strength() {
-    const auto strength = read_strength("strength");
+    const auto strength = read_strength(ask_, "strength", kStrength);
     std::optional<Strength> stock;
-    if (ask_.has("stock")) stock = read_strength("stock");
-    if (!ask_.has("stock") && !liquid_.empty()) stock = stated_stock();
+    if (ask_.has("stock")) stock = read_strength(ask_, "stock", kStrength);
+    if (!ask_.has("stock") && !liquid_.empty()) stock = stated_strength(ask_, liquid_, "made-of.0.strength");
     if (ask_.failed() || !strength) return;
     if (!stock) {
       of_solid(*strength);
       return;
     }
-    const auto share = share_of(*strength, *stock);
-    if (!share) return;
-    answer_.formula("c1 V1 = c2 V2", "mass balance", model::Trust::given);
-    answer_.put("concentrate", volume_ * *share, Unit::millilitre);
-    answer_.put("water", over<2>({volume_, *share}, [](const auto& p) { return p[0] * (1 - p[1]); }), Unit::millilitre);
     answer_.step("stock of " + shown(stock->amount, stock->unit) + " to " + shown(strength->amount, strength->unit));
-    answer_.holds("Make up to the volume: acid and water together may take a little less room than apart.");
-  }
-
-  /// A strength in the kind of per cent that was written; a bare `%` counts as mass in volume, and the answer says so.
-  std::optional<Strength> read_strength(const char* input) {
-    for (const Unit unit : {Unit::percent_by_volume, Unit::percent_by_mass}) {
-      const std::string_view symbol = base::unit_info(unit).symbol;
-      const std::string text = ask_.text(input);
-      if (text.size() >= symbol.size() && text.substr(text.size() - symbol.size()) == symbol)
-        return Strength{ask_.amount(input, unit, kStrength), unit};
+    // By volume the stock follows from the ratio alone; how much water that takes is a matter of density.
+    const Unit kind = strength->unit;
+    const bool plain =
+        kind == Unit::percent_mass_by_volume || (kind == Unit::percent_by_volume && !solution_of(ask_, agent_of_liquid()));
+    if (kind == stock->unit && plain) {
+      thin(strength->amount, stock->amount);
+    } else {
+      thin_by_density(*strength, *stock);
     }
-    Strength strength{ask_.amount(input, Unit::percent_mass_by_volume, kStrength), Unit::percent_mass_by_volume};
-    return ask_.failed() ? std::nullopt : std::optional(strength);
   }
 
-  std::optional<Strength> stated_stock() const {
-    for (const Unit unit : {Unit::percent_mass_by_volume, Unit::percent_by_volume, Unit::percent_by_mass}) {
-      if (auto amount = ask_.stated(liquid_, "made-of.0.strength", unit)) return Strength{*amount, unit};
-    }
-    return std::nullopt;
-  }
-
-  /// Mass in volume, by the density of the substance or, of a share by mass, of a liquid whose rest is water.
-  Amount in_volume(const Strength& strength, const Amount& density) const {
-    const Unit unit = strength.unit;
-    return over<2>({strength.amount, density}, [unit](const auto& p) {
-      const double share = p[0] / 100;
-      if (unit == Unit::percent_by_volume) return 100 * share * p[1];
-      if (unit == Unit::percent_by_mass) return 100 * share / (share / p[1] + (1 - share));
-      return p[0];
-    });
-  }
-
-  /// How much of the whole is stock; nothing, and a fault, where the two cannot be held against each other.
-  std::optional<Amount> share_of(const Strength& strength, const Strength& stock) {
-    Amount wanted = strength.amount;
-    Amount bottle = stock.amount;
-    const bool by_mass = strength.unit == Unit::percent_by_mass && stock.unit == Unit::percent_by_mass;
-    if (strength.unit != stock.unit || by_mass) {
-      const std::string agent = agent_of_liquid();
-      const auto density = agent.empty() ? std::nullopt : ask_.stated(agent, "density", Unit::gram_per_millilitre);
-      if (!density && strength.unit != stock.unit) {
-        ask_.fail("strength", "is another kind of per cent than the stock, and no density is known to turn one into the other",
-                  "give both as the label of the bottle does");
-        return std::nullopt;
-      }
-      if (density) {
-        wanted = in_volume(strength, *density);
-        bottle = in_volume(stock, *density);
-        answer_.holds("Turned into mass in volume by the density of " + ask_.title(agent) + ", the rest taken as water.");
-      } else {
-        answer_.holds("By mass, taken as by volume: weigh both, or expect an error of as many per cent as the stock is strong.");
-      }
-    }
+  /// Two strengths of one kind, mass or volume in volume.
+  void thin(const Amount& wanted, const Amount& bottle) {
     if (wanted.high > bottle.low) {
-      ask_.fail("strength", "is above that of the stock, " + base::to_terminal(shown(stock.amount, stock.unit)));
-      return std::nullopt;
+      ask_.fail("strength", "is above that of the stock");
+      return;
     }
-    return wanted / bottle;
+    answer_.formula("c1 V1 = c2 V2", "mass balance", model::Trust::given);
+    const Amount share = wanted / bottle;
+    answer_.put("concentrate", volume_ * share, Unit::millilitre);
+    answer_.put("water", over<2>({volume_, share}, [](const auto& p) { return p[0] * (1 - p[1]); }), Unit::millilitre);
+    answer_.holds("Make up to the volume: the two together may take a little less room than apart.");
+  }
+
+  /// Two kinds of per cent, or two by mass: both as mass in volume, by the density of the solutions.
+  void thin_by_density(const Strength& strength, const Strength& stock) {
+    const std::string agent = agent_of_liquid();
+    const auto wanted = agent.empty() ? std::nullopt : grams_in_millilitre(ask_, strength, agent);
+    const auto bottle = agent.empty() ? std::nullopt : grams_in_millilitre(ask_, stock, agent);
+    if (!wanted || !bottle) {
+      ask_.fail(
+          "strength", "cannot be held against that of the stock: no density is on file that turns one into the other",
+          agent.empty() ? "name the liquid, or give both as % w/v or both as % v/v" : "give both as % w/v or both as % v/v");
+      return;
+    }
+    if (wanted->high > bottle->low) {
+      ask_.fail("strength", "is above that of the stock");
+      return;
+    }
+    answer_.formula("c1 V1 = c2 V2, both as mass in volume; water = (V d - V1 d1) / d of water, d the densities",
+                    "mass balance; densities of the table solution-densities", model::Trust::given);
+    const Amount concentrate = volume_ * *wanted / *bottle;
+    answer_.put("concentrate", concentrate, Unit::millilitre);
+    put_water(agent, *wanted, *bottle);
+    answer_.holds("At 20 °C, of " + ask_.title(agent) + " and water alone.");
+  }
+
+  /// By mass: what is poured together takes less room than apart.
+  void put_water(const std::string& agent, const Amount& wanted, const Amount& bottle) {
+    const auto solution = solution_of(ask_, agent);
+    if (!solution || grams_per_millilitre(solution->curve, solution->curve.back().by_mass) < bottle.high) {
+      answer_.lacks("water");
+      answer_.holds("How much water that takes is not known: pour the concentrate, and make up to the volume.");
+      return;
+    }
+    const auto& curve = solution->curve;
+    const Amount rests = solution->rests_on(share_by_mass(curve, wanted.low), share_by_mass(curve, bottle.high));
+    const Amount water = over<4>({volume_, wanted, bottle, rests}, [&curve](const auto& p) {
+      return standards::water_to_add(curve, p[0], p[0] * p[1] / p[2], p[2], p[1]);
+    });
+    answer_.put("water", water, Unit::millilitre);
   }
 
   std::string agent_of_liquid() const {
+    if (liquid_.empty()) return {};
     return model::RecordRef(liquid_).is(model::Kind::substance) ? liquid_ : ask_.word(liquid_, "made-of.0.substance");
   }
 

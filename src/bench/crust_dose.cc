@@ -12,6 +12,7 @@
 #include "base/quantity.h"
 #include "bench/calculation.h"
 #include "bench/print_rule.h"
+#include "bench/solution_strength.h"
 #include "model/record_ref.h"
 
 namespace benchleaf::bench {
@@ -21,9 +22,10 @@ using base::Unit;
 
 constexpr std::string_view kName = "crust-dose";
 constexpr std::string_view kVolume = "V = m n / (M c): mass by molar mass, times equivalents, by the moles a litre neutralises";
-constexpr Plausible kMass{0.01, 100000};       // mg
-constexpr Plausible kStrength{0.01, 100};      // % w/v
-constexpr double kGramsPerLitre = 10;          // of 1 % w/v
+constexpr Plausible kMass{0.01, 100000};   // mg
+constexpr Plausible kStrength{0.01, 100};  // % w/v
+constexpr double kGramsPerLitre = 10;      // of 1 % w/v
+constexpr double kPercent = 100;
 constexpr double kMillimolesPerMilligram = 1;  // mg by g/mol is mmol, and mmol by mol/L is mL
 
 /// Printed as the volume of the answer is.
@@ -141,17 +143,35 @@ class Dose {
   }
 
   Amount strength(const std::string& path) {
-    if (ask_.has("strength")) return ask_.amount("strength", Unit::percent_mass_by_volume, kStrength);
+    if (ask_.has("strength")) return typed_strength();
     if (auto stated = ask_.stated(liquid_, path, Unit::percent_mass_by_volume)) return *stated;
     const auto by_mass = ask_.stated(liquid_, path, Unit::percent_by_mass);
     const auto density = ask_.stated(liquid_, "density", Unit::gram_per_millilitre);
     if (by_mass && density) return *by_mass * *density;
+    const auto grams = by_mass ? grams_in_millilitre(ask_, {*by_mass, Unit::percent_by_mass}, agent_) : std::nullopt;
+    if (grams) return *grams * exactly(kPercent);
     if (by_mass) {
       answer_.holds("The strength is by mass and the density is not stated: it is taken as that of water.");
       return *by_mass;
     }
     ask_.fail("strength", ask_.title(liquid_) + " does not state its strength: read the label");
     return exactly(1);
+  }
+
+  /// As the label has it, in mass in volume.
+  Amount typed_strength() {
+    const auto typed = read_strength(ask_, "strength", kStrength);
+    if (!typed) return exactly(1);
+    const auto grams = grams_in_millilitre(ask_, *typed, agent_);
+    if (!grams) {
+      ask_.fail("strength", "cannot be turned into mass in volume: no density of " + ask_.title(agent_) + " so strong is on file",
+                "give it as % w/v");
+      return exactly(1);
+    }
+    if (typed->unit == Unit::percent_mass_by_volume) return typed->amount;
+    answer_.step(shown(typed->amount, typed->unit) + " of " + ask_.title(agent_) + " is " +
+                 shown(kPercent * grams->nominal, 2, Unit::percent_mass_by_volume));
+    return *grams * exactly(kPercent);
   }
 
   void find_parts() {

@@ -105,8 +105,8 @@ class Sag {
     const Amount under = under_load(given);
     answer_.put("sag", sag, Unit::volt);
     answer_.put("under-load", under, Unit::volt);
-    answer_.step("open " + shown(given.voltage, Unit::volt) + ", " + shown(given.resistance, Unit::ohm) + " within, " +
-                 shown(current_, Unit::milliampere) + " drawn");
+    answer_.step("open " + shown(given.voltage, Unit::volt) + ", " + figure_of(given.resistance, 1, Unit::ohm).printed +
+                 " within, " + shown(current_, Unit::milliampere) + " drawn");
     if (least_) answer_.decide("verdict", stand(under), words(stand(under)), under);
     if (!least_) answer_.lacks("least-voltage", module_);
   }

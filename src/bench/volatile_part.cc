@@ -9,6 +9,8 @@
 #include "base/quantity.h"
 #include "standards/flammable.h"
 
+#include "bench/solution_strength.h"
+
 namespace benchleaf::bench {
 namespace {
 
@@ -45,6 +47,7 @@ std::optional<Amount> grams_a_millilitre(Ask& ask, const std::string& liquid, co
   if (const auto in_volume = ask.stated(liquid, field, Unit::percent_mass_by_volume)) return *in_volume / exactly(kPercent);
   const auto by_mass = ask.stated(liquid, field, Unit::percent_by_mass);
   if (!by_mass) return std::nullopt;
+  if (const auto grams = grams_in_millilitre(ask, {*by_mass, Unit::percent_by_mass}, substance)) return grams;
   const auto stated = ask.stated(substance, "density", Unit::gram_per_millilitre);
   const Amount density = stated.value_or(exactly(kWater));
   return over<2>({*by_mass, density}, [](const auto& p) {
