@@ -27,6 +27,7 @@
 #include "bench/rate_drift.h"
 #include "bench/rinse.h"
 #include "bench/scratch_ladder.h"
+#include "bench/screw_thread.h"
 #include "bench/vapour.h"
 #include "bench/water_pressure.h"
 #include "model/record_ref.h"
@@ -163,7 +164,7 @@ const std::vector<Calculator>& calculators() {
       gasket_fit_calculator(),  crystal_thickness_calculator(), scratch_ladder_calculator(), crust_dose_calculator(),
       rinse_calculator(),       bath_mix_calculator(),          fumes_calculator(),          gold_margin_calculator(),
       rate_drift_calculator(),  water_pressure_calculator(),    crystal_size_calculator(),   lamp_sag_calculator(),
-      fog_point_calculator(),   old_gasket_calculator(),        vapour_calculator(),
+      fog_point_calculator(),   old_gasket_calculator(),        vapour_calculator(),         screw_thread_calculator(),
   };
   return kAll;
 }

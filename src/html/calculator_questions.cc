@@ -29,6 +29,7 @@ constexpr CalculatorQuestion kQuestions[] = {
      "papers in order, what is left"},
     {"gold-margin", "Case", "before you polish", "Will the gold survive polishing?", "mark or layer, paper",
      "passes until the base metal"},
+    {"screw-thread", "Screw", "a screw is missing", "Which thread is this?", "diameter, pitch", "the thread by its name"},
     {"bath-mix", "Bottle", "before you mix", "How much concentrate?", "ratio or strength, volume", "two measures"},
     {"mixture-class", "Bottle", "before you mix", "What goes on the label?", "what is in it", "signal word, pictograms"},
     {"fumes", "Bottle", "before you mix", "How much air will it make burn?", "liquid, millilitres", "litres of air"},

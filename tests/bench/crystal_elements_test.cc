@@ -150,7 +150,7 @@ TEST_CASE("a rectangle under a thumb: stress and sag as CalculiX has them") {
 }
 
 TEST_CASE("a press-fit rim in a stiff seat: pressure and hoop stress as CalculiX has them") {
-  constexpr double kRingBound = 0.005;  // of the mesh, 24 elements over the wall
+  constexpr double kRingBound = 0.005;  // of the mesh, 24 elements over the wall; no more than a print step as well
   const struct { double seat, oversize, skirt; } kRims[] = {{30, 0.2, 1.2}, {25, 0.1, 0.9}, {20, 0.3, 1.6}};
   for (const auto& rim : kRims) {
     std::ostringstream request;
@@ -159,8 +159,13 @@ TEST_CASE("a press-fit rim in a stiff seat: pressure and hoop stress as CalculiX
     INFO(request.str());
     const auto solved = test::solve_ring({rim.seat + rim.oversize, rim.skirt, rim.oversize, 3000, 0.37});
     REQUIRE(solved.pressure > 0);
+    // A mesh half as fine moves it by less than the print step of the hoop stress, 0.1 MPa, and of the pressure, 0.01 MPa.
+    const auto coarse = test::solve_ring({rim.seat + rim.oversize, rim.skirt, rim.oversize, 3000, 0.37, 2});
+    CHECK(std::abs(coarse.hoop - solved.hoop) < 0.1);
+    CHECK(std::abs(coarse.pressure - solved.pressure) < 0.01);
     const auto result = test::workshop().ask(request.str());
     CHECK(*output(result, "pressure").value == Approx(solved.pressure).epsilon(kRingBound));
-    CHECK(*output(result, "hoop").value == Approx(solved.hoop).epsilon(kRingBound));
+    CHECK(std::abs(*output(result, "pressure").value - solved.pressure) < 0.01);
+    CHECK(std::abs(*output(result, "hoop").value - solved.hoop) < 0.1);
   }
 }

@@ -70,24 +70,24 @@ constexpr double kPi = 3.14159265358979323846;
 }  // namespace
 
 Squeezed solve_ring(const Ring& ring) {
-  constexpr int kAcross = 24;
+  const int across = 24 / ring.coarser;
   constexpr double kHeight = 0.1;
   const auto id = [](int i, int j) { return i * 3 + j + 1; };
   const double inner = ring.outside / 2 - ring.wall;
-  const double dr = ring.wall / (2 * kAcross);
+  const double dr = ring.wall / (2 * across);
   std::ostringstream nodes, elements, fixed, moved;
   nodes.precision(12);
   moved.precision(12);
-  for (int i = 0; i <= 2 * kAcross; ++i) {
+  for (int i = 0; i <= 2 * across; ++i) {
     for (int j = 0; j < 3; ++j) {
       if (i % 2 == 1 && j == 1) continue;
       nodes << id(i, j) << ", " << inner + i * dr << ", " << j * kHeight / 2 << ", 0\n";
       if (j == 0) fixed << id(i, j) << ", 2, 2\n";
-      if (i == 2 * kAcross) moved << id(i, j) << ", 1, 1, " << -ring.oversize / 2 << "\n";
+      if (i == 2 * across) moved << id(i, j) << ", 1, 1, " << -ring.oversize / 2 << "\n";
     }
   }
   int element = 0;
-  for (int i = 0; i < 2 * kAcross; i += 2) {
+  for (int i = 0; i < 2 * across; i += 2) {
     elements << ++element << ", " << id(i, 0) << ", " << id(i + 2, 0) << ", " << id(i + 2, 2) << ", " << id(i, 2) << ", "
              << id(i + 1, 0) << ", " << id(i + 2, 1) << ", " << id(i + 1, 2) << ", " << id(i, 1) << "\n";
   }
@@ -100,7 +100,7 @@ Squeezed solve_ring(const Ring& ring) {
        << moved.str() << "*NODE FILE\nU\n*EL FILE\nS\n*END STEP\n";
   return run_and_read(deck.str(), [&](const fs::path& frd) -> Squeezed {
     constexpr std::size_t kRadial = 0, kHoop = 2;
-    const auto outer_stress = values_of(frd, "STRESS", id(2 * kAcross, 0));
+    const auto outer_stress = values_of(frd, "STRESS", id(2 * across, 0));
     const auto inner_stress = values_of(frd, "STRESS", id(0, 0));
     if (outer_stress.size() <= kHoop || inner_stress.size() <= kHoop) return {};
     return {std::abs(outer_stress[kRadial]), std::abs(inner_stress[kHoop])};

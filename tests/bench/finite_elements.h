@@ -25,6 +25,7 @@ struct Solved {
 /// A ring that a stiff seat holds smaller across its diameter by `oversize`.
 struct Ring {
   double outside = 0, wall = 0, oversize = 0, modulus = 0, poisson = 0;
+  int coarser = 1;  ///< divides the number of elements over the wall
 };
 
 /// Radial stress at the outside and hoop stress at the inside, MPa. Zeros where ccx gave none.

@@ -112,6 +112,51 @@ def crystals():
         request = f"crystal-size; seat={seat} mm; oversize={oversize} mm; skirt={skirt} mm; material=acrylic"
         line(request, "pressure", -(big_a - big_b / b**2), 1e-9, "Lame's constants solved for")
         line(request, "hoop", -(big_a + big_b / a**2), 1e-9, "Lame's constants solved for")
+        coarse = ring_by_elements(outside, skirt, oversize, modulus, nu, 40)
+        fine = ring_by_elements(outside, skirt, oversize, modulus, nu, 80)
+        for output, one, two in (("pressure", coarse[0], fine[0]), ("hoop", coarse[1], fine[1])):
+            assert abs(one - two) < 1e-4 * abs(two), (one, two)  # converged well within what is printed
+            line(request, output, two, 1e-4, "finite elements along the radius, 80 of them")
+
+
+def ring_by_elements(outside, skirt, oversize, modulus, nu, elements):
+    """Plane-stress ring, three-node elements along the radius (Zienkiewicz and Taylor, The Finite Element Method, axisymmetric
+    stress), pressed in at its rim by half the oversize: pressure at the rim, hoop stress at the bore."""
+    inner, outer = outside / 2 - skirt, outside / 2
+    nodes = 2 * elements + 1
+    radius = [inner + skirt * k / (nodes - 1) for k in range(nodes)]
+    plane = modulus / (1 - nu * nu)
+    stiffness = [[0.0] * 5 for _ in range(nodes)]  # a band, two to either side
+    for first in range(0, nodes - 1, 2):
+        half = (radius[first + 2] - radius[first]) / 2
+        for point, weight in ((-math.sqrt(0.6), 5 / 9), (0.0, 8 / 9), (math.sqrt(0.6), 5 / 9)):
+            shape = (point * (point - 1) / 2, 1 - point * point, point * (point + 1) / 2)
+            slope = tuple(s / half for s in (point - 0.5, -2 * point, point + 0.5))
+            r = radius[first + 1] + point * half
+            for i in range(3):
+                for j in range(3):
+                    energy = slope[i] * slope[j] + nu * (slope[i] * shape[j] + shape[i] * slope[j]) / r + shape[i] * shape[j] / r**2
+                    stiffness[first + i][2 + j - i] += plane * energy * r * half * weight
+    load = [0.0] * nodes
+    last = nodes - 1
+    stiffness[last] = [0.0, 0.0, 1.0, 0.0, 0.0]
+    load[last] = -oversize / 2
+    for row in range(nodes):  # elimination within the band
+        for below in range(row + 1, min(row + 3, nodes)):
+            factor = stiffness[below][2 + row - below] / stiffness[row][2]
+            for column in range(row, min(row + 3, nodes)):
+                stiffness[below][2 + column - below] -= factor * stiffness[row][2 + column - row]
+            load[below] -= factor * load[row]
+    moved = [0.0] * nodes
+    for row in range(last, -1, -1):
+        known = sum(stiffness[row][2 + k] * moved[row + k] for k in (1, 2) if row + k < nodes)
+        moved[row] = (load[row] - known) / stiffness[row][2]
+    spacing = radius[1] - radius[0]
+    slope_in = (-3 * moved[0] + 4 * moved[1] - moved[2]) / (2 * spacing)
+    slope_out = (3 * moved[-1] - 4 * moved[-2] + moved[-3]) / (2 * spacing)
+    hoop = plane * (moved[0] / inner + nu * slope_in)
+    radial = plane * (slope_out + nu * moved[-1] / outer)
+    return -radial, -hoop
 
 
 def bessel(x):
@@ -191,6 +236,48 @@ def baths():
              "mass balance")
 
 
+def alcohol_density(share):
+    """Ethanol in water at 20 degrees Celsius, g/mL, by the general formula of OIML R 22."""
+    terms = (998.20123, -192.9769495, 389.1238958, -1668.103923, 13522.15441, -88292.78388, 306287.4042, -613838.1234, 747017.2998,
+             -547846.1354, 223446.0334, -39032.85426)
+    return sum(term * share**k for k, term in enumerate(terms)) / 1000
+
+
+def spirits():
+    """Spirit thinned by mass balance, densities by the formula."""
+    for _ in range(CALLS):
+        stock, wanted, volume = uniform(88, 96, 1), uniform(20, 75, 1), uniform(150, 500, 0)
+
+        def by_mass(by_volume):
+            low, high = 0.0, 1.0
+            for _ in range(100):
+                middle = (low + high) / 2
+                low, high = (middle, high) if middle * alcohol_density(middle) < by_volume * 0.78924 else (low, middle)
+            return low
+
+        taken = volume * wanted / stock
+        water_mass = volume * alcohol_density(by_mass(wanted / 100)) - taken * alcohol_density(by_mass(stock / 100))
+        request = f"bath-mix; liquid=ethanol; strength={wanted} % v/v; stock={stock} % v/v; volume={volume:g} mL"
+        line(request, "concentrate", taken, 1e-6, "share by volume")
+        line(request, "water", water_mass / 0.99820, 1e-3, "mass balance, OIML R 22")
+        weight = uniform(20, 70, 1)
+        grams = weight / 100 * alcohol_density(weight / 100)
+        line(f"bath-mix; liquid=ethanol; strength={weight} % w/w; stock={stock} % v/v; volume={volume:g} mL", "concentrate",
+             volume * grams / (stock / 100 * 0.78924), 3e-4, "OIML R 22")
+
+
+def threads():
+    """Diameters and pitches of ISO 1501, as a page on metric pitches lists them."""
+    pitches = {"0.3": 0.08, "0.4": 0.1, "0.5": 0.125, "0.6": 0.15, "0.7": 0.175, "0.8": 0.2, "0.9": 0.225, "1": 0.25, "1.2": 0.25,
+               "1.4": 0.3}
+    for _ in range(CALLS):
+        name = RANDOM.choice(sorted(pitches))
+        worn, crests = uniform(float(name) - 0.04, float(name), 2), RANDOM.randrange(6, 20)
+        over = round(pitches[name] * (crests - 1), 3)
+        line(f"screw-thread; diameter={worn} mm; over={over} mm; crests={crests}", f"thread.S{name}",
+             f"fits: {name} mm by {pitches[name]} mm, ISO 1501", 0, "page on metric pitches")
+
+
 def doses():
     for _ in range(CALLS):
         crust, mass, strength = RANDOM.choice(sorted(EQUIVALENTS)), uniform(5, 200, 0), uniform(2, 8, 1)
@@ -258,6 +345,16 @@ def swaps():
         verdict = "with care" if other.endswith("sw") else "use"  # low drain for high sags under a lamp
         line(f"cell-swap; cell={number}", f"candidate.{other}", f"{verdict}: same size, same system*", 0,
              "cross-reference lists of the trade")
+    # Largest and smallest diameter and height, mm: Linden's Handbook of Batteries, table 4.9a.
+    limits = {"sr41sw": (7.9, 7.55, 3.6, 3.3), "sr43sw": (11.6, 11.25, 4.2, 3.8), "sr44sw": (11.6, 11.25, 5.4, 5.0),
+              "sr754sw": (7.9, 7.55, 5.4, 5.0), "sr1130sw": (11.6, 11.25, 3.05, 2.75), "sr1120sw": (11.6, 11.25, 2.1, 1.85),
+              "sr927sw": (9.5, 9.15, 2.7, 2.4), "sr721sw": (7.9, 7.55, 2.1, 1.85), "sr726sw": (7.9, 7.55, 2.6, 2.3),
+              "sr621sw": (6.8, 6.5, 2.15, 1.9)}
+    for _ in range(CALLS):
+        cell, (widest, narrowest, highest, lowest) = RANDOM.choice(sorted(limits.items()))
+        across, high = uniform(narrowest, widest, 2), uniform(lowest, highest, 2)
+        line(f"cell-swap; diameter={across} mm; height={high} mm; voltage=1.55 V", f"candidate.{cell}", "use: same size, same system*",
+             0, "Linden's Handbook of Batteries, table 4.9a")
 
 
 def ladders():
@@ -271,5 +368,5 @@ def ladders():
 
 if __name__ == "__main__":
     for part in (water, rates, fog, sag, gaskets, crystals, plates, liquids, baths, doses, cells, gold, ladders, decodes,
-                 mixtures, swaps):
+                 mixtures, swaps, spirits, threads):
         part()
