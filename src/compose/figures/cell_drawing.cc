@@ -120,7 +120,7 @@ std::shared_ptr<const Drawing> cell_views(const Desk& desk, const model::Cell& c
   const model::Fact* high = desk.fact(cell, "size.height");
   if (across == nullptr || high == nullptr || !across->value || !high->value) return nullptr;
   const double cap = is_lithium(cell) ? kLithiumCap : kCap;
-  constexpr double kBetween = 6.5, kEdge = 0.9, kWidest = 40;
+  constexpr double kBetween = 3, kEdge = 0.9, kWidest = 28;  // of the column of the book
   Drawing drawing;
   drawing.true_size = true;
   const double radius = *across->value / 2;
