@@ -110,6 +110,7 @@ void EntryMaker::margin(std::string label, std::string_view path, std::string mo
   const Sign sign = desk_.sign(record_, path);
   model::MarginNote note;
   note.label = {model::text_run(std::move(label))};
+  if (const model::Fact* fact = desk_.fact(record_, path)) note.label.push_back(model::fact_run(*fact));
   note.trust = sign.trust;
   note.derived = sign.derived;
   if (!more.empty()) note.more = {model::text_run(std::move(more))};
@@ -204,15 +205,57 @@ void EntryMaker::add_source_keys() {
   }
 }
 
-/// Values with the same trust share a note, so that the margin stays short.
-void EntryMaker::add_margin_by_basis() {
-  std::map<model::Trust, std::vector<std::string>> labels;
-  for (const auto& [path, basis] : record_.basis) {
-    if (!is_conflict(path)) add_once(labels[basis.trust], field_words(path));
+namespace {
+
+constexpr std::size_t kMostInRow = 60;  ///< letters of a value that stands beside its name
+constexpr std::size_t kMostValues = 4;
+
+/// What a record states.
+std::vector<const model::Fact*> stated_facts(const Desk& desk, const model::Record& record) {
+  const std::string start = record.reference() + "#";
+  std::vector<const model::Fact*> found;
+  for (const model::Fact& fact : desk.derived.facts.all()) {
+    if (!fact.derived && fact.id.compare(0, start.size(), start) == 0) found.push_back(&fact);
   }
-  for (const auto& [trust, fields] : labels) {
+  return found;
+}
+
+/// The values at a path and within it, or nothing where they are too long or too many for a row.
+model::Runs row_values(const std::vector<const model::Fact*>& facts, const std::string& place) {
+  std::size_t letters = 0, count = 0;
+  model::Runs runs;
+  for (const model::Fact* fact : facts) {
+    if (fact->id != place && fact->id.compare(0, place.size() + 1, place + ".") != 0) continue;
+    if (++count > kMostValues) return {};
+    letters += fact->printed.size() + 2;
+    if (!runs.empty()) runs.push_back(model::text_run(", "));
+    runs.push_back(model::fact_run(*fact));
+  }
+  return letters > kMostInRow ? model::Runs() : runs;
+}
+
+}  // namespace
+
+/// A value that is short stands in a row of its own. Fields of the same trust whose words stand above share one.
+void EntryMaker::add_margin_by_basis() {
+  const std::vector<const model::Fact*> stated = stated_facts(desk_, record_);
+  std::map<model::Trust, std::vector<std::string>> above;
+  for (const auto& [path, basis] : record_.basis) {
+    if (is_conflict(path)) continue;
+    model::Runs values = row_values(stated, record_.reference() + "#" + path);
+    if (values.empty()) {
+      add_once(above[basis.trust], field_words(path));
+      continue;
+    }
     model::MarginNote note;
-    note.label = {model::text_run(listed(fields))};
+    note.label = {model::text_run(field_words(path))};
+    note.label.insert(note.label.end(), values.begin(), values.end());
+    note.trust = basis.trust;
+    entry_.margin.push_back(std::move(note));
+  }
+  for (const auto& [trust, fields] : above) {
+    model::MarginNote note;
+    note.label = {model::text_run(listed(fields)), model::text_run("as written above")};
     note.trust = trust;
     entry_.margin.push_back(std::move(note));
   }
@@ -267,7 +310,7 @@ model::Message::Length length_at(const Desk& desk, const model::Caution& caution
 
 model::Message message_of(const Desk& desk, const model::Caution& caution, MessagePlace place) {
   model::Message message;
-  message.length = desk.on_paper() ? length_at(desk, caution, place) : model::Message::Length::full;
+  message.length = length_at(desk, caution, place);
   message.harm_in_brief = {model::text_run(caution.harm_in_brief)};
   message.avoid_in_brief = {model::text_run(caution.avoid_in_brief)};
   message.word = caution.word;

@@ -18,7 +18,7 @@ struct Labelled {
   std::string path;
 };
 
-/// Where a message stands; on paper that decides its length.
+/// Where a message stands, which decides its length.
 enum class MessagePlace {
   own_entry,    ///< where all of it is said
   head,         ///< at the head of an entry or on a page

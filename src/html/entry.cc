@@ -36,7 +36,9 @@ Markup set_margin(const Entry& entry, Setting& setting) {
   list.in_class("margin");
   for (const model::MarginNote& note : entry.margin) {
     Element item("li");
-    item.add(Element("span").in_class("margin-label").add(set_runs(note.label, setting)));
+    const auto value = note.label.begin() + (note.label.empty() ? 0 : 1);
+    item.add(Element("span").in_class("margin-label").add(set_runs(model::Runs(note.label.begin(), value), setting))).say(" ");
+    item.add(Element("span").in_class("margin-value").add(set_runs(model::Runs(value, note.label.end()), setting)));
     item.say(" ").add(trust_sign(note.trust, note.derived, setting));
     if (!note.more.empty()) item.add(Element("p").add(set_runs(note.more, setting)));
     list.add(item);

@@ -122,12 +122,12 @@ class Plan::Walk {
   void name_entry(const model::Entry& entry) {
     own_facts_ = entry.anchor + "#";
     for (const auto* runs : {&entry.key, &entry.second, &entry.aliases}) name_facts(*runs);
-    for (const model::MarginNote& note : entry.margin) {
-      name_facts(note.label);
-      name_facts(note.more);
-    }
     for (const auto& block : entry.blocks) {
       if (block) name_block(*block);
+    }
+    for (const model::MarginNote& note : entry.margin) {  // last, as it stands
+      name_facts(note.label);
+      name_facts(note.more);
     }
   }
 

@@ -157,7 +157,7 @@ struct Step {
 };
 
 struct MarginNote {
-  Runs label;  ///< words beside the sign
+  Runs label;  ///< what is stated; what follows the first run is its value
   Trust trust = Trust::memory;
   bool derived = false;
   Runs more;  ///< small text beneath, or empty
