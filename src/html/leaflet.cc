@@ -45,6 +45,7 @@ std::string render_leaflet(const model::Leaflet& leaflet, report::Findings& find
   book.chapters.push_back({1, leaflet.id, leaflet.title, leaflet.title, model::blocks_of(leaflet), {}});
   const Plan plan(book);
   Setting setting(plan, plan.page_of(book.chapters.front()));
+  setting.leaflet = true;
   Element main("main");
   main.add(Element("h1").say(leaflet.title)).add(Element("p").in_class("lead").say(leaflet.subtitle));
   main.add(set_blocks(std::span<const model::Block>(book.chapters.front().blocks), setting)).add(legend(setting));

@@ -42,6 +42,13 @@ Markup set_signs(const model::Message& message) {
   return any ? list.markup() : Markup();
 }
 
+Element set_sentence(const model::Runs& harm, const model::Runs& avoid, Setting& setting) {
+  Element sentence("p");
+  if (!harm.empty()) sentence.add(Element("strong").add(set_runs(harm, setting))).say(" ");
+  sentence.add(set_runs(avoid, setting));
+  return sentence;
+}
+
 }  // namespace
 
 Markup set_message(const model::Message& message, Setting& setting) {
@@ -49,17 +56,22 @@ Markup set_message(const model::Message& message, Setting& setting) {
   word.in_class("word");
   if (message.word != model::Message::Word::notice) word.add(alert_triangle(setting));
   word.add(Element("strong").say(model::message_word(message.word)));
+  // A page can unfold, so it has all of a message that paper prints in brief; a sheet of a ticket says the short one alone.
+  const bool both = message.length == model::Message::Length::brief && !message.record.empty() && !setting.leaflet;
   Element text("div");
   text.in_class("text");
-  Element sentence("p");
-  const model::Runs& harm = model::harm_words(message);
-  if (!harm.empty()) sentence.add(Element("strong").add(set_runs(harm, setting))).say(" ");
-  text.add(sentence.add(set_runs(model::avoid_words(message), setting))).add(set_signs(message));
+  text.add(both ? set_sentence(message.hazard, message.avoid, setting)
+                : set_sentence(model::harm_words(message), model::avoid_words(message), setting));
+  text.add(set_signs(message));
   Element panel("div");
+  if (both) panel.in_class("embedded");
   panel.in_class("message").in_class(word_class(message.word)).set("role", "note");
   panel.set("aria-label", model::message_word(message.word));
   if (!message.record.empty()) panel.set("data-record", message.record);
-  return panel.add(word).add(text);
+  panel.add(word);
+  if (!message.record.empty() && !message.harm_in_brief.empty() && !setting.leaflet)
+    panel.add(set_sentence(message.harm_in_brief, message.avoid_in_brief, setting).in_class("in-brief"));
+  return panel.add(text);
 }
 
 }  // namespace benchleaf::html

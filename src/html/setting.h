@@ -30,6 +30,7 @@ struct Setting {
   int tables = 0;                                 ///< set so far, numbers their captions
   std::set<std::pair<model::Trust, bool>> signs;  ///< trust signs on the page, with and without the bar
   std::set<model::Verdict> verdicts;              ///< verdict marks on the page
+  bool leaflet = false;                           ///< a sheet to send on, without scripts
   bool alert = false;                             ///< an alert triangle is on the page
   std::set<std::string> named;                    ///< anchors that have got their name
   std::set<std::string> dead;                     ///< targets that the book lacks

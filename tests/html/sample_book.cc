@@ -180,6 +180,9 @@ Chapter methods_chapter() {
   caution.signs.clear();
   caution.hazard = {text_run("The crust is caustic.")};
   caution.avoid = {text_run("Keep it wet and off the skin.")};
+  caution.length = Message::Length::brief;
+  caution.harm_in_brief = {text_run("It burns.")};
+  caution.avoid_in_brief = {text_run("Keep it wet.")};
   notice.word = Message::Word::notice;
   notice.hazard = {text_run("Vinegar lifts thin gold at worn edges.")};
   notice.avoid = {text_run("Seconds, then rinse.")};

@@ -196,6 +196,12 @@ TEST_CASE("a message says its word and stands inside the step it guards", "[html
   CHECK(text_of(page).find("NOTICE") != std::string::npos);
 }
 
+TEST_CASE("a message that paper has in brief stands in full on a page, with the brief words to fold it to", "[html]") {
+  const std::string text = text_of(sample_site().at("procedure/clear-crust.html"));
+  CHECK(text.find("The crust is caustic. Keep it wet and off the skin.") != std::string::npos);
+  CHECK(text.find("It burns. Keep it wet.") != std::string::npos);
+}
+
 TEST_CASE("signs have words, and a legend stands wherever one appears", "[html]") {
   for (const auto& [path, tokens] : sample_site()) {
     INFO(path);

@@ -44,9 +44,37 @@ model::Entry make_entry(const Desk& desk, const model::Symptom& symptom) {
   return maker.finish();
 }
 
+namespace {
+
+/// Its sentences: a full stop before a space and a capital ends one.
+std::vector<std::string> sentences_of(std::string_view text) {
+  std::vector<std::string> sentences;
+  std::size_t start = 0;
+  for (std::size_t at = 0; at + 2 < text.size(); ++at) {
+    if (text[at] != '.' || text[at + 1] != ' ' || text[at + 2] < 'A' || text[at + 2] > 'Z') continue;
+    sentences.emplace_back(text.substr(start, at + 1 - start));
+    start = at + 2;
+  }
+  if (start < text.size()) sentences.emplace_back(text.substr(start));
+  return sentences;
+}
+
+/// On a screen what to do at once stands in large letters, and each sentence after it on a line of its own.
+void add_first_aid(const Desk& desk, const model::Caution& caution, EntryMaker& maker) {
+  if (desk.on_paper()) return maker.run_in("First aid", caution.first_aid);
+  std::vector<std::string> sentences = sentences_of(caution.first_aid);
+  if (sentences.empty()) return;
+  maker.paragraph(Line(desk).label("First aid").say(sentences.front()).take(), model::Paragraph::Role::lead);
+  model::List list;
+  for (std::size_t i = 1; i < sentences.size(); ++i) list.items.push_back({paragraph_block({model::text_run(sentences[i])})});
+  if (!list.items.empty()) maker.add({std::move(list)});
+}
+
+}  // namespace
+
 model::Entry make_entry(const Desk& desk, const model::Caution& caution) {
   EntryMaker maker(desk, caution, model::Entry::Rank::small);
-  maker.run_in("First aid", caution.first_aid);  // before all else: whoever looks it up may need it now
+  add_first_aid(desk, caution, maker);  // before all else: whoever looks it up may need it now
   if (caution.call && !desk.on_paper()) {
     Line line(desk);
     maker.run_in("Telephone", line.say("Poison centre ").blank(24).say(" emergency ").blank(15));

@@ -31,6 +31,7 @@ class ProcedureSetter {
     }
     maker_.messages(procedure_.cautions, MessagePlace::head);
     add_layout();
+    if (!procedure_.steps.empty()) maker_.heading("Steps");
     add_steps();
     maker_.run_in("Done when", procedure_.done);
     maker_.list("Stop if", procedure_.stop);

@@ -1,6 +1,6 @@
-/* In: procedures as they were bound, one on a page or all in one file. Out: steps to tick, remembered on this device; messages that
-   were read shrink to a line; the screen stays on while the page is open, where the browser allows it. Without a script all of it
-   stands in full. */
+/* In: procedures as they were bound, one on a page or all in one file. Out: steps to tick, remembered on this device; messages shrink
+   to a line that opens, those of a hazard that a step makes itself once they were read; the screen stays on while the page is open,
+   where the browser allows it. Without a script all of it stands in full. */
 'use strict';
 
 (function () {
@@ -11,16 +11,15 @@
 
   const read = new Set(kept(READ) ?? []);
 
+  /** To a line that opens on a tap. Until its step is done, a hazard that the step itself makes stands in full. */
   function fold(message) {
-    const text = message.querySelector('.text');
-    const button = make('button', { type: 'button', class: 'unfold', 'aria-expanded': 'false' }, 'In full');
+    const brief = message.querySelector('.in-brief');
+    const row = make('button', { type: 'button', class: 'unfold', 'aria-expanded': 'false' });
+    if (brief === null) row.append(message.querySelector('.text > p').textContent); else row.append(...brief.childNodes);
+    row.addEventListener('click', () => row.setAttribute('aria-expanded', String(!message.classList.toggle('strip'))));
     message.classList.add('strip');
-    button.addEventListener('click', () => {
-      const open = message.classList.toggle('strip') === false;
-      button.setAttribute('aria-expanded', String(open));
-      button.textContent = open ? 'Shorter' : 'In full';
-    });
-    text.before(button);
+    message.querySelector('.word').after(row);
+    brief?.remove();
   }
 
   /* Steps */
@@ -31,7 +30,7 @@
     if (list === null) return;
     const TICKED = `steps-${record}`;
     for (const message of procedure.querySelectorAll('.message[data-record]')) {
-      if (read.has(message.dataset.record)) fold(message);
+      if (message.matches('.embedded') || read.has(message.dataset.record)) fold(message);
     }
     const steps = [...list.children];
     const ticked = new Set((kept(TICKED) ?? []).filter((number) => number < steps.length));
