@@ -71,15 +71,19 @@
   function outputs(list) {
     const rows = list.map((one) => make('tr', {}, make('th', { scope: 'row' }, one.label), make('td', {}, printed(one.printed)),
       make('td', { class: 'trust-cell' }, trustWords(one.trust))));
-    return make('div', { class: 'table-frame' }, make('table', { class: 'outputs folds' }, make('tbody', {}, ...rows)));
+    return make('div', { class: 'table-frame' }, make('table', { class: 'outputs folds', 'aria-label': 'What else was worked out' }, make('tbody', {}, ...rows)));
   }
 
   const figure = (one) => one === null || one === undefined ? '' : printed(one.printed);
 
+  /** Sizes that were not taken are told as a list of their own. */
+  const isPassedOver = (one) => one.name === 'rejected';
+  const passedOver = (answer) => answer.outputs.filter(isPassedOver);
+
   /** What else there is to choose, each with its verdict. */
   function besides(answer) {
     const cells = (answer.cells ?? []).map((one) => [linked(one.record, one.name), ' ', verdict(one.verdict), ' ', figure(one.lower)]);
-    const sizes = (answer.sizes ?? []).map((one) => [make('b', {}, figure(one.size)), ' ', verdict(one.verdict), ' ', figure(one.share)]);
+    const sizes = passedOver(answer).map((one) => make('p', { class: 'row' }, make('span', {}, printed(one.printed)), verdict(one.code)));
     const rungs = (answer.rungs ?? []).map((one) => [make('b', {}, one.grade), ' ', figure(one.removal)]);
     return [section('Cells, the best first', cells), section('The sizes beside it', sizes), section('Papers in order', rungs, 'ol')];
   }
@@ -95,7 +99,7 @@
 
   function parts(answer, text) {
     const first = answer.cautions.filter((one) => one.first), after = answer.cautions.filter((one) => !one.first);
-    const [best, ...rest] = answer.outputs;
+    const [best, ...rest] = answer.outputs.filter((one) => !isPassedOver(one));
     return [section('First', first.map(warning)),
       make('section', {}, make('h2', { tabindex: '-1', class: 'answer-head' }, 'Answer'),
         make('p', { class: 'answer' }, make('span', { class: 'answer-label' }, best.label), ' ', printed(best.printed), ' ', trustWords(best.trust)),

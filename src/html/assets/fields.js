@@ -20,8 +20,8 @@ globalThis.benchleafFields = (function () {
   }
 
   function withoutUnit(text, unit) {
-    const number = text.slice(0, -unit.length - 1);
-    return unit !== '' && text === `${number} ${unit}` && /^[0-9.]+$/.test(number) ? number : text;
+    const number = text.endsWith(unit) ? text.slice(0, text.length - unit.length).trim() : '';
+    return unit !== '' && /^[0-9.]+$/.test(number) ? number : text;
   }
 
   /** Words, or a number with its unit beside it; of many choices the field shows those that hold what is typed. */
@@ -34,7 +34,10 @@ globalThis.benchleafFields = (function () {
       input.setAttribute('list', list.id);
       control.append(list);
     }
-    if (unit !== '') control.append(make('span', { class: 'unit' }, unit));
+    if (unit !== '') {
+      control.append(make('span', { class: 'unit', id: `${id}-unit` }, unit));
+      input.setAttribute('aria-describedby', `${id}-unit ${id}-what ${id}-error`);
+    }
     const read = () => {
       const words = input.value.trim();
       return choices.find(({ label }) => label === words)?.value ?? withUnit(words, unit);

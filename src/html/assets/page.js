@@ -247,6 +247,7 @@
   function addPermalinks() {
     if (single) return;
     for (const head of document.querySelectorAll('main :is(h2, h3)[id]')) {
+      head.setAttribute('aria-label', head.textContent);  // the name of the heading has nothing of its link
       head.append(make('a', { class: 'permalink', href: `#${head.id}`, 'aria-label': `Link to ${head.textContent}` }, '#'));
     }
   }
