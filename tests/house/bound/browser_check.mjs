@@ -1,6 +1,6 @@
 // browser_check.mjs BOUND PROGRAM PART [PAGE]: the bound pages in Debian's Chromium, opened from the disk with no network.
 //   axe      npm axe-core (WCAG 2.0 to 2.2 A and AA, best practice) finds nothing: each template in light and narrow, dark and wide
-//   every    the same in dark and narrow, light and wide; and on every page once, in light
+//   every    the same on every page in all four: light and dark, narrow and wide
 //   walk     search, entry, same-size cell, calculator, kept link, theme, keyboard
 //   page     axe-core on PAGE alone
 //   vectors  every vector of the calculators gives the text of the terminal
@@ -49,8 +49,8 @@ async function open(options = {}) {
 }
 
 async function inspect(page, what) {
-  await page.evaluate(axe);
-  const { violations } = await page.evaluate((values) => axe.run(document, { runOnly: { type: 'tag', values }, preload: false }), RULES);
+  if (await page.evaluate(() => globalThis.axe === undefined)) await page.evaluate(axe);
+  const { violations } = await page.evaluate((values) => axe.run(document, { runOnly: { type: 'tag', values }, resultTypes: ['violations'], preload: false }), RULES);
   for (const one of violations) hold(`${what}: ${one.id}: ${one.help}: ${one.nodes[0].html.slice(0, 160)}`, false);
   const overflow = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
   hold(`${what} is ${overflow} px wider than the window`, overflow <= 0);
@@ -104,7 +104,11 @@ async function axeOnEveryPage() {
     const page = await open({ check: true });
     for (let i = first; i < names.length; i += 2) {
       await page.goto(address(names[i]));
-      await inspect(page, names[i]);
+      for (const [scheme, width] of [...PAIRS, ...OTHER_PAIRS]) {
+        await page.emulateMedia({ colorScheme: scheme });
+        await page.setViewportSize({ width, height: 900 });
+        await inspect(page, `${names[i]}, ${scheme}, ${width} px`);
+      }
     }
   };
   await Promise.all([work(0), work(1)]);

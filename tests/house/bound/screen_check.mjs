@@ -1,6 +1,8 @@
 // screen_check.mjs BOUND PART: the bound pages as they lie under a thumb, in Debian's Chromium, opened from the disk.
 //   widths   at 320, 390, 768 and 1366 dots no column of running text is narrower than a line can be read in
 //   lengths  a page longer than three screens of a telephone (844 dots) has contents of its own, if it has sections
+//   rows     each page has its way to report an error, its edition and its neighbours; each heading can be linked to; no row of
+//            trust is without its value; a caution begins with first aid, a procedure leads to its steps
 //   targets  whatever is tapped is 24 dots high and wide at least (WCAG 2.2, 2.5.8, links in a sentence apart)
 //   forced   in the colours of the system all that is known by its ground has an edge
 //   zoom     at twice the size of letters nothing is cut and no page scrolls sideways
@@ -94,6 +96,31 @@ async function lengths() {
     hold(`${name} is ${seen.screens.toFixed(1)} screens long and has no contents`, seen.own || seen.screens < 12);
   }
   hold(`${long} long pages`, long >= 10);
+}
+
+async function rows() {
+  const page = await open(PHONE);
+  const names = pages();
+  for (const name of names) {
+    await page.goto(address(name));
+    const seen = await page.evaluate(() => {
+      const all = (selector) => [...document.querySelectorAll(selector)];
+      const words = (selector) => document.querySelector(selector)?.textContent ?? '';
+      return { report: words('.foot .report'), edition: words('.foot time'), turns: all('.turn a').length,
+        bare: all('main :is(h2, h3)[id]').filter((one) => one.querySelector('.permalink') === null).length,
+        empty: all('.margin-value').filter((one) => one.textContent.trim() === '').length, rows: all('.margin-value').length,
+        afterHead: words('.entry-head + *'), contents: words('.own-contents') };
+    });
+    count(seen.rows);
+    hold(`${name} names its file and the edition: ${seen.report}`, /(content|html)\/\S+\.(yaml|md|html)/.test(seen.report) && /edition \S/.test(seen.report));
+    hold(`${name} has its date`, /20[0-9]{2}/.test(seen.edition));
+    hold(`${name} has its neighbours`, seen.turns >= 1);
+    hold(`${name} has ${seen.bare} headings without a link`, seen.bare === 0);
+    hold(`${name} has ${seen.empty} rows without a value`, seen.empty === 0);
+    if (name.startsWith('caution/')) hold(`${name} begins with ${seen.afterHead.slice(0, 20)}`, seen.afterHead.startsWith('First aid'));
+    if (name.startsWith('procedure/')) hold(`${name} leads to its steps`, seen.contents.includes('Steps'));
+  }
+  hold(`${names.length} pages`, names.length >= 500);
 }
 
 async function targets() {
@@ -192,7 +219,7 @@ async function zoom() {
   }
 }
 
-const parts = { widths, lengths, targets, files, forced, zoom };
+const parts = { widths, lengths, rows, targets, files, forced, zoom };
 await parts[part]();
 await browser.close();
 finish(8);
