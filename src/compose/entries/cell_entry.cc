@@ -91,7 +91,8 @@ void add_margin(const Desk& desk, const model::Cell& cell, EntryMaker& maker) {
     maker.margin("number", "trade-number");
   else if (!cell.consumer_number.empty())
     maker.margin("number", "consumer-number");
-  maker.margin("size", "size.diameter");
+  maker.margin("diameter", "size.diameter");
+  maker.margin("height", "size.height");
   if (cell.nominal) maker.margin("voltage", "nominal");
   if (!drain_words(cell).empty()) maker.margin("drain", "drain");
   if (has_capacity(cell)) maker.margin("capacity", "capacity", "load " + cell.capacity->load);

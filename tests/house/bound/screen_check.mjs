@@ -109,7 +109,7 @@ async function rows() {
       return { report: words('.foot .report'), edition: words('.foot time'), turns: all('.turn a').length,
         bare: all('main :is(h2, h3)[id]').filter((one) => one.querySelector('.permalink') === null).length,
         empty: all('.margin-value').filter((one) => one.textContent.trim() === '').length, rows: all('.margin-value').length,
-        afterHead: words('.entry-head + *'), contents: words('.own-contents') };
+        afterHead: words('.entry-head + *'), aid: words('main[data-record^="caution/"]').includes('First aid'), contents: words('.own-contents') };
     });
     count(seen.rows);
     hold(`${name} names its file and the edition: ${seen.report}`, /(content|html)\/\S+\.(yaml|md|html)/.test(seen.report) && /edition \S/.test(seen.report));
@@ -117,7 +117,7 @@ async function rows() {
     hold(`${name} has its neighbours`, seen.turns >= 1);
     hold(`${name} has ${seen.bare} headings without a link`, seen.bare === 0);
     hold(`${name} has ${seen.empty} rows without a value`, seen.empty === 0);
-    if (name.startsWith('caution/')) hold(`${name} begins with ${seen.afterHead.slice(0, 20)}`, seen.afterHead.startsWith('First aid'));
+    if (seen.aid) hold(`${name} begins with ${seen.afterHead.slice(0, 20)}`, seen.afterHead.startsWith('First aid'));
     if (name.startsWith('procedure/')) hold(`${name} leads to its steps`, seen.contents.includes('Steps'));
   }
   hold(`${names.length} pages`, names.length >= 500);
