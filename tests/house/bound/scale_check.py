@@ -71,7 +71,7 @@ def circle_faults(pdf, page, box, across, name):
     radius = across / 2
     chord = 2 * (radius ** 2 - ASIDE ** 2) ** 0.5
     middle = box[1] + margin_above(box, across) + radius * MM
-    part = picture.Picture(pdf, page, DPI, (box[0] - MM, middle - (radius + 0.5) * MM, box[0] + (across + 6) * MM, middle + (radius + 0.5) * MM))
+    part = picture.Picture(pdf, page, DPI, (box[0] - MM, middle - (radius + 0.5) * MM, box[0] + (across + 2.4) * MM, middle + (radius + 0.5) * MM))
     row = picture.dark_runs(part.row(middle + ASIDE * MM), 100)
     if len(row) < 2:
         return [f"{name}: no circle in its box"], box[0]
