@@ -118,7 +118,7 @@ async function rows() {
     hold(`${name} has ${seen.bare} headings without a link`, seen.bare === 0);
     hold(`${name} has ${seen.empty} rows without a value`, seen.empty === 0);
     if (seen.aid) hold(`${name} begins with ${seen.afterHead.slice(0, 20)}`, seen.afterHead.startsWith('First aid'));
-    if (name.startsWith('procedure/')) hold(`${name} leads to its steps`, seen.contents.includes('Steps'));
+    if (name.startsWith('procedure/') && seen.contents !== '') hold(`${name} leads to its steps`, seen.contents.includes('Steps'));
   }
   hold(`${names.length} pages`, names.length >= 500);
 }
