@@ -37,7 +37,7 @@ void Links::write(FileOutput& out) const {
     out.begin(number(i));
     std::string& bytes = out.bytes();
     bytes += "<</Subtype/Link/Rect";
-    append_rough_box(bytes, link.area->box, document_.pages.at(static_cast<std::size_t>(link.page)).height);
+    append_whole_box(bytes, link.area->box, document_.pages.at(static_cast<std::size_t>(link.page)).height);
     bytes += "/Border[0 0 0]/F 4/Dest";  // 4: it may be printed, which PDF/A asks of all annotations
     append_bytes(bytes, link.area->target);
     bytes += "/Contents";

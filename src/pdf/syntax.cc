@@ -186,6 +186,13 @@ void append_rough_box(std::string& out, const page::Box& box, page::Length page_
   append_box_by(append_tenths, out, box, page_height);
 }
 
+void append_whole_box(std::string& out, const page::Box& box, page::Length page_height) {
+  const auto append_whole = [](std::string& to, page::Length value) {
+    append_integer(to, static_cast<int>((value + 500) / 1000));
+  };
+  append_box_by(append_whole, out, box, page_height);
+}
+
 std::string hex_of(std::string_view bytes) {
   std::string digits;
   for (char c : bytes) append_hex8(digits, static_cast<unsigned char>(c));

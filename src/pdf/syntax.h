@@ -40,8 +40,10 @@ void append_hex16(std::string& out, std::uint32_t value);
 void append_color(std::string& out, page::Color color);
 /// `[left bottom right top]` on a page of this height, whose lengths grow upwards.
 void append_box(std::string& out, const page::Box& box, page::Length page_height);
-/// The same to the nearest tenth of a point: near enough to click on, or to find a figure by.
+/// The same to the nearest tenth of a point: near enough to find a figure by.
 void append_rough_box(std::string& out, const page::Box& box, page::Length page_height);
+/// The same to the nearest point: near enough to click on.
+void append_whole_box(std::string& out, const page::Box& box, page::Length page_height);
 
 /// Hexadecimal digits of bytes.
 std::string hex_of(std::string_view bytes);

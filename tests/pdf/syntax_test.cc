@@ -100,6 +100,9 @@ TEST_CASE("colours and boxes turn into the terms of the file", "[pdf]") {
   out.clear();
   append_rough_box(out, {10'000, 20'000, 30'505, 40'000}, 100'000);
   CHECK(out == "[10 60 30.5 80]");
+  out.clear();
+  append_whole_box(out, {10'000, 20'400, 30'505, 40'000}, 100'000);
+  CHECK(out == "[10 60 31 80]");
 }
 
 }  // namespace benchleaf::pdf

@@ -67,8 +67,8 @@ def read_facts(path):
 
 
 def without_unit(facts):
-    """As a chart sets a measure in millimetres: the head of its column or panel has the unit."""
-    return {name: printed.removesuffix("mm").rstrip() for name, printed in facts.items()}
+    """As a chart sets a measure or a charge: the head of its column or panel has the unit."""
+    return {name: printed.removesuffix("mm").removesuffix("mAh").rstrip() for name, printed in facts.items()}
 
 
 def faults_of(where, seen, facts, in_millimetres=None):
