@@ -16,7 +16,7 @@ struct PageMm {
 constexpr double kBlockWidthMm = 174;
 constexpr PageMm kPages[] = {
     {"a4", 20, 20, 262},
-    {"letter", 22, 19.2, 246.2},
+    {"letter", 22, 18.6, 245.9},
 };
 
 Paper from_measures(const PageMm& mm) {
