@@ -158,6 +158,9 @@ class Judge {
       if (const auto* row = standards::row_of(ask_.tables(), "cell-substitutes", pair))
         candidate.rests_on.trust = model::weaker(candidate.rests_on.trust, row->trust);
     }
+    // Where the leaf does not reach a lower cell, the spacer must be right.
+    if (candidate.item.size == Code::needs_spacer && candidate.item.verdict == Code::use)
+      candidate.item.verdict = Code::with_care;
     candidate.item.system = is_of_wanted(system) ? Code::same_system : Code::other_system;
     if (ask_.word(cell, "status") == "withdrawn" && candidate.item.verdict != Code::never) {
       candidate.item.verdict = Code::never;
