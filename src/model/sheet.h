@@ -75,6 +75,7 @@ struct SheetSet {
   std::vector<std::string> papers;  ///< a4, letter, a3, tabloid
   bool card = false;                ///< read in the hand: also cut to A5, its words from 9.5 points on
   bool landscape = false;
+  bool runs_over = false;  ///< what has no room on its one side stands on the back
   std::vector<Sheet> sides;
 };
 

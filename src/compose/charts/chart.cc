@@ -118,6 +118,7 @@ model::SheetSet make_chart(const Desk& desk, const model::Chart& chart, bool sma
     const std::string which = sides.size() > 1 ? ", side\u00A0" + std::to_string(side) : std::string();
     set.sides.push_back(make_side(desk, chart, panels, which));
   }
+  set.runs_over = set.sides.size() == 1;
   return set;
 }
 

@@ -159,6 +159,12 @@ class SheetSetter {
     return fit_side(text_, chart_, side, paper, setting_.findings);
   }
 
+  /// Titles of the panels that this side has no room for.
+  std::vector<std::string> without_room(const model::Sheet& side, const SheetPaper& paper) {
+    report::Findings unsaid;
+    return fit_side(text_, chart_, side, paper, unsaid).dropped;
+  }
+
   Page page_of(const model::Sheet& side, const SheetFit& fit, const SheetPaper& paper) {
     Page page;
     page.width = paper.width;
@@ -221,10 +227,34 @@ void set_cut_marks(Pen& pen, const SheetPaper& card, Point at, const Page& page)
 
 }  // namespace
 
+namespace {
+
+/// The sides of a chart; what has no room on the only one stands on its back, over its whole width.
+std::vector<model::Sheet> sides_on(SheetSetter& setter, const model::SheetSet& chart, const SheetPaper& paper) {
+  std::vector<model::Sheet> sides = chart.sides;
+  if (!chart.runs_over || sides.size() != 1) return sides;
+  const std::vector<std::string> dropped = setter.without_room(sides.front(), paper);
+  if (dropped.empty()) return sides;
+  const auto is_dropped = [&dropped](const model::Panel& panel) {
+    return !panel.spare && std::find(dropped.begin(), dropped.end(), panel.title) != dropped.end();
+  };
+  model::Sheet back = sides.front();
+  std::erase_if(back.panels, [&](const model::Panel& panel) { return !is_dropped(panel); });
+  if (back.panels.empty()) return sides;
+  for (model::Panel& panel : back.panels) panel.wide = true, panel.keep = 1;
+  std::erase_if(sides.front().panels, is_dropped);
+  sides.front().imprint += ", side\u00A01";
+  back.imprint += ", side\u00A02";
+  sides.push_back(std::move(back));
+  return sides;
+}
+
+}  // namespace
+
 SheetDocument set_sheets(const model::SheetSet& chart, const SheetPaper& paper, const FontSet& fonts,
                          const Hyphenator* hyphenator, report::Findings& findings) {
   SheetSetter setter(chart, fonts, hyphenator, findings);
-  for (const model::Sheet& side : chart.sides) {
+  for (const model::Sheet& side : sides_on(setter, chart, paper)) {
     SheetFit fit = setter.fit(side, paper);
     Page page = setter.page_of(side, fit, paper);
     setter.add(std::move(page), std::move(fit));

@@ -293,6 +293,18 @@ TEST_CASE("a panel that its chart can spare goes with a note") {
   CHECK(laid.findings.all().front().severity == report::Severity::note);
 }
 
+TEST_CASE("what has no room on the one side of a chart that runs over stands on its back, and nothing is said to be left out") {
+  model::SheetSet set = chart({panel("Stays", 50, 1), panel("Goes", 50, 3), panel("Also stays", 40, 2)});
+  set.runs_over = true;
+  const LaidSheet laid = lay_sheet(set);
+  CHECK(rules_of(laid.findings).empty());
+  REQUIRE(laid.sheets.document.pages.size() == 2);
+  std::vector<std::string> back;
+  for (const model::Panel& one : laid.sheets.fits[1].panels) back.push_back(one.title);
+  CHECK(back == std::vector<std::string>{"Goes"});
+  for (const model::Panel& one : laid.sheets.fits[0].panels) CHECK(one.title != "Goes");
+}
+
 TEST_CASE("where a high panel has no room, a low one that is worth less comes in") {
   const LaidSheet laid =
       lay_sheet(chart({panel("Stays", 40, 1), panel("Stays too", 40, 1), panel("High", 36, 2), panel("Low", 8, 3)}));
