@@ -17,10 +17,6 @@ using base::Unit;
 constexpr std::string_view kTable = "solution-densities";
 constexpr double kPercent = 100;
 
-bool ends_with(const std::string& text, std::string_view end) {
-  return text.size() >= end.size() && text.compare(text.size() - end.size(), end.size(), end) == 0;
-}
-
 /// Density of the substance alone: of its curve, so that both agree, else of its record.
 std::optional<Amount> pure_density(const Ask& ask, const std::optional<Solution>& solution, const std::string& substance) {
   if (solution && solution->whole()) return solution->rows.back();
@@ -59,7 +55,7 @@ std::optional<Strength> read_strength(Ask& ask, const char* input, Plausible pla
   Strength strength;
   const std::string text = ask.text(input);
   for (const Unit unit : {Unit::percent_by_volume, Unit::percent_by_mass}) {
-    if (ends_with(text, base::unit_info(unit).symbol)) strength.unit = unit;
+    if (text.ends_with(base::unit_info(unit).symbol)) strength.unit = unit;
   }
   strength.amount = ask.amount(input, strength.unit, plausible);
   return ask.failed() ? std::nullopt : std::optional(strength);

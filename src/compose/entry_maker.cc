@@ -212,11 +212,8 @@ constexpr std::size_t kMostValues = 4;
 
 /// What a record states.
 std::vector<const model::Fact*> stated_facts(const Desk& desk, const model::Record& record) {
-  const std::string start = record.reference() + "#";
-  std::vector<const model::Fact*> found;
-  for (const model::Fact& fact : desk.derived.facts.all()) {
-    if (!fact.derived && fact.id.compare(0, start.size(), start) == 0) found.push_back(&fact);
-  }
+  std::vector<const model::Fact*> found = desk.derived.facts.beginning(record.reference() + "#");
+  std::erase_if(found, [](const model::Fact* fact) { return fact->derived; });
   return found;
 }
 

@@ -1,6 +1,7 @@
 // In: facts in the order in which derive makes them. Out: the ordered base of facts and the words of the trust marks.
 #include "model/fact.h"
 
+#include <algorithm>
 #include <array>
 #include <utility>
 
@@ -37,6 +38,16 @@ bool FactBase::add(Fact fact) {
 const Fact* FactBase::find(std::string_view id) const {
   auto found = by_id_.find(id);
   return found == by_id_.end() ? nullptr : &facts_.at(found->second);
+}
+
+std::vector<const Fact*> FactBase::beginning(std::string_view start) const {
+  std::vector<std::size_t> places;
+  for (auto at = by_id_.lower_bound(start); at != by_id_.end() && std::string_view(at->first).starts_with(start); ++at)
+    places.push_back(at->second);
+  std::sort(places.begin(), places.end());
+  std::vector<const Fact*> found;
+  for (const std::size_t place : places) found.push_back(&facts_[place]);
+  return found;
 }
 
 }  // namespace benchleaf::model

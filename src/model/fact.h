@@ -37,6 +37,8 @@ class FactBase {
   /// Adds a fact; an id is added once, a second one with the same id is ignored and false comes back.
   bool add(Fact fact);
   const Fact* find(std::string_view id) const;
+  /// Facts whose id begins so, `cell/sr754w#`, in the order in which they were added.
+  std::vector<const Fact*> beginning(std::string_view start) const;
   const std::vector<Fact>& all() const { return facts_; }
 
  private:
