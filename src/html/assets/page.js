@@ -85,7 +85,7 @@
 
   function cardOf(hit, answer) {
     if (hit.pair) return pairCard(hit);
-    if ((hit.first_aid ?? '') !== '' || (answer.danger && hit.kind === 'page')) return dangerCard(hit);
+    if ((hit.first_aid ?? '') !== '' || (answer.danger && (hit.kind === 'caution' || hit.kind === 'page'))) return dangerCard(hit);
     if (hit.kind === 'cell') return cellCard(hit);
     return hit.causes === undefined ? plainCard(hit) : faultCard(hit);
   }
