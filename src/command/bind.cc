@@ -22,6 +22,7 @@
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/charts/chart.h"
+#include "compose/charts/chart_pages.h"
 #include "compose/entries/book.h"
 #include "html/single.h"
 #include "html/site.h"
@@ -61,16 +62,45 @@ struct Numbered {
   std::vector<std::string> records;
 };
 
-Piece pdf_piece(const std::string& paper, bool marks, const model::Book& book, const TypeCase& type, const Numbered& numbered) {
+bool holds(const std::vector<std::string>& papers, const std::string& paper) {
+  return std::find(papers.begin(), papers.end(), paper) != papers.end();
+}
+
+/// A book on one paper, and on which page of it each record stands.
+struct SetBook {
+  std::string paper;
+  bool wanted = false;  ///< or set only for the charts, which name its pages
+  page::Document document;
+  std::map<std::string, std::string> pages;
+  report::Findings findings;
+};
+
+/// Every book that is wanted, or whose pages the charts name.
+std::vector<SetBook> set_books(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
+                               const TypeCase& type, const Numbered& numbered) {
+  std::vector<SetBook> books;
+  for (const std::string& paper : book_papers) {
+    const auto named = [&](const auto& size) { return size.book == paper && holds(options.papers, std::string(size.name)); };
+    const bool wanted = options.pdf && holds(options.papers, paper);
+    const bool by_charts = options.charts && std::any_of(model::kPaperSizes.begin(), model::kPaperSizes.end(), named);
+    if (wanted || by_charts) books.push_back({paper, wanted, {}, {}, {}});
+  }
+  read::on_two_threads(books.size(), [&](std::size_t i) {
+    books[i].document = set_on(book, books[i].paper, type, books[i].findings);
+    books[i].pages = pages_of(books[i].document, numbered.records);
+  });
+  return books;
+}
+
+Piece pdf_piece(SetBook& book, bool marks, const TypeCase& type, const Numbered& numbered) {
   Piece piece;
-  piece.make = [paper, marks, &book, &type, &numbered](Piece& own) {
-    page::Document document = set_on(book, paper, type, own.findings);
+  piece.make = [&book, marks, &type, &numbered](Piece& own) {
+    own.findings = std::move(book.findings);
     if (own.findings.has_errors()) return;
-    if (paper == kNumberedPaper)
-      own.files.emplace(kPageNumbersName, page_numbers_text(numbered.mark, pages_of(document, numbered.records)));
-    if (marks) page::add_crop_marks(document);
-    std::string bytes = pdf::write_pdf(std::move(document), type.fonts, {type.bytes.profile.bytes}, own.findings);
-    own.files.emplace("handbook-" + paper + ".pdf", std::move(bytes));
+    if (book.paper == kNumberedPaper) own.files.emplace(kPageNumbersName, page_numbers_text(numbered.mark, book.pages));
+    if (marks) page::add_crop_marks(book.document);
+    std::string bytes = pdf::write_pdf(std::move(book.document), type.fonts, {type.bytes.profile.bytes}, own.findings);
+    own.files.emplace("handbook-" + book.paper + ".pdf", std::move(bytes));
   };
   return piece;
 }
@@ -87,14 +117,23 @@ Piece html_piece(const model::Book& book, const Files& scripts) {
   return piece;
 }
 
+/// The handbook whose pages the charts on a paper name.
+std::string named_book(const std::string& paper) {
+  const model::PaperSize* size = model::paper_size(paper);
+  const model::PaperSize* book = size == nullptr ? nullptr : model::paper_size(size->book);
+  return "handbook" + (book == nullptr ? std::string() : " on " + std::string(book->title));
+}
+
 /// A chart or a card as `STEM-PAPER.pdf`, and how large its type came out.
 using SetSheets = page::SheetDocument (*)(const model::SheetSet&, const std::string&, const TypeCase&, report::Findings&);
 
 Piece sheet_piece(const std::string& stem, const model::SheetSet& chart, const std::string& paper, bool marks,
-                  const TypeCase& type, SetSheets set = set_chart_on) {
+                  const TypeCase& type, compose::PageOf page_of, SetSheets set = set_chart_on) {
   Piece piece;
-  piece.make = [stem, &chart, paper, marks, &type, set](Piece& own) {
-    page::SheetDocument sheets = set(chart, paper, type, own.findings);
+  piece.make = [stem, &chart, paper, marks, &type, page_of = std::move(page_of), set](Piece& own) {
+    model::SheetSet paged = chart;
+    compose::name_pages(paged, page_of, named_book(paper));
+    page::SheetDocument sheets = set(paged, paper, type, own.findings);
     if (own.findings.has_errors()) return;
     if (marks) page::add_crop_marks(sheets.document);
     const std::string name = stem + "-" + paper + ".pdf";
@@ -115,31 +154,39 @@ void make_pieces(std::vector<Piece> pieces, Bound& bound, report::Findings& find
   }
 }
 
-bool holds(const std::vector<std::string>& papers, const std::string& paper) {
-  return std::find(papers.begin(), papers.end(), paper) != papers.end();
-}
-
 /// The handbook as it is said on either.
 struct Books {
   model::Book paper;
   model::Book screen;
 };
 
-std::vector<Piece> pieces_of(const BindOptions& options, const std::vector<std::string>& book_papers, const Books& books,
+/// The pages that charts on a paper name.
+compose::PageOf pages_for(const std::string& paper, const std::vector<SetBook>& books) {
+  const model::PaperSize* size = model::paper_size(paper);
+  const auto own =
+      std::find_if(books.begin(), books.end(), [&](const SetBook& book) { return size != nullptr && book.paper == size->book; });
+  if (own == books.end()) return [](const std::string&) { return std::string(); };
+  return [&pages = own->pages](const std::string& record) {
+    const auto page = pages.find(record);
+    return page == pages.end() ? std::string() : page->second;
+  };
+}
+
+std::vector<Piece> pieces_of(const BindOptions& options, std::vector<SetBook>& set_books, const model::Book& screen,
                              const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type,
                              const Numbered& numbered) {
   std::vector<Piece> pieces;
-  for (const std::string& paper : book_papers) {
-    if (options.pdf && holds(options.papers, paper))
-      pieces.push_back(pdf_piece(paper, options.marks, books.paper, *type, numbered));
+  for (SetBook& book : set_books) {
+    if (book.wanted) pieces.push_back(pdf_piece(book, options.marks, *type, numbered));
   }
-  if (options.html) pieces.push_back(html_piece(books.screen, scripts));
+  if (options.html) pieces.push_back(html_piece(screen, scripts));
   for (const model::SheetSet& chart : charts) {
     const std::string stem = chart.card ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
       if (!holds(options.papers, paper)) continue;
-      pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type));
-      if (chart.card) pieces.push_back(sheet_piece(stem + "-a5", chart, paper, options.marks, *type, set_cards_on));
+      const compose::PageOf page_of = pages_for(paper, set_books);
+      pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type, page_of));
+      if (chart.card) pieces.push_back(sheet_piece(stem + "-a5", chart, paper, options.marks, *type, page_of, set_cards_on));
     }
   }
   return pieces;
@@ -154,6 +201,7 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
     return compose::make_book(bench.base, bench.tables, bench.derived, medium, findings);
   };
   if (options.pdf) books.paper = book_for(compose::Medium::paper, bench.findings);
+  if (!options.pdf && options.charts) books.paper = book_for(compose::Medium::paper, said);
   if (options.html) books.screen = book_for(compose::Medium::screen, options.pdf ? said : bench.findings);
   if (options.charts) {
     charts = compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
@@ -169,8 +217,9 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
   Numbered numbered{content_mark(common), {}};
   for (const model::Record* record : bench.base.all()) numbered.records.push_back(record->reference());
   for (const auto& calculator : bench::calculators()) numbered.records.push_back("calculator/" + std::string(calculator.name));
-  make_pieces(pieces_of(options, bench.base.handbook.papers, books, charts, scripts, type ? &*type : nullptr, numbered), bound,
-              bench.findings);
+  std::vector<SetBook> set;
+  if (type) set = set_books(options, bench.base.handbook.papers, books.paper, *type, numbered);
+  make_pieces(pieces_of(options, set, books.screen, charts, scripts, type ? &*type : nullptr, numbered), bound, bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }
 

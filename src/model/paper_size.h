@@ -11,14 +11,15 @@ struct PaperSize {
   std::string_view title;  ///< as the book prints it
   double width_mm = 0;
   double height_mm = 0;
-  bool small = false;  ///< of the size of a letter: charts on it may have other sides than on the large ones
+  bool small = false;     ///< of the size of a letter: charts on it may have other sides than on the large ones
+  std::string_view book;  ///< the paper of the handbook whose pages its charts name
 };
 
 /// ISO 216 and ANSI/ASME Y14.1. The handbook comes on the small ones, charts on all.
-inline constexpr std::array<PaperSize, 4> kPaperSizes = {{{"a4", "A4", 210, 297, true},
-                                                          {"letter", "Letter", 215.9, 279.4, true},
-                                                          {"a3", "A3", 297, 420, false},
-                                                          {"tabloid", "Tabloid", 279.4, 431.8, false}}};
+inline constexpr std::array<PaperSize, 4> kPaperSizes = {{{"a4", "A4", 210, 297, true, "a4"},
+                                                          {"letter", "Letter", 215.9, 279.4, true, "letter"},
+                                                          {"a3", "A3", 297, 420, false, "a4"},
+                                                          {"tabloid", "Tabloid", 279.4, 431.8, false, "letter"}}};
 
 /// The paper of that name, or nullptr.
 constexpr const PaperSize* paper_size(std::string_view name) {

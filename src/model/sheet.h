@@ -18,6 +18,7 @@ struct Matrix {
     Runs head;
     std::vector<std::optional<Verdict>> cells;  ///< as many as columns
     std::string group;                          ///< its kind: rows of one kind stand together
+    Runs page;                                  ///< where the book says more, at the end of the row; or empty
   };
   std::vector<Runs> columns;
   std::vector<std::string> groups;  ///< the kind of each column, named above those it has; or none at all
@@ -51,6 +52,7 @@ using PanelBlock = std::variant<Paragraph, Table, Matrix, Pictures, Messages, Fi
 struct Panel {
   std::string title;
   Runs note;  ///< small, beside the title: units, signs
+  Runs page;  ///< where the book says more, at the right of the title; or empty
   std::vector<PanelBlock> blocks;
   int keep = 1;        ///< the higher, the sooner it is dropped; 1 is never dropped
   bool spare = false;  ///< left out without a warning where there is no room

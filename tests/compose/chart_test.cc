@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "compose/charts/chart_pages.h"
 #include "compose/meetings.h"
 #include "derive/natural_order.h"
 #include "real_book.h"
@@ -236,4 +237,43 @@ TEST_CASE("a message of a chart begins with what has happened and what to do", "
     }
   }
   CHECK(keys == std::set<std::string>{"Eye or skin", "Gas", "Left together", "Swallowed"});
+}
+
+TEST_CASE("a chart names the page of a liquid at the end of its row, and nothing of what stands in no book", "[compose]") {
+  report::Findings findings;
+  auto charts = real_charts(findings);
+  auto bare = charts;
+  const auto by_name = [](const std::string& record) {
+    return record == "chemistry/white-vinegar" ? std::string("51") : std::string();
+  };
+  for (auto& chart : charts) compose::name_pages(chart, by_name, "handbook on A4");
+  for (auto& chart : bare)
+    compose::name_pages(
+        chart, [](const std::string&) { return std::string(); }, "handbook on A4");
+  const auto vinegar = real_book().records.chemistries.find("white-vinegar");
+  REQUIRE(vinegar != real_book().records.chemistries.end());
+  int named = 0;
+  for (const auto* matrix : blocks_of<model::Matrix>(charts, "Liquid on material")) {
+    for (const auto& row : matrix->rows) {
+      const bool is_vinegar = names(row.head, vinegar->second);
+      CHECK(model::plain_text(row.page) == (is_vinegar ? "51" : ""));
+      named += is_vinegar ? 1 : 0;
+    }
+  }
+  CHECK(named > 0);
+  const auto columns_of = [](const std::vector<model::SheetSet>& set) {
+    const auto tables = blocks_of<model::Table>(set, "Never together");
+    REQUIRE_FALSE(tables.empty());
+    return tables.front()->columns.size();
+  };
+  CHECK(columns_of(bare) == 2);
+  const auto foot = [](const std::vector<model::SheetSet>& set) {
+    std::string all;
+    for (const auto& chart : set) {
+      for (const auto& side : chart.sides) all += side.addition;
+    }
+    return all;
+  };
+  CHECK(foot(charts).find("Pages: handbook on A4") != std::string::npos);
+  CHECK(foot(bare).empty());
 }

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/id.h"
+#include "compose/charts/chart_pages.h"
 #include "compose/charts/panels.h"
 #include "compose/imprint.h"
 #include "compose/uses.h"
@@ -68,11 +69,17 @@ void report_faults(const Desk& desk, const model::Chart& chart, std::size_t plac
               "nothing fills the panel \"" + wanted.title + "\"", "name records that `" + wanted.shows + "` can show");
 }
 
+/// Panels of words name the record that says more; all others name what they show.
+bool names_more(const std::string& shows) {
+  return shows == "rows" || shows == "pictures" || shows == "words" || shows == "page-key";
+}
+
 model::Panel make_panel(const Desk& desk, const model::Chart& chart, std::size_t place) {
   const Wanted& wanted = chart.panels[place];
   model::Panel panel;
   panel.title = wanted.title;
   if (!wanted.note.empty()) panel.note = {model::text_run(wanted.note)};
+  if (names_more(wanted.shows) && !wanted.records.empty()) panel.page = more_at(wanted.records.front());
   panel.keep = wanted.keep;
   panel.spare = wanted.spare;
   panel.wide = wanted.wide;

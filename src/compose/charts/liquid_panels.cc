@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "bench/mixing.h"
+#include "compose/charts/chart_pages.h"
 #include "compose/charts/panels.h"
 #include "compose/entry_maker.h"
 #include "compose/line.h"
@@ -90,6 +91,12 @@ model::Runs never_on(const Desk& desk, const model::Residue& residue) {
   return never.take();
 }
 
+/// A key of two words on one line.
+std::string unbroken(std::string words) {
+  for (std::size_t at = words.find(' '); at != std::string::npos; at = words.find(' ', at)) words.replace(at, 1, "\u00A0");
+  return words;
+}
+
 }  // namespace
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
@@ -102,7 +109,7 @@ PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {
     if (whole) matrix.groups.push_back(sentence_case(word_of(material->family)));
   }
   for (const model::Chemistry* liquid : by_kind(wanted, wanted_records(desk, wanted, desk.records.chemistries))) {
-    model::Matrix::Row row{head(*liquid), {}, whole ? word_of(liquid->family) : std::string()};
+    model::Matrix::Row row{head(*liquid), {}, whole ? word_of(liquid->family) : std::string(), more_at(liquid->reference())};
     for (const model::Material* material : materials) row.cells.push_back(verdict_on(*liquid, material->reference()));
     matrix.rows.push_back(std::move(row));
   }
@@ -123,7 +130,7 @@ PanelBlocks meeting_matrix(const Desk& desk, const Wanted& wanted) {
   matrix.heads_at_both_ends = wanted.wide;
   for (const model::Record* record : records) matrix.columns.push_back(head(*record));
   for (const model::Record* record : records) {
-    model::Matrix::Row row{head(*record), {}, {}};
+    model::Matrix::Row row{head(*record), {}, {}, more_at(record->reference())};
     for (const model::Record* other : records) row.cells.push_back(meeting_verdict(desk, *record, *other));
     matrix.rows.push_back(std::move(row));
   }
@@ -138,7 +145,7 @@ PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
     if (record != nullptr && bench::is_mixture(*record)) records.push_back(record);
   }
   model::Table table;
-  table.columns = {column({}, model::Column::Align::left, true), column({})};
+  table.columns = {column({}, model::Column::Align::left, true), column({}), column({}, model::Column::Align::right)};
   for (std::size_t i = 0; i < records.size(); ++i) {
     Line never(desk);
     for (std::size_t k = i + 1; k < records.size(); ++k) {
@@ -146,8 +153,9 @@ PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
       never.say(never.empty() ? "" : ", ").say(inner_name(*records[k]));
     }
     if (never.empty()) continue;
-    const std::string name = sentence_case(short_name(*records[i]));
-    table.rows.push_back({{cell({model::text_run(name, model::Style::look_up)}), cell(never.take())}, {}});
+    const std::string name = unbroken(sentence_case(short_name(*records[i])));
+    model::Runs key{model::text_run(name, model::Style::look_up)};
+    table.rows.push_back({{cell(std::move(key)), cell(never.take()), cell(more_at(records[i]->reference()))}, {}});
   }
   if (table.rows.empty()) return {};
   return {std::move(table)};
@@ -155,7 +163,8 @@ PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
 
 PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
   model::Table table;
-  table.columns = {column("looks", model::Column::Align::left, true), column("dab with, in order"), column("never")};
+  table.columns = {column("looks", model::Column::Align::left, true), column("dab with, in order"), column("never"),
+                   column({}, model::Column::Align::right)};
   for (const model::Residue* residue : wanted_records(desk, wanted, desk.records.residues)) {
     Line dab(desk);
     for (const std::string& liquid : residue->answers) {
@@ -165,7 +174,8 @@ PanelBlocks crust_key(const Desk& desk, const Wanted& wanted) {
     if (dab.empty()) dab.say("leave it: bag it, hand it in", model::Style::bold);
     model::Runs key{model::text_run(first_look(*residue), model::Style::look_up),
                     model::text_run(", " + inner_name(*residue), model::Style::bold)};
-    table.rows.push_back({{cell(std::move(key)), cell(dab.take()), cell(never_on(desk, *residue))}, {}});
+    table.rows.push_back(
+        {{cell(std::move(key)), cell(dab.take()), cell(never_on(desk, *residue)), cell(more_at(residue->reference()))}, {}});
   }
   if (table.rows.empty()) return {};
   return {std::move(table)};

@@ -18,6 +18,7 @@ constexpr double kMarkMm = 3.4;
 constexpr double kDotMm = 0.62;
 constexpr double kBesideHeadMm = 1.6;
 constexpr double kGroupGapMm = 1.4;
+constexpr double kBesidePageMm = 1.2;
 
 class MatrixSetter {
  public:
@@ -38,10 +39,13 @@ class MatrixSetter {
   }
 
  private:
-  /// Their widest decides where the squares begin; what they are told under comes with their row.
+  /// Their widest decides where the squares begin and end; what they are told under comes with their row.
   void add_row_heads() {
     for (const model::Matrix::Row& row : matrix_.rows) {
       head_width_ = std::max(head_width_, Words(setting_, row.head, look_, kLayoutArtifact).natural_width(setting_));
+      if (row.page.empty()) continue;
+      const Words page(setting_, row.page, setting_.sized(look::table_cell()), kLayoutArtifact);
+      page_width_ = std::max(page_width_, page.natural_width(setting_) + setting_.mm(kBesidePageMm));
     }
   }
 
@@ -51,7 +55,7 @@ class MatrixSetter {
     const Length gap = setting_.mm(kGroupGapMm);
     Length gaps = 0;
     for (std::size_t i = 1; i < matrix_.columns.size(); ++i) gaps += starts_group(i) ? gap : 0;
-    const Length room = width_ - head * (matrix_.heads_at_both_ends ? 2 : 1) - gaps;
+    const Length room = width_ - head * (matrix_.heads_at_both_ends ? 2 : 1) - gaps - page_width_;
     side_ = std::min(room / count, setting_.mm(kWidestSquareMm));
     pitch_ = static_cast<Length>(look_.size_pt * kLookUpScale * 1.22 * kPt) + setting_.row_air;
     Length x = head;
@@ -119,10 +123,29 @@ class MatrixSetter {
       turn(lines[i], {middle + drop, strip_.height - setting_.mm(0.8)}, 3);
       for (Item& item : lines[i].items) strip_.items.push_back(std::move(item));
     }
+    add_page_head(row);
     strip_.items.push_back(rule(0, strip_.height, whole_width(), 0.25, print_color(model::Ink::ink)));
   }
 
-  Length whole_width() const { return right_ + (matrix_.heads_at_both_ends ? head_width_ + setting_.mm(kBesideHeadMm) : 0); }
+  /// Over the pages at the ends of rows.
+  void add_page_head(TagId row) {
+    if (page_width_ == 0) return;
+    const TagId tag = setting_.add_tag(Role::header_cell, row);
+    setting_.tags.back().scope = Tag::Scope::column;
+    const Look look = setting_.sized(look::table_head());
+    PlainLine line = set_plain(setting_, "page", look, tag);
+    const Length left = whole_width() - line.width;
+    const bool stands = line.width <= page_width_;
+    if (!stands) turn(line, {whole_width() - setting_.mm(0.4), strip_.height - setting_.mm(0.8)}, 3);
+    for (Item& item : line.items) {
+      if (stands) shift(item, left, strip_.height - setting_.mm(0.8));
+      strip_.items.push_back(std::move(item));
+    }
+  }
+
+  Length whole_width() const {
+    return right_ + (matrix_.heads_at_both_ends ? head_width_ + setting_.mm(kBesideHeadMm) : 0) + page_width_;
+  }
 
   void add_row(std::size_t at, TagId row) {
     const Length top = strip_.height;
@@ -135,6 +158,7 @@ class MatrixSetter {
         add_square(*matrix_.rows[at].cells[i], {left_[i], top}, cell);
       }
     }
+    if (page_width_ > 0) add_page(at, setting_.add_tag(Role::data_cell, row), top);
     if (matrix_.heads_at_both_ends) add_row_head(at, kLayoutArtifact, right_ + setting_.mm(kBesideHeadMm), top);
     strip_.height += pitch_;
     const bool ends = at + 1 < matrix_.rows.size() && matrix_.rows[at + 1].group != matrix_.rows[at].group;
@@ -146,6 +170,14 @@ class MatrixSetter {
     Strip words = stacked(Words(setting_, matrix_.rows[at].head, look_, tag).set(setting_, head_width_ + kPt));
     const Length down = (pitch_ - words.height) / 2;
     overlay(strip_, std::move(words), left, top + down);
+  }
+
+  void add_page(std::size_t at, TagId cell, Length top) {
+    const Words words(setting_, matrix_.rows[at].page, setting_.sized(look::table_cell()), cell);
+    const Length own = words.natural_width(setting_);
+    Strip strip = stacked(words.set(setting_, own + kPt));
+    const Length down = (pitch_ - strip.height) / 2;
+    overlay(strip_, std::move(strip), whole_width() - own, top + down);
   }
 
   void add_square(model::Verdict verdict, Point at, TagId cell) {
@@ -183,6 +215,7 @@ class MatrixSetter {
   TagId table_ = kLayoutArtifact;
   Strip strip_;
   Length head_width_ = 0;
+  Length page_width_ = 0;  ///< of the pages at the ends of rows, or 0
   Length group_height_ = 0;
   std::vector<Length> left_;  ///< of each column
   Length right_ = 0;          ///< of the last one

@@ -33,19 +33,29 @@ Length first_line(const Strip& strip) {
   return 0;
 }
 
-/// Title, and the note on the same line where it has room.
+/// The page at the right end of a head; its width.
+Length put_page(Setting& setting, const model::Runs& page, Length width, Length drop, TagId section, Strip& whole) {
+  if (page.empty()) return 0;
+  const Words words(setting, page, setting.sized(look::table_head()), setting.add_tag(Role::p, section));
+  const Length own = words.natural_width(setting);
+  overlay(whole, stacked(words.set(setting, own + kPt)), width - own, drop);
+  return own + setting.mm(1.6);
+}
+
+/// Title, and the note on the same line where it has room; the page of the book at the right.
 Strip head(Setting& setting, const model::Panel& panel, Length width, TagId section) {
   const Look look = setting.sized(look::section_head());
   const Look small = setting.sized(look::table_head());
   const Words title(setting, {model::text_run(panel.title)}, look, setting.add_heading(2, section));
   Strip whole = stacked(title.set(setting, width));
+  const Length drop = static_cast<Length>((look.leading_pt * 0.77 - small.leading_pt * 0.77) * kPt);
+  const Length room = width - put_page(setting, panel.page, width, drop, section, whole);
   if (!panel.note.empty()) {
     const Words note(setting, panel.note, small, setting.add_tag(Role::p, section));
     const Length left = title.natural_width(setting) + setting.mm(1.6);
-    const bool beside = left + note.natural_width(setting) <= width;
-    Strip words = stacked(note.set(setting, beside ? width - left : width));
+    const bool beside = left + note.natural_width(setting) <= room;
+    Strip words = stacked(note.set(setting, beside ? room - left : width));
     if (beside) {
-      const Length drop = static_cast<Length>((look.leading_pt * 0.77 - small.leading_pt * 0.77) * kPt);
       overlay(whole, std::move(words), left, drop);
     } else {
       put_below(whole, std::move(words), 0);

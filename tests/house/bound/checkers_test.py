@@ -10,6 +10,7 @@ import unittest.mock
 
 import box_check
 import chart_check
+import chart_page_check
 import chart_reading_check
 import chart_sign_check
 import chart_size_check
@@ -458,6 +459,22 @@ class LookedFor(unittest.TestCase):
         rows = looked_for_check.wanted(self.LIST)
         faults = looked_for_check.faults_of("a4", rows, {"static": ["5"]}, self.PAGES)
         self.assertEqual([fault.split(": ")[1] for fault in faults], ["lye in my eye", "static"])
+
+
+class ChartPages(unittest.TestCase):
+    TITLES = {"Vinegar": "White vinegar", "Bleach": "Household bleach"}
+    WORDS = [{"text": "Vinegar", "x": 10, "y": 50}, {"text": "51", "x": 90, "y": 50.5}, {"text": "361", "x": 120, "y": 50},
+             {"text": "Bleach", "x": 10, "y": 30}, {"text": "acetone", "x": 40, "y": 30}, {"text": "p.\u00a051", "x": 90, "y": 30}]
+
+    def test_the_first_number_of_a_row_is_its_page(self):
+        named = chart_page_check.pages_named(self.WORDS, self.TITLES)
+        self.assertEqual(named, [("White vinegar", "51"), ("Household bleach", "51")])
+
+    def test_a_page_without_the_liquid_or_unknown_to_the_index_is_told(self):
+        named = chart_page_check.pages_named(self.WORDS, self.TITLES)
+        pages = {"51": plain_text.Page(["white vinegar"])}
+        self.assertEqual(chart_page_check.faults_of("a4", named[:1], {"white vinegar": ["51"]}, pages), [])
+        self.assertEqual(len(chart_page_check.faults_of("a4", named, {"white vinegar": ["50"]}, pages)), 2)
 
 
 class CountPages(unittest.TestCase):

@@ -46,7 +46,7 @@ model::Panel matrix_panel(int rows, int keep) {
   model::Matrix matrix;
   for (int i = 0; i < 6; ++i) matrix.columns.push_back({model::text_run("Thing " + std::to_string(i), model::Style::look_up)});
   for (int row = 0; row < rows; ++row) {
-    model::Matrix::Row line{{model::text_run("Liquid " + std::to_string(row), model::Style::look_up)}, {}, {}};
+    model::Matrix::Row line{{model::text_run("Liquid " + std::to_string(row), model::Style::look_up)}, {}, {}, {}};
     for (int i = 0; i < 6; ++i) {
       line.cells.push_back(i == 5 ? std::nullopt : std::optional(static_cast<model::Verdict>((row + i) % 3)));
     }
