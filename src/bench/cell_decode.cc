@@ -6,8 +6,10 @@
 #include <optional>
 #include <utility>
 
+#include "base/id.h"
 #include "base/number.h"
 #include "base/quantity.h"
+#include "bench/names.h"
 #include "bench/print_rule.h"
 #include "model/tables.h"
 #include "standards/cell_code.h"
@@ -192,11 +194,30 @@ std::optional<Refusal> no_such_cell(const CellCode& code) {
 
 Refusal refusal_of(const standards::DesignationError& error) { return {"designation", error.reason, error.hint, true}; }
 
+std::string designation_of(const std::string& cell, const Context& context) {
+  const model::Fact* fact = context.facts.find(cell + "#designation");
+  return fact == nullptr ? cell : fact->printed;
+}
+
+/// The designations of the cells on file that a trade number, `AG13`, stands for; empty where it stands for none.
+std::string cells_named(const std::string& text, const Context& context) {
+  if (context.names == nullptr) return {};
+  const Resolution named = context.names->resolve(text, {"cell"});
+  std::vector<std::string> cells;
+  if (named.state == Resolution::State::found) cells.push_back(designation_of(named.record, context));
+  for (const std::string& cell : named.readings) cells.push_back(designation_of(cell, context));
+  return base::or_list(cells);
+}
+
 Result cell_decode(const Inputs& inputs, const Context& context) {
   const Given& given = inputs.at("designation");
   const auto parsed = standards::parse_designation(given.text);
-  if (const auto* error = std::get_if<standards::DesignationError>(&parsed))
-    return refused(std::string(kName), refusal_of(*error));
+  if (const auto* error = std::get_if<standards::DesignationError>(&parsed)) {
+    Refusal refusal = refusal_of(*error);
+    if (const std::string cells = cells_named(given.text, context); !cells.empty())
+      refusal.hint = given.text + " stands for " + cells + ": give the designation";
+    return refused(std::string(kName), std::move(refusal));
+  }
   const auto code = standards::read_cell_code(std::get<standards::Designation>(parsed), context.tables);
   if (const auto* error = std::get_if<standards::DesignationError>(&code)) return refused(std::string(kName), refusal_of(*error));
   if (auto wrong = no_such_cell(std::get<CellCode>(code))) return refused(std::string(kName), std::move(*wrong));

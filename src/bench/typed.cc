@@ -103,11 +103,9 @@ Typed read_typed(const std::string& written, base::Unit usual, const model::Tabl
     typed.read = base::parse_quantity(std::string(error->hint), {dimension});
   } else if (dimension != Dimension::number && is_plain_number(text)) {
     const std::string taken = text + " " + std::string(base::unit_info(usual).symbol);
-    auto parsed = base::parse_quantity(taken, {dimension});
-    if (std::holds_alternative<base::Quantity>(parsed)) {
-      typed.note = text + " was taken as " + base::to_terminal(base::printed(std::get<base::Quantity>(parsed))) + ".";
-      typed.read = std::move(parsed);
-    }
+    typed.read = base::parse_quantity(taken, {dimension});  // or what is wrong with it: too cold, below zero
+    if (const auto* parsed = std::get_if<base::Quantity>(&typed.read))
+      typed.note = text + " was taken as " + base::to_terminal(base::printed(*parsed)) + ".";
   }
   return typed;
 }

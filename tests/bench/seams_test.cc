@@ -168,8 +168,8 @@ TEST_CASE("what must never meet is refused before anything is summed; nonsense i
   for (const char* request :
        {"mixture-class; part=sodium-hypochlorite:3, acetic-acid:5", "mixture-class; part=sodium-hypochlorite:3, ammonia:1",
         "mixture-class; part=hydrogen-peroxide:3, acetone:10",
-        "mixture-class; part=", "mixture-class; part=ethanol:70; flash=-400 °C", "mixture-class; part=acetic-acid:5; ph=15",
-        "cell-decode; designation=SR900", "cell-decode; designation=99SR44",
+        "mixture-class; part=", "mixture-class; part=ethanol:70; flash=-400 °C", "mixture-class; part=ethanol:70; flash=-400",
+        "mixture-class; part=acetic-acid:5; ph=15", "cell-decode; designation=SR900", "cell-decode; designation=99SR44",
         "cell-life; capacity=80 mAh; mean=0.001 µA; self-discharge=0.0001 % per year"}) {
     INFO(request);
     const auto result = ask(request);

@@ -38,6 +38,7 @@ std::vector<std::string> requests() {
                                    "cell-decode; designation=4LR44",
                                    "cell-decode; designation=SR2O32",
                                    "cell-decode; designaton=SR44",
+                                   "cell-decode; designation=AG13",
                                    "gasket-fit; old-inside=31.85mm; series=round-0-8",
                                    "gasket-fit; seat=31.85",
                                    "crust-dose; residue=potassium-carbonate-crust; mass=50 to 100 mg; liquid=white-vinegar",
@@ -96,6 +97,14 @@ TEST_CASE("the page's program answers every vector with the text and the JSON of
     CHECK(answers[2 * i] == written(asked[i], bench::Form::text));
     CHECK(answers[2 * i + 1] == written(asked[i], bench::Form::json));
   }
+}
+
+// The numbers are those of IEC 60086-3 and of the trade: common practice, no source.
+TEST_CASE("a trade number in place of a designation is refused with the cells that it stands for") {
+  const std::string thirteen = written("cell-decode; designation=AG13", bench::Form::text);
+  CHECK(thirteen.find("AG13 stands for LR1154: give the designation") != std::string::npos);
+  const std::string coin = written("cell-decode; designation=2032", bench::Form::text);
+  CHECK(coin.find("2032 stands for BR2032 or CR2032: give the designation") != std::string::npos);
 }
 
 TEST_CASE("the program prints what the library answers, for each calculator in text or in JSON") {
