@@ -31,7 +31,7 @@ Markup inputs_table(const model::CalculatorSheet& sheet) {
   for (const model::CalculatorInput& input : sheet.inputs) body.add(input_row(input));
   Element table("table");
   table.in_class("inputs").add(Element("thead").add(head)).add(body);
-  return Element("div").in_class("table-frame").add(table);
+  return Element("div").in_class("table-frame").set("role", "group").set("aria-label", "Inputs").set("tabindex", "0").add(table);
 }
 
 std::string as_sentence(const std::string& text) {

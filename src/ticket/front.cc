@@ -90,6 +90,7 @@ void add_questions(const SheetContext& context, bool back_off, std::vector<Sheet
 
 void add_front(const SheetContext& context, std::vector<SheetSection>& front) {
   add_history(context, front);
+  add_history_told(context, front);
   add_watch(context, front);
   add_never(context, front);
   add_parts(context, front);

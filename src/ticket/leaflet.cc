@@ -309,7 +309,10 @@ class SheetSetter {
     }
   }
 
-  void add_history(LeafletSheet& sheet) const { side_by_side(sheet, {{"history", 1.0}}); }
+  void add_history(LeafletSheet& sheet) const {
+    side_by_side(sheet, {{"history", 1.0}});
+    side_by_side(sheet, {{"history-told", 1.0}});
+  }
 
   Blocks steps_of(const std::vector<SheetLine>& lines) const {
     Blocks blocks;

@@ -66,6 +66,8 @@ void add_parts(const SheetContext& context, std::vector<SheetSection>& front);
 void add_work(const SheetContext& context, std::vector<SheetSection>& front);
 void add_readings(const SheetContext& context, std::vector<SheetSection>& front);
 void add_history(const SheetContext& context, std::vector<SheetSection>& front);
+/// What the earlier visits tell: how long a cell was in, how the draw moved, when the cell in it is due.
+void add_history_told(const SheetContext& context, std::vector<SheetSection>& front);
 void add_card(const SheetContext& context, std::vector<SheetSection>& front);
 void add_job_sheets(const SheetContext& context, std::vector<JobSheet>& jobs);
 /// The steps of all jobs in their short form, as one sheet.

@@ -271,3 +271,43 @@ TEST_CASE("the intake card has two sides, and the form every question") {
   CHECK(questions == real_book().records.questions.size());
   CHECK(questions > 40);
 }
+
+// Worked by hand: December 2022 to October 2024 are 22 months; the life of tests/spec/ticket-quillfen-d-001.md, 21 to 24 months,
+// from October 2024 ends between July and October 2026.
+TEST_CASE("earlier visits tell how long a cell lasted, how the draw moved and when the cell in it is due") {
+  model::Watch watch = demonstration("quillfen-d-001");
+  const RecordRef cell(model::Kind::cell, "sr754w");
+  const auto told = [](const model::Watch& of) {
+    report::Findings findings;
+    const ticket::Bench bench = test::bench_of(of);
+    const ticket::Plan plan = ticket::make_plan(bench, findings);
+    const ticket::Sheets sheets = ticket::make_sheets(bench, plan, findings);
+    std::string text;
+    for (const auto& section : sheets.front) {
+      if (section.id != "history-told") continue;
+      for (const auto& line : section.lines) text += model::plain_text(line.cells.front()) + "\n";
+    }
+    return text;
+  };
+  CHECK(told(watch).empty());
+  watch.visits = {
+      {"2021", RecordRef(model::Kind::cell, "lr754"), {}, {}, {}, "", "", "", "crust"},
+      {"2022-12-04", cell, {}, quantity("1.58 V"), quantity("2.4 \u00B5A"), "+0.3", "new", "crust", ""},
+      {"2024-10-11", cell, quantity("1.51 V"), quantity("1.57 V"), quantity("2.6 \u00B5A"), "+0.4", "new", "cell", ""}};
+  const std::string text = told(watch);
+  INFO(text);
+  CHECK(text.find("of 2022-12 was in for 22 months, reckoned 23") != std::string::npos);
+  CHECK(text.find("as it should be") != std::string::npos);
+  CHECK(text.find("Draw 2.4, then 2.6") != std::string::npos);
+  CHECK(text.find("up by 0.2.") != std::string::npos);
+  CHECK(text.find("due 2026-07 to 2026-10") != std::string::npos);
+  watch.visits.back().date = "2024-03";
+  watch.visits.back().draw = quantity("2.4 \u00B5A");
+  const std::string early = told(watch);
+  INFO(early);
+  CHECK(early.find("was in for 15 months") != std::string::npos);
+  CHECK(early.find("too short") != std::string::npos);
+  CHECK(early.find("unchanged") != std::string::npos);
+  watch.visits.back().date = "2024";
+  CHECK(told(watch).find("due") == std::string::npos);
+}
