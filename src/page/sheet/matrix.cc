@@ -1,6 +1,7 @@
 // In: verdicts of things across on things down. Out: squares that meet without gaps: a white cross on ink where it never
 // may, a wave where it needs care, a dot where it does no harm, nothing where nothing is known.
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -78,17 +79,28 @@ class MatrixSetter {
     return column;
   }
 
+  /// Where a kind's name begins over its columns: at their left, or ending at their right where it is longer than they are wide
+  /// and nothing else stands there. Nothing where it has no room.
+  std::optional<Length> name_left(Length name, Length left, Length right, Length taken, bool is_last) const {
+    const Length gap = setting_.mm(kGroupGapMm);
+    if (is_last || name <= right - left + gap) return left;
+    if (right - name >= taken + gap) return right - name;
+    return std::nullopt;
+  }
+
   /// The kind of things over their columns, where it fits above them.
   void add_group_heads() {
     if (matrix_.groups.empty()) return;
     const Look look = bold_of(setting_.sized(look::table_head()));
     const Length height = look.leading() + setting_.mm(1.2);
+    Length taken = 0;
     for (std::size_t i = 0; i < matrix_.columns.size(); i = end_of_group(i)) {
       const Length right = left_[end_of_group(i) - 1] + side_;
       PlainLine name = set_plain(setting_, matrix_.groups[i], look, setting_.add_tag(Role::p, table_above_));
-      if (name.width <= right - left_[i] + setting_.mm(kGroupGapMm)) {
+      if (const auto left = name_left(name.width, left_[i], right, taken, end_of_group(i) == matrix_.columns.size())) {
+        taken = *left + name.width;
         for (Item& item : name.items) {
-          shift(item, left_[i], look.leading() - setting_.mm(0.8));
+          shift(item, *left, look.leading() - setting_.mm(0.8));
           strip_.items.push_back(std::move(item));
         }
       }
