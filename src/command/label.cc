@@ -9,14 +9,12 @@
 #include <utility>
 #include <vector>
 
-#include "base/calendar.h"
 #include "base/number.h"
 #include "command/commands.h"
 #include "command/named_files.h"
 #include "command/output_folder.h"
 #include "command/setting.h"
 #include "command/workbench.h"
-#include "compose/imprint.h"
 #include "compose/uses.h"
 #include "page/set_labels.h"
 #include "pdf/writer.h"
@@ -26,17 +24,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr int kMostCopies = 200;
-constexpr std::size_t kMostLabels = 2000;
-constexpr std::size_t kLongestName = 80;
-
 /// The call of `label` with its words read; `problem` says why it cannot be.
 struct Call {
   ExtraRecords records;
   std::string drawer;                ///< id, or empty
   std::vector<std::string> watches;  ///< ids
-  int start = 1;
-  int copies = 1;
   std::string problem;
 };
 
@@ -46,9 +38,6 @@ std::string fault_of(const LabelOptions& options) {
   if (!options.mixture.empty() && options.name.empty()) return "--mixture needs --name, the name for the bottle";
   if (options.mixture.empty() && !(options.name.empty() && options.measured.empty()))
     return "--name, --ph, --flash and --boiling go with --mixture";
-  if (options.name.size() > kLongestName) return "the name of a mixture has at most " + std::to_string(kLongestName) + " bytes";
-  if (!options.date.empty() && !base::is_date(options.date))
-    return "'" + options.date + "' is not a date: write it like 2026-11-30";
   const bool own = !options.label.empty();
   if (!own && !(options.pitch + options.corner + options.columns + options.rows + options.paper).empty())
     return "--columns, --rows, --pitch, --corner and --paper describe a sheet of your own: add --label";
@@ -58,9 +47,6 @@ std::string fault_of(const LabelOptions& options) {
 Call read_call(const LabelOptions& options) {
   Call call;
   call.problem = fault_of(options);
-  const auto copies = label::read_count(options.copies, kMostCopies);
-  if (call.problem.empty() && !copies) call.problem = "--copies takes a whole number from 1 to " + std::to_string(kMostCopies);
-  call.copies = copies.value_or(1);
   for (const std::string& file : options.watches) {
     if (call.problem.empty()) call.problem = name_file(file, "watch", call.records);
     call.watches.push_back(fs::path(file).stem().string());
@@ -78,29 +64,28 @@ std::variant<model::LabelGrid, label::Refused> grid_of(const LabelOptions& optio
   return label::read_grid({options.paper, options.label, options.pitch, options.corner, options.columns, options.rows});
 }
 
-using Things = std::vector<label::Thing>;
+using Orders = std::vector<label::Order>;
+using Ordered = std::variant<label::Order, label::Refused>;
 
-std::variant<Things, label::Refused> things_of(const LabelOptions& options, const Call& call, const compose::Desk& desk) {
-  Things things;
+/// Records by their names, then what the drawer holds, watches, and the mixture.
+std::vector<Ordered> orders_of(const LabelOptions& options, const Call& call, const compose::Desk& desk) {
   const query::BenchNames names(desk.records, desk.tables);
-  for (const std::string& words : options.things) {
-    auto thing = label::read_thing(desk, names, words);
-    if (auto* refused = std::get_if<label::Refused>(&thing)) return std::move(*refused);
-    things.push_back(std::get<label::Thing>(std::move(thing)));
+  const label::OrderWords shared{{}, {}, {}, {}, options.date, options.copies};
+  std::vector<Ordered> orders;
+  for (const std::string& thing : options.things) {
+    label::OrderWords words = shared;
+    words.thing = thing;
+    orders.push_back(label::read_order(desk, names, words));
   }
   if (const auto drawer = desk.records.stocks.find(call.drawer); drawer != desk.records.stocks.end()) {
-    for (label::Thing& thing : label::things_in(drawer->second)) things.push_back(std::move(thing));
+    for (label::Thing& thing : label::things_in(drawer->second)) orders.push_back(label::read_order(std::move(thing), shared));
   }
   for (const std::string& watch : call.watches)
-    things.push_back({model::RecordRef(model::Kind::watch, watch), {}, {}, {}, {}, {}});
-  for (label::Thing& thing : things) thing.date = options.date;
-  return things;
-}
-
-std::optional<label::Refused> add_label(label::Made made, int copies, std::vector<model::Label>& labels) {
-  if (auto* refused = std::get_if<label::Refused>(&made)) return std::move(*refused);
-  for (int i = 0; i < copies; ++i) labels.push_back(std::get<model::Label>(made));
-  return std::nullopt;
+    orders.push_back(label::read_order(label::Thing{model::RecordRef(model::Kind::watch, watch), {}, {}, {}, {}, {}}, shared));
+  if (!options.mixture.empty())
+    orders.push_back(
+        label::read_order(desk, names, {{}, options.mixture, options.name, options.measured, options.date, options.copies}));
+  return orders;
 }
 
 /// Everything that was asked for, or why nothing is printed.
@@ -108,31 +93,17 @@ std::variant<model::LabelSheets, label::Refused> sheets_of(const LabelOptions& o
                                                            const compose::Desk& desk) {
   auto grid = grid_of(options, desk.tables);
   if (auto* refused = std::get_if<label::Refused>(&grid)) return std::move(*refused);
-  model::LabelSheets sheets;
-  sheets.title = "Labels";
-  sheets.language = desk.records.handbook.language;
-  sheets.iso_date = compose::iso_date(desk.records.handbook);
-  sheets.grid = std::get<model::LabelGrid>(std::move(grid));
-  sheets.outlines = options.outlines;
-  const auto start = label::read_count(options.start, sheets.grid.count());
-  if (!start) return label::Refused{"--start takes a whole number from 1 to " + std::to_string(sheets.grid.count()), {}, true};
-  sheets.first = *start - 1;
-  auto things = things_of(options, call, desk);
-  if (auto* refused = std::get_if<label::Refused>(&things)) return std::move(*refused);
-  const model::LabelRoom room = model::room_of(sheets.grid);
-  for (const label::Thing& thing : std::get<Things>(things)) {
-    if (auto refused = add_label(label::label_of(desk, thing, room), call.copies, sheets.labels)) return std::move(*refused);
+  Orders orders;
+  for (Ordered& order : orders_of(options, call, desk)) {
+    if (auto* refused = std::get_if<label::Refused>(&order)) return std::move(*refused);
+    orders.push_back(std::get<label::Order>(std::move(order)));
   }
-  if (!options.mixture.empty()) {
-    label::Mixture mixture{options.name, {{"part", {options.mixture, model::Trust::given, {}}}}, options.date};
-    for (const auto& [input, value] : options.measured)
-      mixture.inputs.emplace(input, bench::Given{value, model::Trust::given, {}});
-    if (auto refused = add_label(label::label_of(desk, mixture, room), call.copies, sheets.labels)) return std::move(*refused);
+  auto made = label::sheets_of(desk, std::get<model::LabelGrid>(std::move(grid)), options.start, orders);
+  if (auto* sheets = std::get_if<model::LabelSheets>(&made)) {
+    if (sheets->labels.empty()) return label::Refused{"the drawer holds nothing to label", {}, false, {}};
+    sheets->outlines = options.outlines;
   }
-  if (sheets.labels.empty()) return label::Refused{"the drawer holds nothing to label", {}, false};
-  if (sheets.labels.size() > kMostLabels)
-    return label::Refused{"one run prints at most " + std::to_string(kMostLabels) + " labels", "print the drawer in parts", true};
-  return sheets;
+  return made;
 }
 
 int refuse(const label::Refused& refused, Terminal& terminal) {
@@ -142,22 +113,11 @@ int refuse(const label::Refused& refused, Terminal& terminal) {
   return terminal.finish(refused.bad_call ? code : kExitFindings);
 }
 
-/// Names of the grids whose labels are larger on both sides.
-std::string larger_than(const model::LabelGrid& grid, const model::Tables& tables) {
-  std::vector<std::string> names;
-  for (const std::string& name : label::grid_names(tables)) {
-    const auto other = label::read_grid(tables, name);
-    const auto* one = std::get_if<model::LabelGrid>(&other);
-    if (one != nullptr && one->width_mm > grid.width_mm && one->height_mm > grid.height_mm) names.push_back(name);
-  }
-  return compose::listed(names, " or ");
-}
-
 label::Refused misfit(const page::LabelMisfit& misfit, const model::LabelGrid& grid, const model::Tables& tables) {
-  const std::string larger = larger_than(grid, tables);
+  const std::string larger = label::larger_grids(grid, tables);
   return {"the label of " + misfit.title + " needs " + base::fixed_text(misfit.missing_mm, 1) + " mm more height than " +
               grid.name + " has",
-          "take larger labels" + (larger.empty() ? std::string() : ", such as --grid " + larger), false};
+          "take larger labels" + (larger.empty() ? std::string() : ", such as --grid " + larger), false, "grid"};
 }
 
 /// Which label lies where: `1  393 SR754W`, and where the next run begins.

@@ -14,6 +14,7 @@ inline constexpr std::string_view kPagePath = "assets/page.js";
 inline constexpr std::string_view kTrueSizePath = "assets/true-size.js";
 inline constexpr std::string_view kCalculatorPath = "assets/calculator.js";
 inline constexpr std::string_view kTicketFormPath = "assets/ticket-form.js";
+inline constexpr std::string_view kLabelsPath = "assets/labels.js";
 inline constexpr std::string_view kYamlPath = "assets/js-yaml.min.js";  ///< of others: it reads and writes watch files
 // Written for each book.
 inline constexpr std::string_view kPlacesPath = "assets/places.js";    ///< where each record stands

@@ -75,6 +75,7 @@ std::vector<std::string_view> scripts_of(const Page& page) {
   if (page.kind == Page::Kind::entry) paths.push_back(kStepsPath);
   if (page.kind == Page::Kind::calculator) paths.push_back(kCalculatorPath);
   if (page.kind == Page::Kind::ticket) paths.insert(paths.end(), {kYamlPath, kTicketFormPath});
+  if (page.kind == Page::Kind::labels) paths.insert(paths.end(), {kYamlPath, kLabelsPath});
   return paths;
 }
 
@@ -96,8 +97,9 @@ Markup set_document_head(const Setting& setting) {
 /// The pages about the book as a whole: contents, index if there is one, what stands on its cover.
 std::vector<const Page*> book_pages(const Setting& setting) {
   std::vector<const Page*> pages;
-  for (const Page* page : {setting.plan.page_at(kTicketPath), setting.plan.page_at(kCalculatorsPath),
-                           setting.plan.page_at(kContentsPath), setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
+  for (const Page* page :
+       {setting.plan.page_at(kTicketPath), setting.plan.page_at(kLabelFormPath), setting.plan.page_at(kCalculatorsPath),
+        setting.plan.page_at(kContentsPath), setting.plan.index_page(), setting.plan.page_at(kAboutPath)}) {
     if (page != nullptr) pages.push_back(page);
   }
   return pages;
@@ -108,6 +110,7 @@ std::string short_title(const Page& page) {
   if (page.kind == Page::Kind::about) return "About";
   if (page.kind == Page::Kind::calculators) return "Calculators";
   if (page.kind == Page::Kind::ticket) return "Ticket";
+  if (page.kind == Page::Kind::labels) return "Labels";
   return page.kind == Page::Kind::contents ? "Contents" : "Index";
 }
 

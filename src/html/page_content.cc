@@ -8,6 +8,7 @@
 #include "html/contents.h"
 #include "html/entry.h"
 #include "html/home.h"
+#include "html/label_form.h"
 #include "html/runs.h"
 #include "html/ticket_form.h"
 
@@ -40,6 +41,7 @@ Markup set_page(Setting& setting) {
     case Page::Kind::calculators: return set_calculators(setting);
     case Page::Kind::calculator: return set_calculator(*setting.page.calculator, setting);
     case Page::Kind::ticket: return set_ticket_form(setting);
+    case Page::Kind::labels: return set_label_form(setting);
     case Page::Kind::chapter: return set_chapter(*setting.page.chapter, setting);
     case Page::Kind::entry: return set_entry_page(*setting.page.entry, setting);
   }

@@ -54,8 +54,9 @@ class Plan::Walk {
       for (const model::Block& block : chapter.blocks) find_entries(block, chapter);
     }
     find_calculators();
-    if (!plan_.book_->ticket_form.sections.empty())
-      plan_.add_page({Page::Kind::ticket, {}, "Plan a ticket", nullptr, nullptr, nullptr, nullptr}, "ticket");
+    if (plan_.book_->ticket_form.sections.empty()) return;  // a book without its program
+    plan_.add_page({Page::Kind::ticket, {}, "Plan a ticket", nullptr, nullptr, nullptr, nullptr}, "ticket");
+    plan_.add_page({Page::Kind::labels, {}, "Labels for bottles and bags", nullptr, nullptr, nullptr, nullptr}, "labels");
   }
 
   void name_places() {

@@ -16,10 +16,11 @@ inline constexpr std::string_view kContentsPath = "contents.html";
 inline constexpr std::string_view kAboutPath = "about.html";
 inline constexpr std::string_view kCalculatorsPath = "calculators.html";
 inline constexpr std::string_view kTicketPath = "ticket.html";
+inline constexpr std::string_view kLabelFormPath = "labels.html";
 
 /// One page of the site, in the order in which a reader turns them.
 struct Page {
-  enum class Kind { home, contents, about, calculators, calculator, ticket, chapter, entry };
+  enum class Kind { home, contents, about, calculators, calculator, ticket, labels, chapter, entry };
   Kind kind = Kind::home;
   std::string path;                         ///< `cell/sr754w.html`
   std::string title;                        ///< plain words

@@ -110,7 +110,7 @@ std::string render_single(const model::Book& book, const std::vector<std::string
   for (const std::string& script : program) scripts.push_back(without_controls(script));
   scripts.push_back(places_script(plan));
   for (const auto path :
-       {kAskPath, kFieldsPath, kPagePath, kStepsPath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath})
+       {kAskPath, kFieldsPath, kPagePath, kStepsPath, kTrueSizePath, kCalculatorPath, kYamlPath, kTicketFormPath, kLabelsPath})
     scripts.push_back(without_controls(asset(path)));
   std::string out = "<!doctype html>\n<html lang=\"" + words(book.language).bytes() + "\" data-root=\"\" data-single=\"yes\">" +
                     head(book, scripts) + "<body>" + sprite(whole).bytes() +

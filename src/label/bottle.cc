@@ -234,7 +234,7 @@ Made label_of(const compose::Desk& desk, const Mixture& mixture, const model::La
   const query::BenchNames names(desk.records, desk.tables);
   const auto made = bench::mixture_label(mixture.inputs, {desk.tables, desk.derived.facts, &names});
   if (const auto* refusal = std::get_if<bench::Refusal>(&made))
-    return Refused{"no label for " + mixture.name + ": " + refusal->reason, refusal->hint, false};
+    return Refused{"no label for " + mixture.name + ": " + refusal->reason, refusal->hint, false, refusal->input};
   const auto& parts = std::get<MixtureLabel>(made);
   model::Label label = started(mixture.name, strength_of(desk, parts), dated("Mixed", mixture.date));
   model::References substances;

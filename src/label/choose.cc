@@ -14,7 +14,9 @@ const std::vector<std::string>& kinds() {
   return kKinds;
 }
 
-Refused refused(std::string why, std::string hint = {}) { return {std::move(why), std::move(hint), false}; }
+Refused refused(std::string why, std::string hint = {}, const char* field = "thing") {
+  return {std::move(why), std::move(hint), false, field};
+}
 
 std::variant<model::RecordRef, Refused> resolved(const query::BenchNames& names, const std::string& name) {
   const bench::Resolution found = names.resolve(name, kinds());
@@ -47,17 +49,17 @@ std::optional<Refused> take_size(const compose::Desk& desk, Thing& thing, const 
   if (const auto* abrasive = desk.records.find<model::Abrasive>(thing.record)) {
     const bool known =
         std::any_of(abrasive->grades.begin(), abrasive->grades.end(), [&text](const auto& grade) { return grade.grade == text; });
-    if (!known) return refused(abrasive->title + " has no grade " + text);
+    if (!known) return refused(abrasive->title + " has no grade " + text, {}, "size");
     thing.grade = text;
     return std::nullopt;
   }
   const auto sizes = sizes_of(desk, thing.record);
-  if (!sizes) return refused(desk.name(thing.record) + " has one size: write its name alone");
+  if (!sizes) return refused(desk.name(thing.record) + " has one size: write its name alone", {}, "size");
   const bench::Typed typed = bench::read_typed(text, base::Unit::millimetre, desk.tables);
   const auto* size = std::get_if<base::Quantity>(&typed.read);
   if (size == nullptr || !size->has_value() || !size->value_in(base::Unit::millimetre))
-    return refused("'" + text + "' is not a size", "write it in millimetres, like 28, or with its unit");
-  if (!is_made(sizes, *size)) return refused(desk.name(thing.record) + " is not made in " + text);
+    return refused("'" + text + "' is not a size", "write it in millimetres, like 28, or with its unit", "size");
+  if (!is_made(sizes, *size)) return refused(desk.name(thing.record) + " is not made in " + text, {}, "size");
   thing.size = *size;
   return std::nullopt;
 }

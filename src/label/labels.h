@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -33,8 +34,9 @@ struct Mixture {
 /// Why there is no label.
 struct Refused {
   std::string why;
-  std::string hint;       ///< one action, or empty
-  bool bad_call = false;  ///< what was typed cannot be read
+  std::string hint;        ///< one action, or empty
+  bool bad_call = false;   ///< what was typed cannot be read
+  std::string field = {};  ///< what of it: thing, size, part, name, date, copies, start, grid or a field of GridWords; or empty
 };
 
 using Made = std::variant<model::Label, Refused>;
@@ -60,6 +62,29 @@ struct GridWords {
   std::string columns, rows;
 };
 std::variant<model::LabelGrid, Refused> read_grid(const GridWords& words);
+
+/// Names of the grids on file whose labels are larger on both sides.
+std::string larger_grids(const model::LabelGrid& grid, const model::Tables& tables);
+
+/// One label, or several alike.
+struct Order {
+  std::variant<Thing, Mixture> what;
+  int copies = 1;
+};
+/// The same as it is typed.
+struct OrderWords {
+  std::string thing;                                          ///< as read_thing takes it; or
+  std::string parts;                                          ///< of a mixture, as mixture-class takes them
+  std::string name;                                           ///< of the mixture
+  std::vector<std::pair<std::string, std::string>> measured;  ///< ph, flash, boiling of the mixture
+  std::string date, copies = "1";
+};
+std::variant<Order, Refused> read_order(std::variant<Thing, Mixture> what, const OrderWords& words);  ///< date and copies alone
+std::variant<Order, Refused> read_order(const compose::Desk& desk, const query::BenchNames& names, const OrderWords& words);
+
+/// All that was ordered from the place `start` on, counted from 1, or why nothing is printed.
+std::variant<model::LabelSheets, Refused> sheets_of(const compose::Desk& desk, model::LabelGrid grid, const std::string& start,
+                                                    const std::vector<Order>& orders);
 
 /// A whole number from 1 to `most`, or nothing.
 std::optional<int> read_count(const std::string& text, int most);

@@ -41,6 +41,12 @@ struct LabelInset {
 LabelInset inset_of(const LabelGrid& grid);
 LabelRoom room_of(const LabelGrid& grid);
 
+/// Least type of a label: letters 1.2 mm high without ascenders, as Regulation (EC) No 1272/2008, annex I, 1.2.1.5, as amended
+/// in 2024, asks of bottles up to half a litre; recalled, not re-read.
+inline constexpr double kLeastLabelPt = 6.5;
+inline constexpr double kMostLabelPt = 11;
+inline constexpr double kLabelStepPt = 0.25;  ///< between two sizes that are tried
+
 /// One label. Words are set as large as they fit.
 struct Label {
   std::string title;  ///< `393 SR754W`: what it is called in a message

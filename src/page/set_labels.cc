@@ -14,8 +14,6 @@
 namespace benchleaf::page {
 namespace {
 
-constexpr double kMostPt = 11;
-constexpr double kStepPt = 0.25;
 constexpr double kGapMm = 1.6;       // between words and drawing
 constexpr double kLineGapMm = 0.5;   // between two lines of the label
 constexpr double kOutlineMm = 0.09;  // a hairline
@@ -110,7 +108,7 @@ struct Fit {
 Fit fit_of(Trial& trial, const model::Label& label, const Box& room) {
   for (const auto* lines : {&label.lines, &label.brief}) {
     if (lines == &label.brief && label.brief.empty()) break;
-    for (double size = kMostPt; size >= kLeastLabelPt; size -= kStepPt) {
+    for (double size = model::kMostLabelPt; size >= model::kLeastLabelPt; size -= model::kLabelStepPt) {
       const auto taken = trial.height(label, *lines, room, size);
       if (taken && *taken <= room.bottom - room.top) return {lines, size};
     }
@@ -196,7 +194,7 @@ LabelDocument set_labels(const model::LabelSheets& sheets, const FontSet& fonts,
       continue;
     }
     const Length high = room.bottom - room.top;
-    const Length taken = trial.height(label, *fit.lines, room, kLeastLabelPt).value_or(2 * high);
+    const Length taken = trial.height(label, *fit.lines, room, model::kLeastLabelPt).value_or(2 * high);
     result.misfits.push_back({label.title, static_cast<double>(taken - high) / static_cast<double>(from_mm(1))});
   }
   box_figures(document);

@@ -11,10 +11,6 @@
 
 namespace benchleaf::page {
 
-/// Least type of a label: letters 1.2 mm high without ascenders, as Regulation (EC) No 1272/2008, annex I, 1.2.1.5, as amended
-/// in 2024, asks of bottles up to half a litre; recalled, not re-read.
-inline constexpr double kLeastLabelPt = 6.5;
-
 /// A label that has no room for its words at the least type.
 struct LabelMisfit {
   std::string title;

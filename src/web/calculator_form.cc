@@ -6,18 +6,12 @@
 
 #include "bench/calculator.h"
 #include "bench/json_text.h"
-#include "derive/demonstration.h"
+#include "web/choices.h"
 
 namespace benchleaf::web {
 
 namespace {
 
-/// What the program takes, and what the reader sees.
-struct Choice {
-  std::string value;
-  std::string label;
-};
-using Choices = std::vector<Choice>;
 using Ground = PageLibrary;
 using ChoicesOf = Choices (*)(const Ground&);
 
@@ -30,24 +24,6 @@ struct InputWords {
   ChoicesOf choices = nullptr;
   std::string_view way = {};  ///< among inputs that stand for each other
 };
-
-template <typename RecordType>
-void add_records(Choices& choices, const std::map<std::string, RecordType, std::less<>>& list) {
-  for (const auto& [id, record] : list) {
-    if (!derive::is_demonstration(record)) choices.push_back({id, record.title});
-  }
-}
-
-Choices sorted(Choices choices) {
-  std::sort(choices.begin(), choices.end(), [](const auto& one, const auto& other) { return one.label < other.label; });
-  return choices;
-}
-
-Choices liquids(const Ground& ground) {
-  Choices choices;
-  add_records(choices, ground.records.chemistries);
-  return sorted(std::move(choices));
-}
 
 Choices materials(const Ground& ground) {
   Choices choices;
@@ -70,31 +46,9 @@ Choices modules(const Ground& ground) {
   return sorted(std::move(choices));
 }
 
-Choices series(const Ground& ground) {
-  Choices choices;
-  add_records(choices, ground.records.gaskets);
-  return sorted(std::move(choices));
-}
-
-Choices crystals(const Ground& ground) {
-  Choices choices;
-  add_records(choices, ground.records.crystals);
-  return sorted(std::move(choices));
-}
-
 Choices crusts(const Ground& ground) {
   Choices choices;
   add_records(choices, ground.records.residues);
-  return sorted(std::move(choices));
-}
-
-Choices cells(const Ground& ground) {
-  Choices choices;
-  for (const auto& [id, cell] : ground.records.cells) {
-    if (derive::is_demonstration(cell)) continue;
-    const std::string number = cell.trade_number.empty() ? std::string() : cell.trade_number + ", ";
-    choices.push_back({id, number + cell.designation});
-  }
   return sorted(std::move(choices));
 }
 
@@ -274,9 +228,8 @@ void add_input(const InputWords& words, const bench::InputInfo& info, const Grou
   json.member("label", words.label.empty() ? as_label(info.name) : std::string(words.label));
   json.member("what", info.what).member("example", info.example).key("required").flag(info.required);
   json.member("unit", words.unit).member("way", words.way).member("answer", answer_word(words, choices));
-  json.key("choices").open_array();
-  for (const Choice& one : choices) json.open_object().member("value", one.value).member("label", one.label).close();
-  json.close().close();
+  write_choices("choices", choices, json);
+  json.close();
 }
 
 }  // namespace

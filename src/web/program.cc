@@ -6,6 +6,8 @@
 #include "derive/cell_relations.h"
 #include "read/node_lines.h"
 #include "web/calculator_form.h"
+#include "web/label_answer.h"
+#include "web/label_form.h"
 #include "web/ticket_answer.h"
 
 namespace benchleaf::web {
@@ -34,6 +36,11 @@ const derive::Derived& Program::derived() {
   return *derived_;
 }
 
+const query::BenchNames& Program::names() {
+  if (!names_) names_.emplace(library_.records, library_.tables);
+  return *names_;
+}
+
 std::string Program::found(const model::Node& request) {
   if (!answerer_) {
     relations_ = derive::cell_relations(library_.records, library_.tables);
@@ -51,12 +58,17 @@ std::string Program::reckoned(const model::Node& request) {
     for (const model::Member& one : given->members)
       inputs.insert_or_assign(one.key, bench::Given{one.value.text, model::Trust::given, {}});
   }
-  if (!names_) names_.emplace(library_.records, library_.tables);
-  return bench::written(bench::reckon(name, inputs, {library_.tables, figures(), &*names_}), form);
+  return bench::written(bench::reckon(name, inputs, {library_.tables, figures(), &names()}), form);
 }
 
 std::string Program::ticket(const model::Node& request, std::string_view lines) {
   return answer_ticket({library_, derived()}, request, read::node_line_paths(lines));
+}
+
+std::string Program::labels(const model::Node& request) {
+  if (!uses_) uses_.emplace(library_.records);
+  report::Findings told;
+  return answer_labels({library_.records, library_.tables, derived(), *uses_, told}, names(), request);
 }
 
 std::string Program::answer(std::string_view request) {
@@ -68,6 +80,8 @@ std::string Program::answer(std::string_view request) {
   if (asked == "form") return calculator_form(text_at(*tree, "name"), library_);
   if (asked == "find") return found(*tree);
   if (asked == "ticket") return ticket(*tree, request);
+  if (asked == "label-form") return label_form(library_);
+  if (asked == "labels") return labels(*tree);
   return "the page's program knows no \"" + asked + "\"\n";
 }
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <string_view>
 
+#include "compose/uses.h"
 #include "derive/derive.h"
 #include "model/fact.h"
 #include "query/answer.h"
@@ -24,6 +25,8 @@ class Program {
   ///   ask: form, name: what the form of a calculator asks, see web/calculator_form.h
   ///   ask: find, query: words (JSON, see query/answer.h)
   ///   ask: ticket, watch: {...}, stock: {...} or nothing (JSON, see web/ticket_answer.h)
+  ///   ask: label-form: what the form for labels asks, see web/label_form.h
+  ///   ask: labels, orders: [...], ... (JSON, see web/label_answer.h)
   /// Whatever is wrong is said in the answer.
   std::string answer(std::string_view request);
 
@@ -33,11 +36,14 @@ class Program {
   std::string found(const model::Node& request);
   std::string reckoned(const model::Node& request);
   std::string ticket(const model::Node& request, std::string_view lines);
+  std::string labels(const model::Node& request);
+  const query::BenchNames& names();
 
   PageLibrary library_;
   std::optional<model::FactBase> figures_;
   std::optional<derive::Derived> derived_;
   std::optional<query::BenchNames> names_;
+  std::optional<compose::Uses> uses_;
   std::optional<derive::Relations> relations_;
   std::optional<query::Answerer> answerer_;
 };

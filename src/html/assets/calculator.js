@@ -10,28 +10,7 @@
   const VERDICTS = { use: ['use', 'use'], 'with-care': ['care', 'with care'], 'bench-test-only': ['care', 'bench test only'],
     never: ['never', 'never'], best: ['use', 'takes it'], 'within-band': ['care', 'sits'], 'below-band': ['never', 'too loose'],
     'above-band': ['never', 'too tight'] };
-  const { make, typed, switched, oneOf } = benchleafFields;
-
-  function controlOf(input, id) {
-    if (input.answer === 'yes-no') return switched(id, input.label, [{ value: 'no', label: 'no' }, { value: 'yes', label: 'yes' }], 'not known');
-    if (input.answer === 'one-of') return oneOf(id, input.label, input.choices, 'not given');
-    return typed(id, input);
-  }
-
-  /** A field, with the picture of what is measured. */
-  function fieldOf(input, calculator, picture) {
-    const id = `${calculator}-${input.name}`;
-    const field = { ...input, ...controlOf(input, id) };
-    if (!field.group) field.focus.name = input.name;
-    if (input.required && !field.group) field.focus.setAttribute('aria-required', 'true');
-    field.error = make('p', { id: `${id}-error`, class: 'field-error' });
-    const open = input.required || input.way !== '' ? '' : make('i', {}, ' if you know it');
-    const words = input.choices.length > 0 || input.answer === 'yes-no' ? input.what : `${input.what}; for example ${input.example}`;
-    field.row = make('div', { class: 'field' }, picture ?? '',
-      field.group ? make('p', { class: 'label' }, input.label, open) : make('label', { for: id }, input.label, open),
-      make('p', { id: `${id}-what`, class: 'what' }, words), field.control, field.error);
-    return field;
-  }
+  const { make, fieldOf, clearFaults, tellFaults } = benchleafFields;
 
   /** Inputs that stand for each other are asked for one at a time, by what was measured. */
   function chooserOf(id, question, ways) {
@@ -111,7 +90,8 @@
 
   function start(place, asks) {
     const name = asks.name;
-    const fields = asks.inputs.map((input) => fieldOf(input, name, place.querySelector(`tr[data-record="${input.name}"] svg`)));
+    const fields = asks.inputs.map((input) => fieldOf(input, `${name}-${input.name}`, input.required || input.way !== '' ? '' : ' if you know it',
+      place.querySelector(`tr[data-record="${input.name}"] svg`)));
     const ways = fields.filter((field) => field.way !== '');
     const errors = make('div', { class: 'errors', role: 'alert' });
     const result = make('div', { class: 'result', role: 'region', 'aria-label': 'Answer', 'aria-live': 'polite', 'aria-busy': 'false' });
@@ -135,28 +115,15 @@
     }
 
     function clear() {
-      for (const field of fields) {
-        field.error.textContent = '';
-        field.focus.removeAttribute('aria-invalid');
-      }
-      errors.replaceChildren();
+      clearFaults(errors, fields);
       result.replaceChildren();
     }
 
-    /** Each fault beside its field and under the button, where the thumb is. */
     function refuse(faults, focuses) {
-      const lines = faults.map(({ field, words }) => {
-        if (field === undefined) return make('li', {}, words);
-        if (field.row.hidden && chooser !== null) chooser.choose(field.name);
-        field.error.textContent = words;
-        field.focus.setAttribute('aria-invalid', 'true');
-        const link = make('a', { href: `#${field.focus.id}` }, `${field.label}: ${words}`);
-        link.addEventListener('click', (event) => { event.preventDefault(); field.focus.focus(); });
-        return make('li', {}, link);
-      });
-      errors.replaceChildren(make('p', {}, make('b', {}, faults.length === 1 ? 'One entry cannot be used.' : `${faults.length} entries cannot be used.`), ' Nothing was worked out.'),
-        make('ul', {}, ...lines));
-      if (focuses) faults.find(({ field }) => field !== undefined)?.field.focus.focus();
+      for (const { field } of faults) {
+        if (field !== undefined && field.row.hidden && chooser !== null) chooser.choose(field.name);
+      }
+      tellFaults(errors, faults, 'Nothing was worked out.', focuses);
     }
 
     /** An example as it is typed here, without the name that the terminal wants before it. */

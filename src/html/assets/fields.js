@@ -79,6 +79,49 @@ globalThis.benchleafFields = (function () {
     return letters > 60 ? selected(id, choices, none) : switched(id, label, choices, none);
   }
 
+  function controlOf(input, id) {
+    if (input.answer === 'yes-no') return switched(id, input.label, [{ value: 'no', label: 'no' }, { value: 'yes', label: 'yes' }], 'not known');
+    if (input.answer === 'one-of') return oneOf(id, input.label, input.choices, 'not given');
+    return typed(id, input);
+  }
+
+  /** A field with its label, what it takes, and room for its fault; `open` is said of one that may stay empty. */
+  function fieldOf(input, id, open, picture = null) {
+    const field = { ...input, ...controlOf(input, id) };
+    if (!field.group) field.focus.name = input.name;
+    if (input.required && !field.group) field.focus.setAttribute('aria-required', 'true');
+    field.error = make('p', { id: `${id}-error`, class: 'field-error' });
+    const label = [input.label, open === '' ? '' : make('i', {}, open)];
+    const words = input.choices.length > 0 || input.answer === 'yes-no' ? input.what : `${input.what}; for example ${input.example}`;
+    field.row = make('div', { class: 'field' }, picture ?? '',
+      field.group ? make('p', { class: 'label' }, ...label) : make('label', { for: id }, ...label),
+      make('p', { id: `${id}-what`, class: 'what' }, words), field.control, field.error);
+    return field;
+  }
+
+  function clearFaults(list, fields) {
+    for (const field of fields) {
+      field.error.textContent = '';
+      field.focus.removeAttribute('aria-invalid');
+    }
+    list.replaceChildren();
+  }
+
+  /** Each fault beside its field and in the list under the button, where the thumb is. */
+  function tellFaults(list, faults, after, focuses) {
+    const lines = faults.map(({ field, words }) => {
+      if (field === undefined) return make('li', {}, words);
+      field.error.textContent = words;
+      field.focus.setAttribute('aria-invalid', 'true');
+      const link = make('a', { href: `#${field.focus.id}` }, `${field.label}: ${words}`);
+      link.addEventListener('click', (event) => { event.preventDefault(); field.focus.focus(); });
+      return make('li', {}, link);
+    });
+    const head = faults.length === 1 ? 'One entry cannot be used.' : `${faults.length} entries cannot be used.`;
+    list.replaceChildren(make('p', {}, make('b', {}, head), ` ${after}`), make('ul', {}, ...lines));
+    if (focuses) faults.find(({ field }) => field !== undefined)?.field.focus.focus();
+  }
+
   /* What is kept on this device, where the browser allows it. */
 
   function kept(name) {
@@ -96,5 +139,5 @@ globalThis.benchleafFields = (function () {
     }
   }
 
-  return { FEW, make, typed, selected, switched, oneOf, kept, keep };
+  return { FEW, make, typed, selected, oneOf, fieldOf, clearFaults, tellFaults, kept, keep };
 })();

@@ -78,7 +78,7 @@ async function axeOnTemplates(pairs = PAIRS) {
     const page = await open({ scheme, width, check: true });
     for (const name of names) {
       await page.goto(address(name));
-      if (/^(calculator\/|ticket)/.test(name)) await page.waitForSelector('form.calculator');
+      if (/^(calculator\/|ticket|labels)/.test(name)) await page.waitForSelector('form.calculator');
       await inspect(page, `${name}, ${scheme}, ${width} px`);
     }
     await page.goto(address('index.html'));

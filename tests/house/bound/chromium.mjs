@@ -38,7 +38,7 @@ export async function start(fault) {
       },
       async printed() {
         const file = path.join(scratch, 'printed.pdf');
-        await page.pdf({ path: file, format: 'A4' });
+        await page.pdf({ path: file, format: 'A4', preferCSSPageSize: true });
         return file;
       },
       close: () => page.context().close(),

@@ -50,7 +50,7 @@ async function open(viewport, options = {}) {
 /** A calculator or the ticket is a form as soon as the program is there. */
 async function go(page, name) {
   await page.goto(address(name));
-  if (name.startsWith('calculator/') || name === 'ticket.html') await page.waitForSelector('form.calculator');
+  if (name.startsWith('calculator/') || ['ticket.html', 'labels.html'].includes(name)) await page.waitForSelector('form.calculator');
 }
 
 /* Common practice, no source: 16 characters of 9 dots is the least that running text is read in; 8 words are running text. */

@@ -1,13 +1,14 @@
-// walk_check.mjs BOUND BROWSER: what is done at the bench, done by a script in `chromium` or `firefox` on the bound pages, opened
+// walk_check.mjs BOUND BROWSER PROGRAM: what is done at the bench, done by a script in `chromium` or `firefox` on the bound pages, opened
 // from the disk, at 390 × 844 and 1366 × 768: look up a cell, come back from it, see first aid on top, tick through a procedure, reckon a gasket by a plain number and by
-// an error, plan a ticket, reload, save, open again, print; the switch for light and dark; the single file; each procedure printed.
+// an error, plan a ticket, reload, save, open again, print; print labels, which lie on their grid and say what PROGRAM prints; the switch for light and dark; the single file; each procedure printed.
 import { execFileSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 
 import { fileAddress, finish, hold } from './tally.mjs';
 
-const [bound, name] = process.argv.slice(2);
+const [bound, name, program] = process.argv.slice(2);
 const VIEWPORTS = [{ width: 390, height: 844 }, { width: 1366, height: 768 }];
 
 const address = (file) => fileAddress(bound, file);
@@ -154,6 +155,108 @@ async function planTicket(page) {
   hold('and not the form', !printed.includes('Save the watch file'));
 }
 
+/* A sheet of labels as stationers sell it, recalled: 2 by 5 labels of 99.1 × 57 mm, 101.6 mm from one to the next, centred on A4. */
+const GRID = '99.1x57';
+const PLACES = [...Array(10).keys()].map((place) => ({ left: (210 - 101.6 - 99.1) / 2 + place % 2 * 101.6, top: (297 - 5 * 57) / 2 + Math.floor(place / 2) * 57 }));
+const NEAR_MM = 0.3;
+const PUT = '.label-form button[type=submit]';
+const ON_SHEET = '.label-sheets:not(.trial) .on-sheet';
+
+const choose = (page, field, value) => page.value(`(() => {
+  const one = document.querySelector('${field}');
+  one.value = '${value}';
+  one.dispatchEvent(new Event('change', { bubbles: true }));
+})()`);
+
+async function put(page, fields, labels) {
+  for (const [field, words] of Object.entries(fields)) await page.fill(`#label-${field}`, words);
+  await page.click(PUT);
+  await page.until(`document.querySelectorAll('${ON_SHEET}').length === ${labels}`);
+}
+
+/** Letters and figures alone: lines break elsewhere on paper. */
+const letters = (words) => words.replace(/[\s\u00ad\u2010-]/g, '');
+
+/** The words of the labels that the program prints for a call. */
+function terminalLetters(...call) {
+  const folder = mkdtempSync(path.join(tmpdir(), 'benchleaf-labels-'));
+  execFileSync(path.resolve(program), ['label', '--quiet', ...call, '--grid', GRID, '--to', folder], { stdio: 'pipe' });
+  const text = execFileSync('pdftotext', ['-raw', path.join(folder, 'labels', `labels-${GRID}.pdf`), '-'], { encoding: 'utf8' });
+  rmSync(folder, { recursive: true });
+  return letters(text);
+}
+
+/** Each line of the labels on the page stands on the printed ones, and nothing else does. */
+async function sameWords(page, call) {
+  const printed = terminalLetters(...call);
+  const lines = (await page.value(`[...document.querySelectorAll('${ON_SHEET} p, ${ON_SHEET} svg text')].map((one) => {
+    const words = one.cloneNode(true);
+    words.querySelectorAll('title').forEach((alternative) => alternative.remove());
+    return words.textContent;
+  })`)).map(letters);
+  for (const line of lines) hold(`the label of ${call[0]} says ${line} at the terminal`, printed.includes(line));
+  hold(`the label of ${call[0]} has the same letters`, lines.join('').length === printed.length);
+}
+
+/** Corners of the labels on the screen and heads on paper, in mm. */
+async function onGrid(page) {
+  const placed = await page.value(`(() => {
+    const sheet = document.querySelector('.label-sheets:not(.trial) .label-sheet').getBoundingClientRect();
+    return [...document.querySelectorAll('${ON_SHEET}')].map((label) => {
+      const box = label.getBoundingClientRect(), range = document.createRange();
+      range.selectNodeContents(label.querySelector('.label-head'));
+      const head = range.getBoundingClientRect();
+      return [box.left - sheet.left, box.top - sheet.top, head.left - box.left, head.top - box.top].map((dots) => dots / 96 * 25.4);
+    });
+  })()`);
+  const words = execFileSync('pdftotext', ['-bbox', await page.printed(), '-'], { encoding: 'utf8' });
+  const heads = [...words.matchAll(/xMin="([\d.]+)" yMin="([\d.]+)"[^>]*>393</g)].map(([, x, y]) => [x, y].map((dots) => Number(dots) / 72 * 25.4));
+  hold(`${heads.length} labels are printed`, heads.length === PLACES.length && placed.length === PLACES.length);
+  hold('on one sheet', words.match(/<page /g).length === 1 && /<page width="59[45]\.\d+" height="84[12]\.\d+"/.test(words));
+  PLACES.forEach((place, at) => {
+    const [left, top, right, down] = placed[at], [x, y] = heads[at];
+    hold(`label ${at + 1} lies at ${left}, ${top}`, Math.abs(left - place.left) <= NEAR_MM && Math.abs(top - place.top) <= NEAR_MM);
+    hold(`label ${at + 1} is printed ${x - right - place.left} mm off`, Math.abs(x - right - place.left) <= NEAR_MM);
+    hold(`label ${at + 1} is printed ${y - down - place.top} mm low`, Math.abs(y - down - place.top) <= NEAR_MM);
+  });
+}
+
+async function printLabels(page) {
+  await page.goto(address('html/labels.html'));
+  await page.until("document.querySelector('.label-form') !== null");
+  await page.click(PUT);
+  hold('an empty form says what to fill in', (await text(page, '.errors')).includes('Liquid'));
+  hold('and leads there', await page.value("document.activeElement.id === 'label-liquid'"));
+  hold('the button has the size of a thumb', await isThumbSized(page, PUT));
+  await choose(page, '#label-grid', GRID);
+  await put(page, { liquid: 'isopropanol', filled: '2026-11-30' }, 1);
+  hold('the sheet has the focus', await page.value("document.activeElement.id === 'labels_head'"));
+  await sameWords(page, ['isopropanol', '--date', '2026-11-30']);
+  hold('the bottle shows two diamonds', /GHS02.*GHS07|GHS07.*GHS02/.test(await page.value("document.querySelector('.label-beside svg').outerHTML")));
+  await choose(page, '#label-way', 'mixture');
+  await page.fill('#label-name', 'Bath');
+  await page.fill('#label-part', 'sodium-hypochlorite:5, acetic-acid:5');
+  await page.click(PUT);
+  await page.until("document.querySelector('#label-part[aria-invalid]') !== null");
+  hold('a mixture that is refused says why', (await text(page, '#label-part-error')).includes('must never meet'));
+  hold('and gives no label', (await count(page, ON_SHEET)) === 1);
+  await page.click('.label-list button');
+  hold('a label is taken off', (await count(page, ON_SHEET)) === 0);
+  await put(page, { part: 'acetic-acid:5', flash: 'none' }, 1);
+  await sameWords(page, ['--mixture', 'acetic-acid:5', '--name', 'Bath', '--flash', 'none']);
+  await page.click('.label-list button');
+  await choose(page, '#label-way', 'gasket');
+  await put(page, { gasket: 'round-0-7', inside: '28' }, 1);
+  await sameWords(page, ['round-0-7:28']);
+  await page.click('.label-list button');
+  await choose(page, '#label-way', 'cell');
+  await put(page, { cell: '393', bought: '2026-11' }, 1);
+  await sameWords(page, ['393', '--date', '2026-11']);
+  await put(page, { copies: '9' }, 10);
+  await onGrid(page);
+  hold('print has the labels alone', !(await printedText(page)).includes('What gets a label'));
+}
+
 /** Every procedure, in the browser that the test has: what is handed to a helper is two sheets at most. */
 async function handOuts(browser) {
   const page = await browser.open(VIEWPORTS[1]);
@@ -190,7 +293,7 @@ const { start } = await import(`./${name}.mjs`);
 const browser = await start((words) => hold(words, false));
 for (const viewport of VIEWPORTS) {
   const page = await browser.open(viewport);
-  for (const walk of [lookUp, comeBack, firstAidOnTop, tickThrough, reckonGasket, planTicket, changeTheme, singleFile]) {
+  for (const walk of [lookUp, comeBack, firstAidOnTop, tickThrough, reckonGasket, planTicket, printLabels, changeTheme, singleFile]) {
     await walk(page, browser, viewport).catch((error) => hold(`${walk.name} at ${viewport.width}: ${error.message}`, false));
   }
   await page.close();
