@@ -4,8 +4,11 @@
 
 #include <string>
 
+#include "command/changed_part.h"
 #include "command/commands.h"
 #include "command/explain.h"
+#include "command/git.h"
+#include "command/schema_folder.h"
 #include "command/whole_file.h"
 #include "command/workbench.h"
 #include "compose/charts/chart.h"
@@ -60,6 +63,19 @@ void check_composition(Workbench& bench) {
   compose::make_charts(bench.base, bench.tables, bench.derived, bench.findings);
 }
 
+/// Puts each finding where the author of a change looks for it, and leaves out what the change did not touch. One line where that
+/// cannot be done, or an empty text.
+std::string turn_to_the_change(Workbench& bench, const CheckOptions& options, const std::filesystem::path& content) {
+  const Git git(content);
+  report_at_newer(bench.findings, bench.files, git);
+  if (options.changed_since.empty()) return {};
+  if (!git.answers()) return "--changed-since needs git, and content in a git repository";
+  const auto changed = git.changed_since(options.changed_since);
+  if (!changed) return "there is no commit " + options.changed_since + " in this repository";
+  bench.findings = of_changed(bench.findings, bench.files, *changed);
+  return {};
+}
+
 }  // namespace
 
 int run_check(const CheckOptions& options, const CommonOptions& common, Terminal& terminal) {
@@ -72,6 +88,8 @@ int run_check(const CheckOptions& options, const CommonOptions& common, Terminal
   if (const auto* unreadable = std::get_if<Unreadable>(&opened)) return terminal.failure(unreadable->why);
   auto& bench = std::get<Workbench>(opened);
   check_composition(bench);
+  if (const std::string why = turn_to_the_change(bench, options, find_content(common.content)); !why.empty())
+    return terminal.failure(why);
   bench.findings.sort(bench.files);
   if (options.json) {
     terminal.data(report::findings_json(bench.findings, bench.files));

@@ -52,6 +52,7 @@ CommandInfo check_command() {
       {content_argument()},
       {flag("--json", "print the diagnostics as one JSON object"), flag("--strict", "count warnings as errors"),
        option("--sarif", "FILE", Takes::file, "write the diagnostics to a file as SARIF 2.1.0"),
+       option("--changed-since", "COMMIT", Takes::text, "report warnings and notes only for files changed since a git commit"),
        flag("--rules", "list the rules and exit"),
        option("--explain", "RULE", Takes::rule, "explain a rule with failing and passing samples, then exit"), overlay_option()},
       {},

@@ -60,7 +60,7 @@ int write_draft(const fs::path& path, const std::string& reference, const std::s
     case NewFile::failed: return terminal.failure("the file " + path.generic_string() + " cannot be written");
     case NewFile::written: break;
   }
-  terminal.progress("wrote " + path.generic_string() + ": fill in what stands open, then run check");
+  terminal.progress("wrote " + path.generic_string() + ": fill in the empty fields, then run benchleaf check");
   return terminal.finish(kExitGood);
 }
 

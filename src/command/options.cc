@@ -111,8 +111,8 @@ std::vector<std::string> option_names(const std::string& command) {
 using Parsed = std::variant<Options, EarlyExit>;
 
 CheckOptions check_options(const Given& given) {
-  return {given.has("check", "--json"), given.has("check", "--strict"), given.has("check", "--rules"),
-          given.one("check", "--explain"), given.one("check", "--sarif")};
+  return {given.has("check", "--json"),    given.has("check", "--strict"), given.has("check", "--rules"),
+          given.one("check", "--explain"), given.one("check", "--sarif"),  given.one("check", "--changed-since")};
 }
 
 BindOptions bind_options(const Given& given) {

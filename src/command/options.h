@@ -27,9 +27,10 @@ struct CommonOptions {
 struct CheckOptions {
   bool json = false;
   bool strict = false;
-  bool rules = false;   ///< only list the rules
-  std::string explain;  ///< only explain this rule, or empty
-  std::string sarif;    ///< file to write the findings into as SARIF, or empty
+  bool rules = false;         ///< only list the rules
+  std::string explain;        ///< only explain this rule, or empty
+  std::string sarif;          ///< file to write the findings into as SARIF, or empty
+  std::string changed_since;  ///< commit of git: warnings and notes on what has changed since then alone; or empty
 };
 
 struct BindOptions {

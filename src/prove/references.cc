@@ -2,6 +2,9 @@
 // broken is no finding, since the broken file has its own.
 
 #include <algorithm>
+#include <functional>
+#include <map>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,6 +57,50 @@ bool is_worth_a_guess(const Proof& proof) {
          kMostGuesses;
 }
 
+bool could_be_id(std::string_view id) {
+  return id.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-") == std::string_view::npos;
+}
+
+/// The words of an id that say something: those of four letters and more.
+std::vector<std::string> words_of(const std::string& id) {
+  std::vector<std::string> words;
+  std::istringstream in(id);
+  for (std::string word; std::getline(in, word, '-');) {
+    if (word.size() >= 4) words.push_back(word);
+  }
+  return words;
+}
+
+/// At most three of the ids that have most words of this one; empty where none has any.
+std::vector<std::string> sharing_a_word(const std::vector<std::string>& ids, const std::string& id) {
+  constexpr std::size_t kMostNamed = 3;
+  std::map<std::ptrdiff_t, std::vector<std::string>, std::greater<>> by_shared;
+  const auto wanted = words_of(id);
+  for (const std::string& one : ids) {
+    const auto words = words_of(one);
+    const auto shared = std::count_if(wanted.begin(), wanted.end(), [&words](const std::string& word) {
+      return std::find(words.begin(), words.end(), word) != words.end();
+    });
+    if (shared > 0) by_shared[shared].push_back(one);
+  }
+  if (by_shared.empty()) return {};
+  auto best = by_shared.begin()->second;
+  if (best.size() > kMostNamed) best.resize(kMostNamed);
+  return best;
+}
+
+/// What to do about an id that no record of the wanted kinds has: the near one, one that shares a word with it, or a new record.
+std::string hint_for(const Proof& proof, const ReferencePlace& reference, const std::string& id) {
+  const auto ids = ids_of(proof.base, kinds_of(reference));
+  if (const std::string nearest = base::nearest_word(id, ids); !nearest.empty()) return did_you_mean(nearest);
+  const std::string create =
+      reference.kinds.size() != 1 || !could_be_id(id)
+          ? "name a record that is there, or create one with benchleaf draft"
+          : "create it: benchleaf draft " + std::string(model::kind_name(reference.kinds.front())) + " " + id;
+  const auto related = sharing_a_word(ids, id);
+  return related.empty() ? create : "did you mean " + base::or_list(related) + "? Otherwise " + create;
+}
+
 void no_such_record(const Proof& proof, const ReferencePlace& reference, std::string_view id) {
   const auto elsewhere = answering(proof.base, model::all_kinds(), id);
   if (!elsewhere.empty()) {
@@ -62,9 +109,9 @@ void no_such_record(const Proof& proof, const ReferencePlace& reference, std::st
                        "name a record of the right kind");
     return;
   }
-  proof.findings.add(
-      Rule::reference_unknown, reference.span, "there is no " + kinds_text(reference) + " called " + std::string(id),
-      is_worth_a_guess(proof) ? did_you_mean(base::nearest_word(id, ids_of(proof.base, kinds_of(reference)))) : std::string());
+  proof.findings.add(Rule::reference_unknown, reference.span,
+                     "there is no " + kinds_text(reference) + " called " + std::string(id),
+                     is_worth_a_guess(proof) ? hint_for(proof, reference, std::string(id)) : std::string());
 }
 
 void check_reference(const Proof& proof, const ReferencePlace& reference) {

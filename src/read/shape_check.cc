@@ -61,7 +61,7 @@ std::string type_hint(const Node& node, const Schema& schema) {
   }
   bool could_quote = (wanted & kString) != 0 && node.is_scalar() && node.type != NodeType::null;
   if (could_quote) return "write it in quotes: \"" + node.text + "\"";
-  if (node.type == NodeType::null) return "write a value, or take the key out";
+  if (node.type == NodeType::null) return "write a value, or delete the line";
   if (node.quoted && (wanted & (kNumber | kInteger | kBoolean)) != 0) return "take the quotes off";
   if ((wanted & kArray) != 0 && node.type == NodeType::string) return "write it in brackets: [" + node.text + "]";
   return {};

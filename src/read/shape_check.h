@@ -56,6 +56,7 @@ class ShapeChecker {
   void check_list(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out) const;
   void check_items(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out) const;
   void check_mapping(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out) const;
+  Outcome check_member(const Schema& schema, SchemaId id, const model::Member& member, const std::string& path) const;
   void check_members(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out,
                      std::vector<std::string>& meant) const;
   void check_dependencies(const Schema& schema, const model::Node& node, const std::string& path, Outcome& out) const;

@@ -90,6 +90,17 @@ void ShapeChecker::check_mapping(const Schema& schema, const Node& node, const s
   check_dependencies(schema, node, path, out);
 }
 
+/// An empty field that the record needs is to be filled in; any other may be deleted as well.
+Outcome ShapeChecker::check_member(const Schema& schema, SchemaId id, const Member& member, const std::string& path) const {
+  Outcome found = check(id, member.value, path);
+  const bool required = std::find(schema.required.begin(), schema.required.end(), member.key) != schema.required.end();
+  if (!required || member.value.type != model::NodeType::null) return found;
+  for (Slip& slip : found.slips) {
+    if (slip.path == path) slip.hint = "write a value: this field is required";
+  }
+  return found;
+}
+
 void ShapeChecker::check_members(const Schema& schema, const Node& node, const std::string& path, Outcome& out,
                                  std::vector<std::string>& meant) const {
   std::vector<const Member*> unknown;
@@ -99,7 +110,7 @@ void ShapeChecker::check_members(const Schema& schema, const Node& node, const s
     auto property = schema.properties.find(member.key);
     if (property != schema.properties.end()) {
       known = true;
-      out.take(check(property->second, member.value, inner));
+      out.take(check_member(schema, property->second, member, inner));
     }
     for (const auto& [keys, id] : schema.pattern_properties) {
       if (!keys.found_in(member.key)) continue;

@@ -1,7 +1,9 @@
 // In: values and schemas. Out: the words of messages about them: what was found and what was expected.
 #include "read/shape_words.h"
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <utility>
 
 #include "base/id.h"
@@ -51,6 +53,16 @@ std::string form_words(const Shape& shape, const std::vector<SchemaId>& forms) {
   return one_of(words);
 }
 
+/// The only candidate of which the word is the beginning: `high` for `hi`, `silver-oxide` for `silver`.
+std::string begun_word(std::string_view word, const std::vector<std::string>& candidates) {
+  const auto begins = [word](const std::string& one) {
+    return one.size() > word.size() && one.compare(0, word.size(), word) == 0;
+  };
+  const auto first = std::find_if(candidates.begin(), candidates.end(), begins);
+  const bool only = first != candidates.end() && std::none_of(std::next(first), candidates.end(), begins);
+  return only && word.size() > 1 ? *first : std::string();
+}
+
 }  // namespace
 
 std::string in_marks(std::string_view text) {
@@ -65,7 +77,9 @@ std::string in_marks(std::string_view text) {
 }
 
 std::string likely_word(std::string_view word, const std::vector<std::string>& candidates) {
-  return word.size() > kMostShown ? std::string() : base::nearest_word(word, candidates);
+  if (word.size() > kMostShown) return {};
+  const std::string nearest = base::nearest_word(word, candidates);
+  return nearest.empty() ? begun_word(word, candidates) : nearest;
 }
 
 std::string one_of(const std::vector<std::string>& words) {

@@ -136,7 +136,7 @@ TEST_CASE("the help of a command names its options, its words and its exit codes
     const auto help = parse({command.name, "--help"});
     const std::string text = std::get<EarlyExit>(help).out;
     INFO(text);
-    Words options = matches(text, "--[a-z]+");
+    Words options = matches(text, "--[a-z]+(-[a-z]+)*");
     Words expected = option_names(command);
     for (const auto& option : common_options()) options.insert(option.name);  // the program's own help lists them
     CHECK(options == expected);
@@ -200,7 +200,7 @@ TEST_CASE("the manual: groff sets it without a warning, and it names every comma
     CHECK(program.find(command.does.substr(1)) != std::string::npos);  // its first letter is a capital here
     CHECK(program.find(exit_words(command)) != std::string::npos);
   }
-  CHECK(matches(program, "--[a-z]+") == named);
+  CHECK(matches(program, "--[a-z]+(-[a-z]+)*") == named);
   const std::string record = words_of("benchleaf-record.5");
   for (const auto kind : benchleaf::model::all_kinds()) {
     const std::string name(benchleaf::model::kind_name(kind));

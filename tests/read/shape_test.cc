@@ -99,7 +99,7 @@ TEST_CASE("one slip gives one finding at the place of the slip") {
       {"form of a code", "id: SR754W\nsystem: alkaline\nsize: { diameter: 7.9 mm, height: 5.4 mm }\n",
        "1:5 shape.pattern: found the text \"SR754W\", expected a text such as sr754w | Name of the record."},
       {"nothing for a text", kGood + "note:\n",
-       "4:1 shape.type: found nothing, expected a text | write a value, or take the key out"},
+       "4:1 shape.type: found nothing, expected a text | write a value, or delete the line"},
       {"text for a list", kGood + "uses: watch\n",
        "4:7 shape.type: found the text \"watch\", expected a list | write it in brackets: [watch]"},
       {"quoted number", kGood + "cells: \"2\"\n",
