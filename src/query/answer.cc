@@ -24,6 +24,8 @@ constexpr std::size_t kMostBytes = 200;
 constexpr std::size_t kMostWords = 24;
 constexpr std::size_t kMostOthers = 8;
 constexpr double kEnough = 0.5;      // of the weight of all words that a hit must have
+constexpr double kOfNamed = 0.25;    // of the same, where two words and more are of one name of the record
+constexpr double kOfBest = 0.5;      // of the best score, below which nothing stands in for what was left out
 constexpr double kOfFit = 0.3;       // of a measure that fits a series, beside the words that do
 constexpr double kAlmostBest = 0.9;  // of the best score, from which a hit stands beside it
 constexpr std::string_view kSeatCalculator = "gasket-fit";
@@ -39,6 +41,8 @@ int leaning(Kind kind) {
     default: return 2;
   }
 }
+
+bool is_enough(const TextHit& hit) { return hit.share >= kEnough || (hit.named > 1 && hit.share >= kOfNamed); }
 
 using RecordList = std::vector<const model::Record*>;
 
@@ -310,7 +314,8 @@ class Answerer::Parts {
       const std::string key = names_.with_slips(words, 0, words.size());
       if (!key.empty()) return give(names_.of_key(key), false, words, out);
     }
-    std::erase_if(found.hits, [](const TextHit& hit) { return hit.share < kEnough; });
+    const double least = found.hits.empty() ? 0 : found.hits.front().score * kOfBest;
+    std::erase_if(found.hits, [least](const TextHit& hit) { return !is_enough(hit) || hit.score < least; });
     for (const TextHit& hit : found.hits) {
       const bool best = hit.score >= found.hits.front().score * kAlmostBest;
       std::vector<Answer>& list = best && out.others.empty() ? out.hits : out.others;

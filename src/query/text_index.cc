@@ -23,6 +23,7 @@ constexpr double kHalf = 0.4;       // what a name of which few words are asked 
 constexpr double kSecond = 0.25;    // what words that hit other names add to the best one
 constexpr double kPassing = 0.3;    // of a word that stands in any question
 constexpr double kUnknownWord = 1.3;
+constexpr double kWanted = 1.2;  // of the kind of record that a query asks for
 
 /// What is seen and done comes before the thing it is done with, a thing before the word for it.
 double leaning(Kind kind) {
@@ -173,10 +174,12 @@ std::vector<TextIndex::Asked> TextIndex::asked(const std::vector<Word>& words) c
 
 void TextIndex::count(const Asked& one, std::map<std::size_t, Score>& scores) const {
   std::map<std::size_t, std::map<std::pair<int, int>, double>> best;  // of each place of each record
+  std::map<std::size_t, double> surest;
   for (const auto& [stem, sure] : one.stems) {
     const double weight = weight_of(stem) * sure * (one.passing ? kPassing : 1);
     for (const Place& place : places_.find(stem)->second) {
       if (one.passing && place.name < 0) continue;
+      surest[place.doc] = std::max(surest[place.doc], sure);
       double& kept = best[place.doc][{place.name, place.sentence}];
       kept = std::max(kept, weight);
     }
@@ -184,9 +187,8 @@ void TextIndex::count(const Asked& one, std::map<std::size_t, Score>& scores) co
   for (const auto& [doc, places] : best) {
     Score& score = scores[doc];
     score.words.emplace_back();
-    double most = 0, most_said = 0;
+    double most_said = 0;
     for (const auto& [place, weight] : places) {
-      most = std::max(most, weight);
       if (place.first >= 0) {
         score.names[place.first].weight += weight;
         if (!one.passing) ++score.names[place.first].many;
@@ -197,20 +199,29 @@ void TextIndex::count(const Asked& one, std::map<std::size_t, Score>& scores) co
       }
     }
     score.said += most_said;
-    if (!one.passing) score.asked += most;
+    if (!one.passing) score.asked += one.weight * surest[doc];  // a common word for it answers as well as a rare one
   }
+}
+
+/// Who says what is to be done wants a procedure; who says what fails, a symptom.
+double TextIndex::wanted(Kind kind, const std::vector<Word>& words) const {
+  const Use use = kind == Kind::procedure ? Use::does : Use::fails;
+  if (kind != Kind::procedure && kind != Kind::symptom) return 1;
+  return std::any_of(words.begin(), words.end(), [&](const Word& word) { return vocabulary_.is(word, use); }) ? kWanted : 1;
 }
 
 TextHit TextIndex::hit_of(std::size_t doc, const Score& score, double total) const {
   const Doc& of = docs_[doc];
   double best = 0;
   int best_name = -1;
+  std::size_t named = 0;
   for (const auto& [name, hit] : score.names) {
     const double whole = static_cast<double>(hit.many) / static_cast<double>(of.name_sizes[static_cast<std::size_t>(name)]);
     const double value = hit.weight * kOfName * (kHalf + (1 - kHalf) * std::min(1.0, whole));
     if (value <= best) continue;
     best = value;
     best_name = name;
+    named = hit.many;
   }
   double others = 0;
   for (const auto& word : score.words) {
@@ -224,7 +235,7 @@ TextHit TextIndex::hit_of(std::size_t doc, const Score& score, double total) con
     if (weight > together) shown = sentence;
     together = std::max(together, weight);
   }
-  TextHit hit{of.record, 0, total > 0 ? score.asked / total : 0, {}};
+  TextHit hit{of.record, 0, total > 0 ? score.asked / total : 0, named, {}};
   hit.score = (best + kSecond * kOfName * others + kOfSentence * (score.said + together)) * leaning(of.record->kind);
   if (shown >= 0 && best < hit.score / 2) hit.shown = of.sentences[static_cast<std::size_t>(shown)];
   return hit;
@@ -240,7 +251,13 @@ TextHits TextIndex::find(const std::vector<Word>& words) const {
     found.guessed = found.guessed || one.guessed;
     count(one, scores);
   }
-  for (const auto& [doc, score] : scores) found.hits.push_back(hit_of(doc, score, total));
+  const double does = wanted(Kind::procedure, words), fails = wanted(Kind::symptom, words);
+  for (const auto& [doc, score] : scores) {
+    found.hits.push_back(hit_of(doc, score, total));
+    TextHit& hit = found.hits.back();
+    if (hit.record->kind == Kind::procedure) hit.score *= does;
+    if (hit.record->kind == Kind::symptom) hit.score *= fails;
+  }
   std::stable_sort(found.hits.begin(), found.hits.end(),
                    [](const TextHit& one, const TextHit& other) { return one.score > other.score; });
   return found;

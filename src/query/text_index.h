@@ -15,8 +15,9 @@ namespace benchleaf::query {
 struct TextHit {
   const model::Record* record = nullptr;
   double score = 0;
-  double share = 0;   ///< of the weight of all words that were asked: 1 where every word hits
-  std::string shown;  ///< the sentence of the record that was hit, where its names were not
+  double share = 0;       ///< of the weight of all words that were asked: 1 where every word hits
+  std::size_t named = 0;  ///< words in the name that was hit best
+  std::string shown;      ///< the sentence of the record that was hit, where its names were not
 };
 
 /// What a search by words brings.
@@ -68,6 +69,7 @@ class TextIndex {
   Asked asked(const Word& word) const;
   std::vector<Asked> asked(const std::vector<Word>& words) const;
   void count(const Asked& one, std::map<std::size_t, Score>& scores) const;
+  double wanted(model::Kind kind, const std::vector<Word>& words) const;
   TextHit hit_of(std::size_t doc, const Score& score, double total) const;
   std::string corrected(const std::string& word) const;
 

@@ -11,15 +11,17 @@ namespace benchleaf::query {
 
 namespace {
 
-constexpr std::array<std::pair<std::string_view, Use>, 9> kUses = {{{"asks", Use::asks},
-                                                                    {"defines", Use::defines},
-                                                                    {"cell", Use::cell},
-                                                                    {"wide", Use::wide},
-                                                                    {"high", Use::high},
-                                                                    {"joins", Use::joins},
-                                                                    {"compares", Use::compares},
-                                                                    {"acts", Use::acts},
-                                                                    {"craft", Use::craft}}};
+constexpr std::array<std::pair<std::string_view, Use>, 11> kUses = {{{"asks", Use::asks},
+                                                                     {"defines", Use::defines},
+                                                                     {"cell", Use::cell},
+                                                                     {"wide", Use::wide},
+                                                                     {"high", Use::high},
+                                                                     {"joins", Use::joins},
+                                                                     {"compares", Use::compares},
+                                                                     {"acts", Use::acts},
+                                                                     {"does", Use::does},
+                                                                     {"fails", Use::fails},
+                                                                     {"craft", Use::craft}}};
 
 }  // namespace
 

@@ -21,6 +21,8 @@ enum class Use {
   joins,     ///< stands between two things that touch: `on`, `with`
   compares,  ///< stands between two things that are told apart: `or`, `vs`, `difference`
   acts,      ///< says nothing beside a liquid and what it touches: `clean`, `gasket`
+  does,      ///< says that something is to be done: `fit`, `how`
+  fails,     ///< says that something fails: `stuck`, `wont`
   craft      ///< of a craft or a trade that the book is not about
 };
 
