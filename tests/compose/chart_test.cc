@@ -277,3 +277,16 @@ TEST_CASE("a chart names the page of a liquid at the end of its row, and nothing
   CHECK(foot(charts).find("Pages: handbook on A4") != std::string::npos);
   CHECK(foot(bare).empty());
 }
+
+TEST_CASE("each row of what must never meet names every partner, also those whose own row stands above", "[compose]") {
+  report::Findings findings;
+  const auto charts = real_charts(findings);
+  std::string peroxide;
+  for (const auto* table : blocks_of<model::Table>(charts, "Never together")) {
+    for (const auto& row : table->rows) {
+      if (model::plain_text(row.cells.front().runs) == "Peroxide") peroxide = model::plain_text(row.cells.at(1).runs);
+    }
+  }
+  // Warnings of household products and laboratory handbooks: common practice, no single source.
+  for (const char* partner : {"bleach", "vinegar", "acetone"}) CHECK(peroxide.find(partner) != std::string::npos);
+}

@@ -148,11 +148,13 @@ PanelBlocks never_together(const Desk& desk, const Wanted& wanted) {
   table.columns = {column({}, model::Column::Align::left, true), column({}), column({}, model::Column::Align::right)};
   for (std::size_t i = 0; i < records.size(); ++i) {
     Line never(desk);
-    for (std::size_t k = i + 1; k < records.size(); ++k) {
-      if (meeting_verdict(desk, *records[i], *records[k]) != model::Verdict::never) continue;
+    bool said = true;  // by the rows above, which name the pair from the other side
+    for (std::size_t k = 0; k < records.size(); ++k) {
+      if (k == i || meeting_verdict(desk, *records[i], *records[k]) != model::Verdict::never) continue;
       never.say(never.empty() ? "" : ", ").say(inner_name(*records[k]));
+      said = said && k < i;
     }
-    if (never.empty()) continue;
+    if (said) continue;
     const std::string name = unbroken(sentence_case(short_name(*records[i])));
     model::Runs key{model::text_run(name, model::Style::look_up)};
     table.rows.push_back({{cell(std::move(key)), cell(never.take()), cell(more_at(records[i]->reference()))}, {}});

@@ -47,7 +47,7 @@ PanelBlocks twin_scale(const Desk& desk, const Wanted& wanted);
 PanelBlocks consumption_limits(const Desk& desk, const Wanted& wanted);
 /// What marks on cases say of the layer of gold.
 PanelBlocks plating_marks(const Desk& desk, const Wanted& wanted);
-/// What must never come together, each pair once.
+/// What must never come together: each pair, and all of them in each row that has one.
 PanelBlocks never_together(const Desk& desk, const Wanted& wanted);
 PanelBlocks word_rows(const Desk& desk, const Wanted& wanted);
 PanelBlocks words_only(const Desk& desk, const Wanted& wanted);
