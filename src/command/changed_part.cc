@@ -19,7 +19,6 @@ bool is_of_two(const Finding& finding) {
     case Rule::number_unique:
     case Rule::record_twin:
     case Rule::substance_number_twice:
-    case Rule::alias_clash:
       return finding.notes.size() == 1 && finding.where.file != base::kNoFile &&
              finding.notes.front().where.file != base::kNoFile && finding.notes.front().where.file != finding.where.file;
     default: return false;

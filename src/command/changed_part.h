@@ -9,7 +9,7 @@
 
 namespace benchleaf::command {
 
-/// Turns what two records have in common by mistake (a number, a name, an alias) so that it is reported at the file that changed
+/// Turns what two records have in common by mistake (a number, a name) so that it is reported at the file that changed
 /// last; where git cannot tell, it is reported at both.
 void report_at_newer(report::Findings& findings, const base::FileTable& files, const Git& git);
 
