@@ -50,13 +50,15 @@ void add_records(const std::string& names, const model::KnowledgeBase& records, 
 Dangers dangers_in(const std::vector<Word>& words, const Vocabulary& vocabulary, const model::KnowledgeBase& records,
                    const model::Tables& tables) {
   const std::set<std::string> stems = stems_of(words, vocabulary);
+  std::set<std::string> own;  // as they were typed: a word that may mean the same excludes nothing
+  for (const Word& word : words) own.insert(stem_of(word.text));
   std::vector<std::pair<std::size_t, const Row*>> rows;
   for (const Row& row : standards::rows_of(tables, "danger-words")) {
     const std::size_t hit = words_hit(row, stems);
     const std::string& never = standards::cell_text(row, "unless");
     std::istringstream excluded(never);
     bool out = hit == 0;
-    for (std::string word; excluded >> word;) out = out || (word != "none" && stems.count(stem_of(folded(word))) > 0);
+    for (std::string word; excluded >> word;) out = out || (word != "none" && own.count(stem_of(folded(word))) > 0);
     if (!out) rows.emplace_back(hit, &row);
   }
   std::stable_sort(rows.begin(), rows.end(), [](const auto& one, const auto& other) { return one.first > other.first; });
