@@ -113,9 +113,9 @@ TEST_CASE("what no table has is refused where it stands") {
   const auto short_size = read_code("4SR83");
   REQUIRE(std::holds_alternative<DesignationError>(short_size));
   CHECK(std::get<DesignationError>(short_size).position == 3);
-  const auto diameter = read_code("SR854W");
+  const auto diameter = read_code("SR1754W");
   REQUIRE(std::holds_alternative<DesignationError>(diameter));
-  CHECK(std::get<DesignationError>(diameter).reason == "no diameter is on file for the code 8");
+  CHECK(std::get<DesignationError>(diameter).reason == "no diameter is on file for the code 17");
 }
 
 TEST_CASE("codes are cut off, never rounded: figures of published lists") {

@@ -273,6 +273,17 @@ TEST_CASE("worked examples of offices that apply the regulation come out as publ
   SECTION("the same, where its sheet says 3 to 7 %: the upper end counts, and the whole is corrosive") {
     CHECK(corrosive_class(7, corrosive) == "Skin Corr. 1B");
   }
+  // Its 8.2A, 8.2B and 8.2C are categories 1A, 1B and 1C.
+  SECTION("New Zealand, User Guide to Thresholds and Classifications, page 168, for example: too little of A, enough with B: B") {
+    Mixture mixture;
+    mixture.parts = {part(3, {{"Skin Corr. 1A", "H314", {}, {}}}), part(3, corrosive), part(94, {})};
+    const auto found = standards::classify(mixture, tables()).classes;
+    const auto is = [&found](const char* name) {
+      return std::any_of(found.begin(), found.end(), [name](const auto& one) { return one.hazard_class == name; });
+    };
+    CHECK(is("Skin Corr. 1B"));
+    CHECK_FALSE(is("Skin Corr. 1A"));
+  }
   // Only P lasts in water, so that it alone counts for the long term: 10 x 100 x 0.05 % = 50 %.
   SECTION("New Zealand, User Guide to Thresholds and Classifications, page 295, table 19.5: mixture Z is 9.1B and no 9.1A") {
     MixturePart p = part(0.05, {{"Aquatic Acute 1", "H400", {}, {}}, {"Aquatic Chronic 1", "H410", {}, {}}});
