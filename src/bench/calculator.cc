@@ -28,6 +28,7 @@
 #include "bench/rinse.h"
 #include "bench/scratch_ladder.h"
 #include "bench/screw_thread.h"
+#include "bench/typed.h"
 #include "bench/vapour.h"
 #include "bench/water_pressure.h"
 #include "model/record_ref.h"
@@ -90,13 +91,26 @@ std::optional<Refusal> wrong_inputs(const Calculator& calculator, const Inputs& 
   return std::nullopt;
 }
 
-/// An input without a name is the first of the calculator, unless that one is given as well.
-Inputs named(const Calculator& calculator, const Inputs& inputs) {
+/// Whether a text is a figure in a unit that an input takes, by the unit of its example.
+bool reads(const InputInfo& input, const std::string& text, const model::Tables& tables) {
+  const auto example = base::parse_quantity(std::string(input.example));
+  const auto* usual = std::get_if<base::Quantity>(&example);
+  return usual != nullptr && std::holds_alternative<base::Quantity>(read_typed(text, usual->unit, tables).read);
+}
+
+/// An input without a name is the first of the calculator that takes its unit: `3 ATM` is a pressure, not the depth before it.
+/// Where none does it is the first of all, which says what is wrong; one that is given by name as well stays as it is.
+Inputs named(const Calculator& calculator, const Inputs& inputs, const model::Tables& tables) {
   const auto bare = inputs.find(std::string_view());
   if (bare == inputs.end() || calculator.inputs.empty()) return inputs;
+  const auto taker = std::find_if(calculator.inputs.begin(), calculator.inputs.end(),
+                                  [&](const InputInfo& input) { return reads(input, bare->second.text, tables); });
+  const bool is_figure =
+      std::holds_alternative<base::Quantity>(base::parse_quantity(std::string(calculator.inputs.front().example)));
+  const InputInfo& input = is_figure && taker != calculator.inputs.end() ? *taker : calculator.inputs.front();
   Inputs with_name = inputs;
   with_name.erase(std::string());
-  with_name.emplace(std::string(calculator.inputs.front().name), bare->second);
+  with_name.emplace(std::string(input.name), bare->second);
   return with_name;
 }
 
@@ -174,7 +188,7 @@ Result reckon(std::string_view name, const Inputs& inputs, const Context& contex
   if (calculator == nullptr) {
     return refused(std::string(name), {"", "there is no calculator of this name", nearest_or_all(name, calculator_names())});
   }
-  const Inputs given = named(*calculator, inputs);
+  const Inputs given = named(*calculator, inputs, context.tables);
   auto wrong = wrong_inputs(*calculator, given);
   const bool wrong_form = wrong.has_value();
   Result result = wrong ? refused(std::string(name), std::move(*wrong)) : calculator->run(given, context);

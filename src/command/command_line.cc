@@ -89,7 +89,7 @@ CommandInfo reckon_command() {
   return {"reckon",
           "Run a calculator and show its working; without NAME, list them all",
           {{"NAME", "a calculator", Takes::calculator, false, false},
-           {"KEY=VALUE", "its inputs; a bare value is the first of them", Takes::inputs, false, true}},
+           {"KEY=VALUE", "its inputs; a bare value is the first that takes it", Takes::inputs, false, true}},
           {flag("--json", "print the answer as one JSON object"), overlay_option()},
           {},
           "an answer",

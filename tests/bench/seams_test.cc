@@ -255,6 +255,12 @@ TEST_CASE("inputs as people give them") {
   const bench::Context context{shop.schema.tables, shop.figures};
   CHECK_FALSE(bench::reckon("cell-swap", {{"", {"394", model::Trust::given, {}}}}, context).refusal);
   CHECK_FALSE(bench::reckon("cell-decode", {{"", {"SR44W", model::Trust::given, {}}}}, context).refusal);
+  // It goes to the first input that takes its unit: a pressure behind a depth, a rate a month behind one in parts per million.
+  CHECK_FALSE(bench::reckon("water-pressure", {{"", {"3 ATM", model::Trust::given, {}}}}, context).refusal);
+  CHECK_FALSE(bench::reckon("rate-drift", {{"", {"15 s/month", model::Trust::given, {}}}}, context).refusal);
+  const auto wrong = bench::reckon("water-pressure", {{"", {"3 mA", model::Trust::given, {}}}}, context);
+  REQUIRE(wrong.refusal);
+  CHECK(wrong.refusal->input == "depth");
 }
 
 // 8 mAh less a fifth at 1 mA: 6.4 h, by hand.
