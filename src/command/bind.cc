@@ -1,10 +1,8 @@
 // bind: checks, then writes the handbook: PDF by paper, HTML, facts, MANIFEST. All of it or none: everything is made in
 // memory first, and only a run without an error touches the output folder.
 
-#include <algorithm>
 #include <functional>
 #include <iterator>
-#include <map>
 #include <optional>
 #include <set>
 #include <string>
@@ -19,6 +17,7 @@
 #include "command/output_folder.h"
 #include "command/page_numbers.h"
 #include "command/page_scripts.h"
+#include "command/set_books.h"
 #include "command/setting.h"
 #include "command/workbench.h"
 #include "compose/charts/chart.h"
@@ -28,7 +27,6 @@
 #include "html/site.h"
 #include "model/paper_size.h"
 #include "page/crop_marks.h"
-#include "page/set_book.h"
 #include "pdf/writer.h"
 #include "read/two_threads.h"
 #include "report/print.h"
@@ -47,50 +45,11 @@ struct Piece {
   report::Findings findings;
 };
 
-/// On which page each record stands.
-std::map<std::string, std::string> pages_of(const page::Document& document, const std::vector<std::string>& records) {
-  std::map<std::string, std::string> pages;
-  for (const std::string& record : records) {
-    if (std::string page = page::page_label(document, record); !page.empty()) pages.emplace(record, std::move(page));
-  }
-  return pages;
-}
-
 /// Whose pages the look-up names.
 struct Numbered {
   std::string mark;  ///< of the content
   std::vector<std::string> records;
 };
-
-bool holds(const std::vector<std::string>& papers, const std::string& paper) {
-  return std::find(papers.begin(), papers.end(), paper) != papers.end();
-}
-
-/// A book on one paper, and on which page of it each record stands.
-struct SetBook {
-  std::string paper;
-  bool wanted = false;  ///< or set only for the charts, which name its pages
-  page::Document document;
-  std::map<std::string, std::string> pages;
-  report::Findings findings;
-};
-
-/// Every book that is wanted, or whose pages the charts name.
-std::vector<SetBook> set_books(const BindOptions& options, const std::vector<std::string>& book_papers, const model::Book& book,
-                               const TypeCase& type, const Numbered& numbered) {
-  std::vector<SetBook> books;
-  for (const std::string& paper : book_papers) {
-    const auto named = [&](const auto& size) { return size.book == paper && holds(options.papers, std::string(size.name)); };
-    const bool wanted = options.pdf && holds(options.papers, paper);
-    const bool by_charts = options.charts && std::any_of(model::kPaperSizes.begin(), model::kPaperSizes.end(), named);
-    if (wanted || by_charts) books.push_back({paper, wanted, {}, {}, {}});
-  }
-  read::on_two_threads(books.size(), [&](std::size_t i) {
-    books[i].document = set_on(book, books[i].paper, type, books[i].findings);
-    books[i].pages = pages_of(books[i].document, numbered.records);
-  });
-  return books;
-}
 
 Piece pdf_piece(SetBook& book, bool marks, const TypeCase& type, const Numbered& numbered) {
   Piece piece;
@@ -115,13 +74,6 @@ Piece html_piece(const model::Book& book, const Files& scripts) {
     own.files.insert(scripts.begin(), scripts.end());
   };
   return piece;
-}
-
-/// The handbook whose pages the charts on a paper name.
-std::string named_book(const std::string& paper) {
-  const model::PaperSize* size = model::paper_size(paper);
-  const model::PaperSize* book = size == nullptr ? nullptr : model::paper_size(size->book);
-  return "handbook" + (book == nullptr ? std::string() : " on " + std::string(book->title));
 }
 
 /// A chart or a card as `STEM-PAPER.pdf`, and how large its type came out.
@@ -160,18 +112,6 @@ struct Books {
   model::Book screen;
 };
 
-/// The pages that charts on a paper name.
-compose::PageOf pages_for(const std::string& paper, const std::vector<SetBook>& books) {
-  const model::PaperSize* size = model::paper_size(paper);
-  const auto own =
-      std::find_if(books.begin(), books.end(), [&](const SetBook& book) { return size != nullptr && book.paper == size->book; });
-  if (own == books.end()) return [](const std::string&) { return std::string(); };
-  return [&pages = own->pages](const std::string& record) {
-    const auto page = pages.find(record);
-    return page == pages.end() ? std::string() : page->second;
-  };
-}
-
 std::vector<Piece> pieces_of(const BindOptions& options, std::vector<SetBook>& set_books, const model::Book& screen,
                              const std::vector<model::SheetSet>& charts, const Files& scripts, const TypeCase* type,
                              const Numbered& numbered) {
@@ -183,7 +123,7 @@ std::vector<Piece> pieces_of(const BindOptions& options, std::vector<SetBook>& s
   for (const model::SheetSet& chart : charts) {
     const std::string stem = chart.card ? chart.id : "chart-" + chart.id;
     for (const std::string& paper : chart.papers) {
-      if (!holds(options.papers, paper)) continue;
+      if (!is_wanted_on(options, paper)) continue;
       const compose::PageOf page_of = pages_for(paper, set_books);
       pieces.push_back(sheet_piece(stem, chart, paper, options.marks, *type, page_of));
       if (chart.card) pieces.push_back(sheet_piece(stem + "-a5", chart, paper, options.marks, *type, page_of, set_cards_on));
@@ -218,7 +158,7 @@ void add_book(const BindOptions& options, const CommonOptions& common, Workbench
   for (const model::Record* record : bench.base.all()) numbered.records.push_back(record->reference());
   for (const auto& calculator : bench::calculators()) numbered.records.push_back("calculator/" + std::string(calculator.name));
   std::vector<SetBook> set;
-  if (type) set = set_books(options, bench.base.handbook.papers, books.paper, *type, numbered);
+  if (type) set = set_books(options, bench.base.handbook.papers, books.paper, *type, numbered.records);
   make_pieces(pieces_of(options, set, books.screen, charts, scripts, type ? &*type : nullptr, numbered), bound, bench.findings);
   if (type) bound.fonts = std::move(type->bytes);
 }

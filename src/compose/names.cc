@@ -63,6 +63,11 @@ std::vector<Name> names_of(const model::Record& record, const model::FactBase& f
   return names.take();
 }
 
+std::string unbroken(std::string words) {
+  for (std::size_t at = words.find(' '); at != std::string::npos; at = words.find(' ', at)) words.replace(at, 1, "\u00A0");
+  return words;
+}
+
 std::string short_name(const model::Record& record) {
   const std::string* name = nullptr;
   if (record.kind == model::Kind::chemistry) name = &static_cast<const model::Chemistry&>(record).short_name;

@@ -25,6 +25,9 @@ struct Name {
 /// All names of a record, the strongest first, each once.
 std::vector<Name> names_of(const model::Record& record, const model::FactBase& facts);
 
+/// Words that stay on one line.
+std::string unbroken(std::string words);
+
 /// A name that fits the head of a column: the short one, else the title.
 std::string short_name(const model::Record& record);
 /// The same in the middle of a line; `EPDM` stays as it is.

@@ -75,7 +75,7 @@ std::vector<std::string_view> scripts_of(const Page& page) {
   if (page.kind == Page::Kind::entry) paths.push_back(kStepsPath);
   if (page.kind == Page::Kind::calculator) paths.push_back(kCalculatorPath);
   if (page.kind == Page::Kind::ticket) paths.insert(paths.end(), {kYamlPath, kTicketFormPath});
-  if (page.kind == Page::Kind::labels) paths.insert(paths.end(), {kYamlPath, kLabelsPath});
+  if (page.kind == Page::Kind::labels) paths.push_back(kLabelsPath);
   return paths;
 }
 

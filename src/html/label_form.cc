@@ -8,7 +8,7 @@ Markup set_label_form(Setting& setting) {
   Markup out = Element("h1").say(setting.page.title);
   out += Element("p").in_class("lead").say(
       "For a bottle: name, strength, hazard words and diamonds, what it never meets. For a bag: number and size, with what you "
-      "lay on it drawn at true size. On sheets that are sold, from the first free label on.");
+      "lay on it drawn at true size. On sheets of common sizes, starting at the first free label.");
   Element place("div"), calls("ul");
   place.in_class("labels-place");
   place.add(Element("p").in_class("note").say(

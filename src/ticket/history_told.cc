@@ -3,6 +3,7 @@
 #include <cstdlib>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/number.h"
@@ -45,6 +46,11 @@ bool is_fitted_now(const SheetContext& context, const Visit& visit) {
   return need != nullptr && need->record == visit.cell;
 }
 
+/// What records advise there.
+void advise(const SheetContext& context, std::string_view place, compose::Line& line) {
+  for (const model::Look* look : context.looks(place)) line.say(" " + context.filled(look->text));
+}
+
 /// How long the last cell was in that came out again, against what is reckoned for its like.
 void tell_life(const SheetContext& context, SectionBuilder& section) {
   const auto& visits = context.watch.visits;
@@ -61,9 +67,9 @@ void tell_life(const SheetContext& context, SectionBuilder& section) {
     if (life != nullptr) {
       line.say(", reckoned ");
       context.say_fact(line, kLife);
-      line.say(*to - *from >= std::floor(*life->low)
-                   ? ": as it should be."
-                   : ": too short. If it was spent, measure what the watch draws; look for damp and a short.");
+      const bool lasted = *to - *from >= std::floor(*life->low);
+      line.say(lasted ? ": as it should be." : ": too short.");
+      if (!lasted) advise(context, "cell-too-short", line);
     } else {
       line.say(".");
     }
@@ -96,9 +102,8 @@ void tell_draw(const SheetContext& context, SectionBuilder& section) {
   if (change == 0) line.say(": unchanged.");
   if (change != 0) line.say((change > 0 ? ": up by " : ": down by ") + base::shortest_text(std::abs(change)) + ".");
   if (const auto healthy = healthy_draw(context)) {
-    const std::string most = base::shortest_text(base::tidy(healthy->high));
-    line.say(last > healthy->high ? " Over " + most + ": insulator, then damp, then the circuit."
-                                  : " Healthy up to " + most + ".");
+    line.say(" Healthy up to " + base::shortest_text(base::tidy(healthy->high)) + ".");
+    if (last > healthy->high) advise(context, "draw-too-high", line);
   }
   section.add(Kind::words, line.take());
 }
@@ -112,7 +117,8 @@ void tell_due(const SheetContext& context, SectionBuilder& section) {
   compose::Line line = context.line();
   line.say("The cell in it is due ");
   line.say(month_words(*from, *life->low) + " to " + month_words(*from, *life->high), Style::bold);
-  line.say(". A spent one that stays in leaks.");
+  line.say(".");
+  advise(context, "cell-due", line);
   section.add(Kind::words, line.take());
 }
 

@@ -91,12 +91,6 @@ model::Runs never_on(const Desk& desk, const model::Residue& residue) {
   return never.take();
 }
 
-/// A key of two words on one line.
-std::string unbroken(std::string words) {
-  for (std::size_t at = words.find(' '); at != std::string::npos; at = words.find(' ', at)) words.replace(at, 1, "\u00A0");
-  return words;
-}
-
 }  // namespace
 
 PanelBlocks material_matrix(const Desk& desk, const Wanted& wanted) {

@@ -4,6 +4,7 @@
 
 #include "compose/entries/entries.h"
 #include "compose/entry_maker.h"
+#include "compose/names.h"
 
 namespace benchleaf::compose {
 
@@ -73,11 +74,6 @@ class ProcedureSetter {
     if (!before.empty()) sides.columns.push_back(std::move(before));
     if (!lay_out.empty()) sides.columns.push_back(std::move(lay_out));
     if (!sides.columns.empty()) maker_.add({std::move(sides)});
-  }
-
-  static std::string unbroken(std::string words) {
-    for (std::size_t at = words.find(' '); at != std::string::npos; at = words.find(' ', at)) words.replace(at, 1, "\u00A0");
-    return words;
   }
 
   void add_line(model::Blocks& blocks, const std::string& label, Line& text) const {

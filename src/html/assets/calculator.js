@@ -10,7 +10,7 @@
   const VERDICTS = { use: ['use', 'use'], 'with-care': ['care', 'with care'], 'bench-test-only': ['care', 'bench test only'],
     never: ['never', 'never'], best: ['use', 'takes it'], 'within-band': ['care', 'sits'], 'below-band': ['never', 'too loose'],
     'above-band': ['never', 'too tight'] };
-  const { make, fieldOf, clearFaults, tellFaults } = benchleafFields;
+  const { make, makeInSight, fieldOf, clearFaults, tellFaults } = benchleafFields;
 
   /** Inputs that stand for each other are asked for one at a time, by what was measured. */
   function chooserOf(id, question, ways) {
@@ -175,25 +175,5 @@
     open();
   }
 
-  /** The form is what the program says that it asks; until it is there, the table of inputs stands. */
-  async function open(place) {
-    const status = make('p', { class: 'search-status', role: 'status' }, 'The calculator is being loaded\u2026');
-    place.before(status);
-    try {
-      start(place, JSON.parse(await benchleafAsk({ ask: 'form', name: place.dataset.record })));
-      status.remove();
-    } catch (error) {
-      status.textContent = `The calculator could not be loaded: ${error.message}.`;
-    }
-  }
-
-  /* In one file, each when it comes into sight. */
-  const seen = new IntersectionObserver((entries) => {
-    for (const entry of entries) {
-      if (!entry.isIntersecting) continue;
-      seen.unobserve(entry.target);
-      open(entry.target);
-    }
-  });
-  document.querySelectorAll('.calculator-place').forEach((place) => seen.observe(place));
+  makeInSight('.calculator-place', 'The calculator', (place) => ({ ask: 'form', name: place.dataset.record }), start);
 })();

@@ -139,5 +139,27 @@ globalThis.benchleafFields = (function () {
     }
   }
 
-  return { FEW, make, typed, selected, oneOf, fieldOf, clearFaults, tellFaults, kept, keep };
+  /* A form is what the program says that it asks. It is made when its place comes into sight, since one file holds them all. */
+  function makeInSight(selector, thing, request, start) {
+    async function open(place) {
+      const status = make('p', { class: 'search-status', role: 'status' }, `${thing} is being loaded\u2026`);
+      place.before(status);
+      try {
+        start(place, JSON.parse(await benchleafAsk(request(place))));
+        status.remove();
+      } catch (error) {
+        status.textContent = `${thing} could not be loaded: ${error.message}.`;
+      }
+    }
+    const seen = new IntersectionObserver((entries) => {
+      for (const entry of entries) {
+        if (!entry.isIntersecting) continue;
+        seen.unobserve(entry.target);
+        open(entry.target);
+      }
+    });
+    document.querySelectorAll(selector).forEach((place) => seen.observe(place));
+  }
+
+  return { FEW, make, makeInSight, typed, selected, oneOf, fieldOf, clearFaults, tellFaults, kept, keep };
 })();

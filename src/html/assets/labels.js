@@ -3,7 +3,7 @@
 'use strict';
 
 (function () {
-  const { make, fieldOf, clearFaults, tellFaults } = benchleafFields;
+  const { make, makeInSight, fieldOf, clearFaults, tellFaults } = benchleafFields;
   const single = document.documentElement.dataset.single !== undefined;
   const GAP = 0.5;  // mm between the words and the foot
   const DOTS = 96 / 25.4;  // in a millimetre, for the style sheet
@@ -178,24 +178,5 @@
     place.replaceChildren(form, result);
   }
 
-  async function open(place) {
-    const status = make('p', { class: 'search-status', role: 'status' }, 'The form is being loaded\u2026');
-    place.before(status);
-    try {
-      start(place, JSON.parse(await benchleafAsk({ ask: 'label-form' })));
-      status.remove();
-    } catch (error) {
-      status.textContent = `The form could not be loaded: ${error.message}.`;
-    }
-  }
-
-  /* In one file, when it comes into sight. */
-  const seen = new IntersectionObserver((entries) => {
-    for (const entry of entries) {
-      if (!entry.isIntersecting) continue;
-      seen.unobserve(entry.target);
-      open(entry.target);
-    }
-  });
-  document.querySelectorAll('.labels-place').forEach((place) => seen.observe(place));
+  makeInSight('.labels-place', 'The form', () => ({ ask: 'label-form' }), start);
 })();
