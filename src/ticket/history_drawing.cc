@@ -112,7 +112,7 @@ std::vector<Series> series_of(const SheetContext& context) {
 
 void plot(Drawing& drawing, const Series& series, double left, double width) {
   constexpr double kTop = 6;
-  constexpr double kFoot = 26;
+  constexpr double kFoot = 21;
   double low = series.readings.front().value;
   double high = low;
   const auto take = [&](double value) { low = std::min(low, value), high = std::max(high, value); };
@@ -196,7 +196,7 @@ std::shared_ptr<const Drawing> reading_plots(const SheetContext& context) {
   if (all.empty()) return nullptr;
   Drawing drawing;
   drawing.width_mm = kWide;
-  drawing.height_mm = 32;
+  drawing.height_mm = 27;
   drawing.alt = "Readings over the visits, healthy bands in grey, a dashed line for today.";
   const double width = kWide / static_cast<double>(all.size()) - 6;
   for (std::size_t i = 0; i < all.size(); ++i) plot(drawing, all[i], static_cast<double>(i) * (width + 6), width);

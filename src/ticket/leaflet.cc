@@ -30,6 +30,9 @@ class SheetSetter {
 
   LeafletSheet front() const {
     LeafletSheet sheet = head();
+    // A history makes the sheet long, and what to do in an emergency belongs on its first page.
+    const bool long_sheet = !bench_.watch.visits.empty();
+    if (long_sheet) add_emergency(sheet);
     add_history(sheet);
     if (plan_.one_page)
       add_brief(sheet);
@@ -38,7 +41,7 @@ class SheetSetter {
     add_readings(sheet);
     add_waiting(sheet);
     add_questions(sheet);
-    add_emergency(sheet);
+    if (!long_sheet) add_emergency(sheet);
     add_card(sheet);
     return sheet;
   }

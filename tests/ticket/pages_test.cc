@@ -65,6 +65,14 @@ std::size_t words_on_front(const ticket::Sheets& sheets) {
   return words;
 }
 
+std::string words_of(const page::Page& one) {
+  std::string words;
+  page::for_each_item(one, [&words](const page::Item& item) {
+    if (const auto* text = std::get_if<page::TextItem>(&item.what)) words += text->text + " ";
+  });
+  return words;
+}
+
 }  // namespace
 
 TEST_CASE("the front sheet of five hundred watches has at most two pages") {
@@ -105,4 +113,17 @@ TEST_CASE("a plain change of the cell is one page in all") {
   watch.symptoms.clear();
   CHECK(set(test::bench_of(watch), ticket::Extent::whole, "a4").pages.size() == 1);
   CHECK(set(test::bench_of(watch), ticket::Extent::whole, "letter").pages.size() == 1);
+}
+
+TEST_CASE("what to do in an emergency is on the first page, however long the watch's history is") {
+  model::Watch watch = test::demonstration("quillfen-d-001");
+  const model::RecordRef cell(model::Kind::cell, "sr754w");
+  for (const char* date : {"2017-03", "2019-02", "2021-01", "2022-12", "2024-10"})
+    watch.visits.push_back({date, cell, {}, test::quantity("1.58 V"), test::quantity("2.4 \u00B5A"), "+0.3", "new", "cell", ""});
+  for (const char* paper : {"a4", "letter"}) {
+    const page::Document front = set(test::bench_of(watch), ticket::Extent::front, paper);
+    INFO(paper);
+    CHECK(front.pages.size() <= 2);
+    CHECK(words_of(front.pages.front()).find("Emergency") != std::string::npos);
+  }
 }
